@@ -1,0 +1,5 @@
+#include "core/photo.h"
+#include "core/progress.h"
+#include "core/quantity.h"
+#include "core/result.h"
+#include "core/version.h"

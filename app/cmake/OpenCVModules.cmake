@@ -1,0 +1,28 @@
+# Targets opencv_<module> for the modules that Kempt uses. Debian ships OpenCV's CMake package only inside libopencv-dev,
+# which pulls in highgui (Qt 5), viz (VTK) and hundreds of megabytes; the modules' own -dev packages are enough.
+set(kempt_opencv_modules core imgproc calib3d aruco dnn)
+find_package(OpenCV 4.6 QUIET CONFIG COMPONENTS core imgproc calib3d)
+if(OpenCV_FOUND)
+  foreach(module IN LISTS kempt_opencv_modules)
+    if(NOT TARGET opencv_${module})
+      # From 4.7 on the markers live in objdetect.
+      add_library(opencv_${module} INTERFACE IMPORTED)
+      target_link_libraries(opencv_${module} INTERFACE opencv_objdetect)
+    endif()
+  endforeach()
+else()
+  find_path(OPENCV_HEADERS opencv2/core.hpp PATH_SUFFIXES opencv4 REQUIRED)
+  foreach(module IN LISTS kempt_opencv_modules)
+    find_library(OPENCV_LIBRARY_${module} opencv_${module})
+    if(NOT OPENCV_LIBRARY_${module})
+      message(FATAL_ERROR "OpenCV's module ${module} is missing: run app/run, which installs what app/packages.txt lists.")
+    endif()
+    add_library(opencv_${module} SHARED IMPORTED)
+    set_target_properties(opencv_${module} PROPERTIES IMPORTED_LOCATION ${OPENCV_LIBRARY_${module}}
+                                                      INTERFACE_INCLUDE_DIRECTORIES ${OPENCV_HEADERS})
+  endforeach()
+  target_link_libraries(opencv_imgproc INTERFACE opencv_core)
+  target_link_libraries(opencv_calib3d INTERFACE opencv_imgproc)
+  target_link_libraries(opencv_aruco INTERFACE opencv_calib3d)
+  target_link_libraries(opencv_dnn INTERFACE opencv_imgproc)
+endif()

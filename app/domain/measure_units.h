@@ -1,0 +1,17 @@
+// Numbers for people: rounded to what their interval can bear, millimetres or inches by choice.
+#pragma once
+
+#include <QString>
+
+namespace kempt {
+
+enum class LengthUnit { millimetres, inches };
+
+// "62 % (59-65)": value and interval with as many decimals as the interval can bear; converts mm, 1/cm and mm/mm2
+// when inches are asked for.
+[[nodiscard]] QString with_interval(double value, double low, double high, const QString& unit,
+                                    LengthUnit length = LengthUnit::millimetres);
+[[nodiscard]] QString plain_value(double value, double half_interval, const QString& unit,
+                                  LengthUnit length = LengthUnit::millimetres);
+
+}  // namespace kempt

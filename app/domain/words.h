@@ -1,0 +1,25 @@
+// The words of the trade as they appear in files, commands and windows.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+#include "domain/records.h"
+
+namespace kempt {
+
+[[nodiscard]] QString word_of(View view);                       // "left temple"
+[[nodiscard]] std::optional<View> view_from_word(const QString& word);  // accepts "left temple" and "left-temple"
+[[nodiscard]] const QVector<View>& all_views();
+[[nodiscard]] const QStringList& service_kinds();               // "hydroxide straightener", "gloss", ...
+[[nodiscard]] const QStringList& grade_qualities();
+// The written anchor of a step of a grade, one sentence ("0: scalp bare, no hairs"). step 0..4.
+[[nodiscard]] QString grade_anchor(const QString& quality, int step);
+// For people: "edge coverage", "strands at the edge"...
+[[nodiscard]] QString title_of_reading(const QString& name);
+// One line saying what the reading is.
+[[nodiscard]] QString meaning_of_reading(const QString& name);
+[[nodiscard]] const QStringList& edge_reading_names();
+
+}  // namespace kempt
