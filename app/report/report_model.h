@@ -1,0 +1,163 @@
+// Everything that a condition report says, as plain data. The use case fills it; report_pdf paints it. Values are in
+// the unit that the reading carries; millimetres turn to inches only while painting.
+#pragma once
+
+#include <QDate>
+#include <QDateTime>
+#include <QImage>
+#include <QString>
+#include <QStringList>
+#include <QVector>
+#include <optional>
+
+#include "domain/measure_units.h"
+#include "domain/records.h"
+
+namespace kempt::report {
+
+enum class Copy {
+    client,  // to take home: pictures, what changed, what it means
+    record   // for the salon's own file: the client copy and every reading of every visit with where it came from
+};
+enum class Paper { letter, a4 };
+enum class Outcome { improved, worse, no_detectable_change, not_comparable };
+
+// A visit's value: the mean of its comparable shots, with its 95 % interval.
+struct Value {
+    QDate date;
+    double value = 0, low = 0, high = 0;
+    int shots = 1;
+};
+
+// One reading of one view between two visits.
+struct Row {
+    View view = View::front_hairline;
+    QString reading;                     // "edge_coverage"; painted as title_of_reading()
+    QString unit;                        // "%", "1/cm", "mm", "mm/mm2"
+    std::optional<Value> first, latest;  // not set: no value that stands; reason says why
+    std::optional<double> change;        // latest - first
+    std::optional<double> smallest_detectable;
+    Outcome outcome = Outcome::not_comparable;
+    QString reason;  // a full sentence with figures
+    QString trend;   // a full sentence from four visits on, else empty
+};
+
+// Two photos of one view, aligned and at one scale: the same size, the same place at the same pixel.
+struct Pair {
+    View view = View::front_hairline;
+    QDate before_date, after_date;
+    QImage before, after;  // either may be null: the report says that there is no picture
+    double px_per_mm = 0;  // of both; 0 when not known: no scale bar is drawn
+    QString verdict;       // one line
+    QString note;          // "scale from two points", "aligned by hand"...; may be empty
+};
+
+// One reading over the visits; painted by the chart painter.
+struct ChartPoint {
+    QDate date;
+    double value = 0, low = 0, high = 0;
+    bool comparable = true;
+};
+struct ChartMark {
+    QDate date;
+    QString label;  // "gloss"
+};
+struct Chart {
+    View view = View::front_hairline;
+    QString reading, unit;
+    QVector<ChartPoint> points;  // by date, one a visit
+    QVector<ChartMark> services;
+    std::optional<double>
+        noise_half_width;  // smallest detectable change: the band lies this far around the first visit
+    std::optional<double> target;
+    // Theil-Sen line, from four visits on: its value at the first and at the last point.
+    std::optional<double> trend_first, trend_last;
+};
+
+// The way to a target of the client's own. There is no sum over targets.
+struct TargetBar {
+    View view = View::front_hairline;
+    QString reading, unit;
+    double baseline = 0, now = 0, target = 0;
+    QDate baseline_date, now_date;
+    std::optional<double> share;  // 0 at the baseline, 1 at the target, unclamped; not set when it makes no sense
+    QString forecast;             // a full sentence with a range of dates, or why there is none; may be empty
+};
+
+struct ServiceLine {
+    QDate date;
+    QString kind, note;
+};
+
+struct GradeLine {
+    QDate date;
+    QString zone, quality;
+    int value = 0;              // 0-4
+    QString anchor;             // the written anchor of that step
+    std::optional<int> second;  // the second grading of the same visit
+};
+
+// What was left out and why: a photo that the gate refused, a reading that could not be had, a visit not comparable.
+struct LeftOut {
+    QDate date;
+    View view = View::front_hairline;
+    QString what;    // "photo 2", "strands at the edge", "visit"
+    QString reason;  // a full sentence
+    QString remedy;  // may be empty
+};
+
+// Record copy only: one stored reading and where it came from.
+struct HistoryLine {
+    QDate date;
+    View view = View::front_hairline;
+    int shot = 1;
+    QString reading, unit;
+    double value = 0, low = 0, high = 0;
+    bool refused = false;
+    QString refusal;       // when refused
+    QString photo_sha256;  // of the original bytes
+    int analysis_version = 0;
+};
+
+struct NextDate {
+    QString what;  // "re-photograph"
+    QDate from, to;
+};
+
+struct Method {
+    QString program_version;
+    int analysis_version = 0;
+    QString card;           // "gauge card, printed at 100.2 % of its size", may be empty
+    QString spread_source;  // where the within-visit spread came from, a full sentence; may be empty
+    QStringList extra;      // further full sentences
+};
+
+struct Model {
+    QString client_name;  // as given, any script
+    QString salon_name;   // "prepared by"; may be empty
+    QDate first_visit, last_visit;
+    int visits = 0;
+    QDate today;  // the day of the report, from the settable clock
+    QVector<Pair> pairs;
+    QString pictures_withheld;  // why there are no pictures (no consent); empty when they may be shown
+    QVector<Row> rows;
+    QVector<Chart> charts;
+    QVector<TargetBar> targets;
+    QVector<ServiceLine> services;
+    QVector<GradeLine> grades;
+    QString grade_agreement;  // a full sentence, or empty
+    QVector<LeftOut> left_out;
+    QVector<HistoryLine> history;
+    QStringList home_care;
+    QVector<NextDate> next_dates;
+    QStringList cautions;  // beyond the standing ones, which are always printed
+    Method method;
+};
+
+struct Options {
+    Copy copy = Copy::client;
+    Paper paper = Paper::letter;
+    LengthUnit length = LengthUnit::millimetres;
+};
+
+}  // namespace kempt::report
