@@ -1,0 +1,175 @@
+#include "domain/words.h"
+
+#include <array>
+#include <utility>
+
+namespace kempt {
+namespace {
+
+const QVector<std::pair<View, QString>>& view_words() {
+    static const QVector<std::pair<View, QString>> words = {
+        {View::front_hairline, QStringLiteral("front hairline")},
+        {View::left_temple, QStringLiteral("left temple")},
+        {View::right_temple, QStringLiteral("right temple")},
+        {View::crown, QStringLiteral("crown")},
+        {View::nape, QStringLiteral("nape")},
+        {View::lengths, QStringLiteral("lengths")},
+        {View::ends, QStringLiteral("ends")},
+    };
+    return words;
+}
+
+// Five steps are what observers can tell apart steadily: reviews of hair grading ask for few, described classes.
+// In every quality 4 is hair or scalp at its best and 0 at its worst, so that "up" always means "better".
+struct Anchors {
+    QString quality;
+    std::array<QString, 5> steps;
+};
+
+const QVector<Anchors>& anchors() {
+    static const QVector<Anchors> all = {
+        {QStringLiteral("edges"),
+         {QStringLiteral("scalp bare along most of the line, no hairs or only a few single ones"),
+          QStringLiteral("short or fine single hairs, scalp seen between nearly all of them"),
+          QStringLiteral("hairs in tufts with bare gaps wider than a fingertip between them"),
+          QStringLiteral("one continuous line, scalp still shows through it at arm's length"),
+          QStringLiteral("full line, scalp cannot be seen through it at arm's length")}},
+        {QStringLiteral("breakage"),
+         {QStringLiteral("pieces come off at a light touch, broken patches or a blunt step in the hair"),
+          QStringLiteral("many short broken pieces on cape and comb after one comb-through"),
+          QStringLiteral("some broken pieces after a comb-through, ragged lengths in one zone"),
+          QStringLiteral("a few broken pieces, only when the hair is pulled or at the last centimetres"),
+          QStringLiteral("shed hairs with their bulb only, no broken pieces")}},
+        {QStringLiteral("porosity"),
+         {QStringLiteral("drinks water at once and stays wet long, feels spongy or gummy"),
+          QStringLiteral("wets at once and feels rough along most of its length"),
+          QStringLiteral("wets quickly in mid-shaft and ends, roots normal"),
+          QStringLiteral("wets evenly, only the last centimetres wet faster"),
+          QStringLiteral("wets evenly from root to end and feels smooth both ways")}},
+        {QStringLiteral("elasticity"),
+         {QStringLiteral("wet strand stretches like gum and does not return, or snaps at once"),
+          QStringLiteral("wet strand stretches a little, then breaks"),
+          QStringLiteral("wet strand stretches and returns only in part"),
+          QStringLiteral("wet strand stretches and returns slowly"),
+          QStringLiteral("wet strand stretches by about a third or more and springs back")}},
+        {QStringLiteral("shine"),
+         {QStringLiteral("dull all over, no light band in any position"), QStringLiteral("scattered sparks, no band"),
+          QStringLiteral("a broken light band on part of the head"),
+          QStringLiteral("a continuous light band with soft edges"),
+          QStringLiteral("a narrow, bright and continuous light band")}},
+        {QStringLiteral("scalp"),
+         {QStringLiteral("open, weeping, crusted or painful places: no service, advise a doctor"),
+          QStringLiteral("redness, burning, pimples or thick scale in several places"),
+          QStringLiteral("itching, flakes or one red place"), QStringLiteral("slightly dry or tight, no redness"),
+          QStringLiteral("calm, clean and supple, nothing to see or feel")}},
+    };
+    return all;
+}
+
+struct ReadingWords {
+    QString name, title, meaning;
+};
+
+const QVector<ReadingWords>& reading_words() {
+    static const QVector<ReadingWords> all = {
+        {QStringLiteral("edge_coverage"), QStringLiteral("edge coverage"),
+         QStringLiteral("Share of the first 10 mm behind the edge line that is hidden by hair.")},
+        {QStringLiteral("edge_strands"), QStringLiteral("strands at the edge"),
+         QStringLiteral("Strands seen crossing a line 5 mm behind the edge, for each centimetre of that line.")},
+        {QStringLiteral("fill_depth"), QStringLiteral("fill depth"),
+         QStringLiteral(
+             "Distance behind the edge line at which the hair reaches half of its fullness at 15 to 20 mm.")},
+        {QStringLiteral("bare_length"), QStringLiteral("bare length"),
+         QStringLiteral("Length of the edge line behind which less than a fifth of the first 10 mm is covered.")},
+        {QStringLiteral("length_density"), QStringLiteral("hair length per area"),
+         QStringLiteral("Length of the strands that can be seen on each square millimetre of the first 10 mm.")},
+    };
+    return all;
+}
+
+}  // namespace
+
+QString word_of(View view) {
+    for (const auto& [value, word] : view_words())
+        if (value == view) return word;
+    return {};
+}
+
+std::optional<View> view_from_word(const QString& word) {
+    const QString plain = word.toLower().replace(u'-', u' ').replace(u'_', u' ').simplified();
+    for (const auto& [value, known] : view_words())
+        if (known == plain) return value;
+    return std::nullopt;
+}
+
+const QVector<View>& all_views() {
+    static const QVector<View> views = [] {
+        QVector<View> list;
+        for (const auto& entry : view_words()) list.append(entry.first);
+        return list;
+    }();
+    return views;
+}
+
+const QStringList& service_kinds() {
+    // The plain "hydroxide straightener" is for earlier services of which nobody knows whether there was lye in them.
+    static const QStringList kinds = {
+        QStringLiteral("hydroxide straightener"),
+        QStringLiteral("hydroxide straightener with lye"),
+        QStringLiteral("hydroxide straightener without lye"),
+        QStringLiteral("thioglycolate straightener"),
+        QStringLiteral("thioglycolate perm"),
+        QStringLiteral("bond-building treatment"),
+        QStringLiteral("protein treatment"),
+        QStringLiteral("moisture treatment"),
+        QStringLiteral("semi-permanent colour"),
+        QStringLiteral("demi-permanent colour"),
+        QStringLiteral("permanent colour"),
+        QStringLiteral("lightening"),
+        QStringLiteral("gloss"),
+        QStringLiteral("cut"),
+        QStringLiteral("heat styling"),
+        QStringLiteral("protective style"),
+    };
+    return kinds;
+}
+
+const QStringList& grade_qualities() {
+    static const QStringList qualities = [] {
+        QStringList list;
+        for (const Anchors& entry : anchors()) list.append(entry.quality);
+        return list;
+    }();
+    return qualities;
+}
+
+QString grade_anchor(const QString& quality, int step) {
+    if (step < 0 || step > 4) return {};
+    for (const Anchors& entry : anchors())
+        if (entry.quality == quality)
+            return QStringLiteral("%1: %2").arg(step).arg(entry.steps[static_cast<std::size_t>(step)]);
+    return {};
+}
+
+QString title_of_reading(const QString& name) {
+    for (const ReadingWords& entry : reading_words())
+        if (entry.name == name) return entry.title;
+    return QString(name).replace(u'_', u' ');
+}
+
+QString meaning_of_reading(const QString& name) {
+    for (const ReadingWords& entry : reading_words())
+        if (entry.name == name) return entry.meaning;
+    return {};
+}
+
+const QStringList& edge_reading_names() {
+    static const QStringList names = [] {
+        QStringList list;
+        for (const ReadingWords& entry : reading_words()) list.append(entry.name);
+        return list;
+    }();
+    return names;
+}
+
+}  // namespace kempt
