@@ -1,0 +1,77 @@
+// The aligned before/after pair: both photos at one scale in the earlier photo's frame, laid over each other at the
+// edge line, with one and the same tone mapping.
+#pragma once
+
+#include <QDate>
+#include <QImage>
+#include <QPolygonF>
+#include <QString>
+#include <QStringList>
+
+#include "card/calibration.h"
+#include "core/progress.h"
+#include "core/result.h"
+#include "domain/records.h"
+#include "work/book_fwd.h"
+#include "work/measure_photo.h"
+
+namespace kempt::work {
+
+struct PairSide {
+    const OpenPhoto* photo = nullptr;
+    card::Calibration calibration;
+    Marks marks;
+    QDate date;
+};
+
+struct AlignOptions {
+    int longest_side_px = 1400;  // of each picture
+    double margin_mm = 8;        // about the edge lines on the scalp's side and at the ends
+    double band_mm = 26;         // shown on the hair's side, a little more than the 20 mm band
+};
+
+struct AlignedPair {
+    QImage before, after;               // RGB888, same size; pixel (x, y) is the same place of the scalp in both
+    double px_per_mm = 0;               // of both; 0: not to scale
+    QPolygonF before_line, after_line;  // the edge lines in picture pixels
+    bool light_matched = false;         // both rendered from their card's light; false: as the cameras wrote them
+    double rms_mm = 0;                  // how far the lines lie apart after laying over
+    QStringList notes;                  // what the viewer has to know ("no card: not to scale")
+};
+
+// Rigid in millimetres (turn and shift, never a change of size): through two anchors or more that both photos carry
+// in the same order, else through the edge lines. Without a scale in both photos the pair is only shown side by side
+// (px_per_mm 0). Errors: invalid (a side without a photo or an edge line), cancelled.
+[[nodiscard]] Result<AlignedPair> align_pair(const PairSide& before, const PairSide& after,
+                                             const AlignOptions& options = {}, const Progress& progress = {});
+
+struct Caption {
+    QString title;   // "left temple"
+    QString before;  // "12 Jan 2026"
+    QString after;
+    QStringList lines;  // readings and verdict, one a line
+};
+// Both pictures side by side with scale bar and caption strip. Needs a QGuiApplication (text).
+[[nodiscard]] QImage compose_pair(const AlignedPair& pair, const Caption& caption);
+
+struct CompareOptions {
+    Id client = 0;
+    View view = View::left_temple;
+    Id from_visit = 0, to_visit = 0;
+    AlignOptions align;
+    MeasureOptions measure;
+};
+struct ComparedPictures {
+    AlignedPair pair;
+    Caption caption;
+    Id before_photo = 0, after_photo = 0;
+    QDate before_date, after_date;
+};
+// The best measured shot of the view at each visit. Errors: not_found (visit, photo of that view, marks), invalid
+// (visits of another client), cancelled.
+[[nodiscard]] Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& options,
+                                                        const Progress& progress = {});
+// Writes the composed PNG, atomically. Errors: io.
+[[nodiscard]] Status write_pair(const ComparedPictures& pictures, const QString& path);
+
+}  // namespace kempt::work

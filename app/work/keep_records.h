@@ -1,0 +1,67 @@
+// Adding, listing, changing and erasing the records of a book. Every function is one transaction. Errors are always
+// among not_found (the id), invalid (the sentence names the field) and io.
+#pragma once
+
+#include <QByteArray>
+#include <QStringList>
+#include <QVector>
+#include <optional>
+
+#include "core/result.h"
+#include "domain/records.h"
+#include "work/book_fwd.h"
+
+namespace kempt::work {
+
+// ---- clients -------------------------------------------------------------------------------------------------------
+struct ClientRow {
+    Client client;
+    int visits = 0;
+    std::optional<QDate> last_visit;
+};
+[[nodiscard]] Result<QVector<ClientRow>> list_clients(Book& book, const QString& search = {});  // by name
+[[nodiscard]] Result<Client> client_of(Book& book, Id client);
+[[nodiscard]] Result<Client> add_client(Book& book, Client client);
+[[nodiscard]] Status change_client(Book& book, const Client& client);
+// Erasure on request: the client with visits, photo bytes, marks, readings, services and targets, beyond recovery
+// from the book file. Backups are the stylist's to erase; the sentence of the caller must say so.
+[[nodiscard]] Status erase_client(Book& book, Id client);
+
+// ---- visits --------------------------------------------------------------------------------------------------------
+[[nodiscard]] Result<QVector<Visit>> list_visits(Book& book, Id client);  // by date
+[[nodiscard]] Result<Visit> visit_of(Book& book, Id visit);
+[[nodiscard]] Result<Visit> add_visit(Book& book, Visit visit);
+[[nodiscard]] Status change_visit(Book& book, const Visit& visit);
+[[nodiscard]] Status erase_visit(Book& book, Id visit);
+
+// ---- photos --------------------------------------------------------------------------------------------------------
+struct PhotoRow {
+    PhotoRecord photo;  // with its thumbnail
+    bool has_marks = false;
+    QVector<ReadingRecord> readings;  // the newest of each name
+};
+[[nodiscard]] Result<QVector<PhotoRow>> list_photos(Book& book, Id visit);  // by view, then shot
+[[nodiscard]] Result<PhotoRow> photo_of(Book& book, Id photo);
+[[nodiscard]] Result<QByteArray> photo_bytes(Book& book, Id photo);  // the original bytes
+[[nodiscard]] Status erase_photo(Book& book, Id photo);
+// The newest reading of each name of a photo, refused ones too.
+[[nodiscard]] Result<QVector<ReadingRecord>> readings_of(Book& book, Id photo);
+
+// ---- grades --------------------------------------------------------------------------------------------------------
+[[nodiscard]] Result<QVector<Grade>> list_grades(Book& book, Id visit);
+[[nodiscard]] Result<Grade> add_grade(Book& book, Grade grade);
+[[nodiscard]] Status erase_grade(Book& book, Id grade);
+
+// ---- services ------------------------------------------------------------------------------------------------------
+[[nodiscard]] Result<QVector<Service>> list_services(Book& book, Id client);  // by date
+[[nodiscard]] Result<Service> add_service(Book& book, Service service);
+[[nodiscard]] Status change_service(Book& book, const Service& service);
+[[nodiscard]] Status erase_service(Book& book, Id service);
+
+// ---- targets -------------------------------------------------------------------------------------------------------
+[[nodiscard]] Result<QVector<Target>> list_targets(Book& book, Id client);
+// One target for each view and reading: a second one replaces the first.
+[[nodiscard]] Result<Target> set_target(Book& book, Target target);
+[[nodiscard]] Status erase_target(Book& book, Id target);
+
+}  // namespace kempt::work
