@@ -17,7 +17,7 @@
 
 namespace kempt::jobs {
 
-class Worker;
+class Worker;  // job_worker.h
 
 class JobRunner : public QObject {
     Q_OBJECT

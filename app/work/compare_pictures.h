@@ -45,15 +45,6 @@ struct AlignedPair {
 [[nodiscard]] Result<AlignedPair> align_pair(const PairSide& before, const PairSide& after,
                                              const AlignOptions& options = {}, const Progress& progress = {});
 
-struct Caption {
-    QString title;   // "left temple"
-    QString before;  // "12 Jan 2026"
-    QString after;
-    QStringList lines;  // readings and verdict, one a line
-};
-// Both pictures side by side with scale bar and caption strip. Needs a QGuiApplication (text).
-[[nodiscard]] QImage compose_pair(const AlignedPair& pair, const Caption& caption);
-
 struct CompareOptions {
     Id client = 0;
     View view = View::left_temple;
@@ -63,15 +54,18 @@ struct CompareOptions {
 };
 struct ComparedPictures {
     AlignedPair pair;
-    Caption caption;
+    View view = View::left_temple;
     Id before_photo = 0, after_photo = 0;
     QDate before_date, after_date;
+    QString verdict;  // one line: edge coverage from .. to .., and whether the change is real
 };
 // The best measured shot of the view at each visit. Errors: not_found (visit, photo of that view, marks), invalid
 // (visits of another client), cancelled.
 [[nodiscard]] Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& options,
                                                         const Progress& progress = {});
-// Writes the composed PNG, atomically. Errors: io.
+// Side by side with dates, scale bar and verdict (report/pair_picture.h). Needs a QGuiApplication.
+[[nodiscard]] Result<QImage> compose_pair(const ComparedPictures& pictures);
+// The same as PNG file, atomically. Errors: io.
 [[nodiscard]] Status write_pair(const ComparedPictures& pictures, const QString& path);
 
 }  // namespace kempt::work

@@ -1,12 +1,14 @@
 // The condition report of a client as PDF.
 #pragma once
 
+#include <QDate>
 #include <QString>
 #include <optional>
 
 #include "core/progress.h"
 #include "core/result.h"
 #include "domain/records.h"
+#include "report/report_model.h"
 #include "work/book_fwd.h"
 #include "work/measure_photo.h"
 
@@ -16,14 +18,10 @@ struct ReportOptions {
     Id client = 0;
     std::optional<Id> from_visit, to_visit;  // of the before/after pairs; default: first and last comparable visit
     QString path;                            // of the PDF, replaced atomically
-    QString stylist;                         // printed at the top; may be empty
-    bool inches = false;
-    bool with_pictures = true;
+    QString salon;                           // "prepared by"; may be empty
+    report::Options look;                    // copy (client or record), paper, length unit
+    bool with_pictures = true;  // still withheld without the client's photo consent, and the report says so
     MeasureOptions measure;
-};
-struct WrittenReport {
-    QString path;
-    int pages = 0;
 };
 // Needs a QGuiApplication. Errors: not_found (client, no measured photos), io, cancelled.
 [[nodiscard]] Result<WrittenReport> make_report(Book& book, const ReportOptions& options,
