@@ -23,8 +23,10 @@ struct ReportOptions {
     bool with_pictures = true;  // still withheld without the client's photo consent, and the report says so
     MeasureOptions measure;
 };
-// Needs a QGuiApplication. Errors: not_found (client, no measured photos), io, cancelled.
-[[nodiscard]] Result<WrittenReport> make_report(Book& book, const ReportOptions& options,
-                                                const Progress& progress = {});
+// Everything the report will say. Errors: not_found (client, visit), cancelled.
+[[nodiscard]] Result<report::Model> report_model_of(Book& book, const ReportOptions& options, QDate today,
+                                                    const Progress& progress = {});
+// Writes it. Needs a QGuiApplication. Errors: those of report_model_of; io.
+[[nodiscard]] Status make_report(Book& book, const ReportOptions& options, QDate today, const Progress& progress = {});
 
 }  // namespace kempt::work
