@@ -1,0 +1,21 @@
+// Is the book sound? Reads everything and changes nothing.
+#pragma once
+
+#include <QStringList>
+
+#include "book/book.h"
+#include "core/progress.h"
+
+namespace kempt {
+
+struct CheckReport {
+    int photos = 0;        // whose bytes were compared with their SHA-256
+    QStringList problems;  // one sentence each
+    [[nodiscard]] bool sound() const { return problems.isEmpty(); }
+};
+
+// Structure of the file, links between records, and every photo's bytes against its stored SHA-256.
+// A damaged book gives problems, not an error. Errors: cancelled, busy, io.
+[[nodiscard]] Result<CheckReport> check(Book& book, const Progress& progress = {});
+
+}  // namespace kempt

@@ -1,0 +1,46 @@
+// Readings, append-only: measuring again adds a run and leaves the earlier ones. Errors as in client_store.h.
+#pragma once
+
+#include <QVector>
+
+#include "book/book.h"
+#include "domain/records.h"
+
+namespace kempt::store {
+
+// A reading with the circumstances a verdict asks for.
+struct DatedReading {
+    ReadingRecord reading;
+    Id client = 0;
+    Id visit = 0;
+    QDate date;  // of the visit
+    HairState hair;
+    View view = View::front_hairline;
+    int shot = 1;
+    QString quality_level;  // of the photo
+};
+
+// The readings of one measurement of one photo: all with the same photo, marks, analysis_version, options, card,
+// photo_sha256 and measured_at, each name once. Gives the run's id. Errors: not_found (photo, or marks of that photo),
+// invalid (no readings; unknown name or another unit than the name's; value outside its interval or not a number; a
+// refusal without code and text; photo_sha256 not that of the photo).
+[[nodiscard]] Result<Id> add_readings(Book& book, const QVector<ReadingRecord>& readings);
+
+// Of the latest run, in the order they were added, refusals included; empty before the first measurement.
+[[nodiscard]] Result<QVector<ReadingRecord>> latest_readings(Book& book, Id photo);
+// Of every run, oldest run first.
+[[nodiscard]] Result<QVector<ReadingRecord>> all_readings(Book& book, Id photo);
+
+// Latest run of every photo of the client in that view; by date, visit, shot. Refusals included.
+[[nodiscard]] Result<QVector<DatedReading>> readings_of_client(Book& book, Id client, View view, const QString& name);
+// The same over the whole book, every view: the repeats behind the book's own within-visit SD. By client, view, date,
+// visit, shot.
+[[nodiscard]] Result<QVector<DatedReading>> readings_of_book(Book& book, const QString& name);
+
+// The names the book knows, with their units.
+struct ReadingName {
+    QString name, unit;
+};
+[[nodiscard]] Result<QVector<ReadingName>> reading_names(Book& book);
+
+}  // namespace kempt::store

@@ -1,0 +1,22 @@
+// What was done to the hair. Errors as in client_store.h.
+#pragma once
+
+#include <QVector>
+
+#include "book/book.h"
+#include "domain/records.h"
+
+namespace kempt::store {
+
+// A service may stand alone (done elsewhere, before the first visit) or belong to a visit of the same client.
+// Errors: not_found (client, or that client has no such visit), invalid (no kind, no date).
+[[nodiscard]] Result<Id> add_service(Book& book, const Service& service);
+[[nodiscard]] Status update_service(Book& book, const Service& service);  // the client stays
+[[nodiscard]] Result<Service> get_service(Book& book, Id id);
+[[nodiscard]] Result<QVector<Service>> services_of_client(Book& book, Id client);  // oldest first
+[[nodiscard]] Result<QVector<Service>> services_between(Book& book, QDate from,
+                                                        QDate to);  // both included; oldest first
+[[nodiscard]] Result<std::optional<Service>> last_service(Book& book, Id client, const QString& kind);  // or nothing
+[[nodiscard]] Status erase_service(Book& book, Id id);
+
+}  // namespace kempt::store
