@@ -10,6 +10,7 @@
 #include <QVector>
 #include <optional>
 
+#include "charts/chart_data.h"
 #include "domain/measure_units.h"
 #include "domain/records.h"
 
@@ -52,26 +53,10 @@ struct Pair {
     QString note;          // "scale from two points", "aligned by hand"...; may be empty
 };
 
-// One reading over the visits; painted by the chart painter.
-struct ChartPoint {
-    QDate date;
-    double value = 0, low = 0, high = 0;
-    bool comparable = true;
-};
-struct ChartMark {
-    QDate date;
-    QString label;  // "gloss"
-};
+// One reading over the visits; painted by the chart painter. data in the reading's own unit (mm): turned to inches here.
 struct Chart {
     View view = View::front_hairline;
-    QString reading, unit;
-    QVector<ChartPoint> points;  // by date, one a visit
-    QVector<ChartMark> services;
-    std::optional<double>
-        noise_half_width;  // smallest detectable change: the band lies this far around the first visit
-    std::optional<double> target;
-    // Theil-Sen line, from four visits on: its value at the first and at the last point.
-    std::optional<double> trend_first, trend_last;
+    charts::ChartData data;
 };
 
 // The way to a target of the client's own. There is no sum over targets.
