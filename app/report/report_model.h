@@ -53,7 +53,8 @@ struct Pair {
     QString note;          // "scale from two points", "aligned by hand"...; may be empty
 };
 
-// One reading over the visits; painted by the chart painter. data in the reading's own unit (mm): turned to inches here.
+// One reading over the visits; painted by the chart painter. data in the reading's own unit (mm): turned to inches
+// here.
 struct Chart {
     View view = View::front_hairline;
     charts::ChartData data;

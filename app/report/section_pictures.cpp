@@ -1,0 +1,83 @@
+// Before and after, each view at one scale; charts.
+#include <QPainter>
+
+#include "charts/chart_painter.h"
+#include "domain/words.h"
+#include "report/pair_drawing.h"
+#include "report/sections.h"
+#include "report/wording.h"
+
+namespace kempt::report {
+namespace {
+
+// At the widest a photo is about 240 pt wide on paper; 1000 px are then 300 dots an inch, as fine as printers show.
+constexpr int picture_px = 1000;
+constexpr double tallest_share = 0.42;  // of a page: two pairs fit on one
+
+charts::ChartStyle chart_style() {
+    charts::ChartStyle style;
+    style.font = body_font(7.5);
+    charts::Palette& palette = style.palette;
+    palette.ground = Qt::white;
+    return style;
+}
+
+}  // namespace
+
+void add_pictures(Blocks& blocks, const Context& context) {
+    const Model& model = context.model;
+    if (model.pairs.isEmpty() && model.pictures_withheld.isEmpty()) return;
+    add_heading(blocks, QStringLiteral("Before and after"), context.width);
+    if (!model.pictures_withheld.isEmpty()) {
+        add_paragraph(blocks, model.pictures_withheld, context.width);
+        return;
+    }
+    for (const Pair& pair : model.pairs) {
+        const QString view = capitalised(word_of(pair.view));
+        if (pair.before.isNull() && pair.after.isNull()) {
+            add_subheading(blocks, view, context.width);
+            add_paragraph(blocks, QStringLiteral("There is no picture of this view that can be shown."), context.width,
+                          ink::quiet);
+            if (!pair.verdict.isEmpty()) add_paragraph(blocks, capitalised(pair.verdict), context.width);
+            continue;
+        }
+        PairPicture picture;
+        picture.before = pair.before;
+        picture.after = pair.after;
+        picture.before_date = pair.before_date;
+        picture.after_date = pair.after_date;
+        picture.px_per_mm = pair.px_per_mm;
+        picture.title = view;
+        picture.verdict = pair.verdict;
+        picture.length = context.options.length;
+        const PairDrawing drawing(prepared(picture, picture_px), context.width, tallest_share * context.page_height,
+                                  pt);
+        Block block;
+        block.height = drawing.height();
+        block.space_before = 10 * pt;
+        block.keep_with_next = !pair.note.isEmpty();
+        block.paint = [drawing](QPainter& painter, const QRectF& rect) { drawing.draw(painter, rect.topLeft()); };
+        blocks.push_back(std::move(block));
+        if (!pair.note.isEmpty()) add_paragraph(blocks, capitalised(pair.note), context.width, ink::quiet, 8);
+    }
+}
+
+void add_charts(Blocks& blocks, const Context& context) {
+    if (context.model.charts.isEmpty()) return;
+    add_heading(blocks, QStringLiteral("Over the visits"), context.width);
+    for (const Chart& chart : context.model.charts) {
+        charts::ChartData data = in_unit(chart.data, context.options.length);
+        if (data.title.isEmpty()) data.title = capitalised(word_of(chart.view));
+        const double height =
+            std::min(charts::good_height(data, context.width, chart_style()), 0.9 * context.page_height);
+        Block block;
+        block.height = height;
+        block.space_before = 8 * pt;
+        block.paint = [data, height](QPainter& painter, const QRectF& rect) {
+            charts::paint(painter, data, QRectF(rect.topLeft(), QSizeF(rect.width(), height)), chart_style());
+        };
+        blocks.push_back(std::move(block));
+    }
+}
+
+}  // namespace kempt::report

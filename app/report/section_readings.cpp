@@ -1,0 +1,121 @@
+// The table of readings between the first and the latest visit, and the way to each target.
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "domain/words.h"
+#include "report/sections.h"
+#include "report/wording.h"
+
+namespace kempt::report {
+namespace {
+
+Cell value_cell(const std::optional<Value>& value, const QString& unit, LengthUnit length) {
+    if (!value) return {.text = QStringLiteral("none"), .colour = ink::quiet};
+    return {.text = figure(*value, unit, length),
+            .below = QStringLiteral("%1, %2").arg(
+                day(value->date), counted(value->shots, QStringLiteral("shot"), QStringLiteral("shots")))};
+}
+
+// The bar of one target: how much of the way lies behind, between the two figures.
+void paint_bar(QPainter& painter, const QRectF& bar, double share) {
+    painter.fillRect(bar, ink::fill);
+    const double done = std::clamp(share, 0.0, 1.0);
+    if (done > 0) painter.fillRect(QRectF(bar.left(), bar.top(), bar.width() * done, bar.height()), ink::accent);
+    painter.setPen(QPen(ink::line, 0.6 * pt));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(bar);
+}
+
+QString way_in_words(const TargetBar& target, LengthUnit length) {
+    const auto plain = [&](double value) { return plain_figure(value, 0, target.unit, length); };
+    const QString now = QStringLiteral("%1 on %2").arg(plain(target.now), day(target.now_date));
+    if (!target.share) return QStringLiteral("Now %1. A share of the way cannot be given.").arg(now);
+    const double percent = std::round(*target.share * 100);
+    if (percent >= 100) return QStringLiteral("Now %1: the target is reached.").arg(now);
+    if (percent < 0) return QStringLiteral("Now %1: farther from the target than at the start.").arg(now);
+    return QStringLiteral("Now %1: %2 % of the way.").arg(now).arg(percent);
+}
+
+}  // namespace
+
+void add_readings(Blocks& blocks, const Context& context) {
+    const Model& model = context.model;
+    const LengthUnit length = context.options.length;
+    add_heading(blocks, QStringLiteral("Readings"), context.width);
+    if (model.rows.isEmpty()) {
+        add_paragraph(blocks, QStringLiteral("There is no reading that stands yet."), context.width);
+        return;
+    }
+    add_paragraph(
+        blocks,
+        QStringLiteral("In brackets the 95 % interval. A change counts only when it is larger than the smallest "
+                       "detectable change."),
+        context.width, ink::quiet, 8);
+    QVector<TableRow> rows;
+    for (const Row& row : model.rows) {
+        const double sdc = row.smallest_detectable.value_or(0);
+        TableRow out;
+        out.group = capitalised(word_of(row.view));
+        out.cells = {
+            {.text = capitalised(title_of_reading(row.reading))},
+            value_cell(row.first, row.unit, length),
+            value_cell(row.latest, row.unit, length),
+            {.text = row.change ? signed_figure(*row.change, sdc, row.unit, length) : QStringLiteral("none")},
+            {.text = row.smallest_detectable
+                         ? signed_figure(sdc, sdc, row.unit, length).replace(u'+', QStringLiteral("± "))
+                         : QStringLiteral("not known")},
+            {.text = capitalised(words_of(row.outcome)), .colour = colour_of(row.outcome), .bold = true},
+        };
+        QStringList sentences;
+        for (const QString& sentence : {row.reason, row.trend})
+            if (!sentence.isEmpty()) sentences << capitalised(sentence);
+        out.across = sentences.join(u' ');
+        rows << out;
+    }
+    add_table(blocks,
+              {{QStringLiteral("Reading"), 1.15},
+               {QStringLiteral("First"), 1.35},
+               {QStringLiteral("Latest"), 1.35},
+               {QStringLiteral("Change"), 0.85},
+               {QStringLiteral("Smallest detectable"), 0.9},
+               {QStringLiteral("Verdict"), 1.15}},
+              rows, context.width);
+}
+
+void add_targets(Blocks& blocks, const Context& context) {
+    if (context.model.targets.isEmpty()) return;
+    const LengthUnit length = context.options.length;
+    add_heading(blocks, QStringLiteral("The way to the client's own targets"), context.width);
+    for (const TargetBar& target : context.model.targets) {
+        const TextBox name(capitalised(name_of(target.view, target.reading)), body_font(9, true), ink::text,
+                           context.width);
+        const TextBox from(QStringLiteral("start %1, %2")
+                               .arg(plain_figure(target.baseline, 0, target.unit, length), day(target.baseline_date)),
+                           body_font(7.5), ink::quiet, context.width / 2);
+        const TextBox to(QStringLiteral("target %1").arg(plain_figure(target.target, 0, target.unit, length)),
+                         body_font(7.5), ink::quiet, context.width / 2, Qt::AlignRight);
+        QString words = way_in_words(target, length);
+        if (!target.forecast.isEmpty()) words += u' ' + capitalised(target.forecast);
+        const TextBox way(words, body_font(8.5), ink::text, context.width);
+        constexpr double bar = 8 * pt;
+        Block block;
+        block.height = name.height() + 3 * pt + bar + 2 * pt + from.height() + 2 * pt + way.height();
+        block.space_before = 9 * pt;
+        const double share = target.share.value_or(0);
+        block.paint = [=](QPainter& painter, const QRectF& rect) {
+            QPointF at = rect.topLeft();
+            name.draw(painter, at);
+            at.ry() += name.height() + 3 * pt;
+            paint_bar(painter, QRectF(at, QSizeF(rect.width(), bar)), share);
+            at.ry() += bar + 2 * pt;
+            from.draw(painter, at);
+            to.draw(painter, at + QPointF(rect.width() / 2, 0));
+            at.ry() += from.height() + 2 * pt;
+            way.draw(painter, at);
+        };
+        blocks.push_back(std::move(block));
+    }
+}
+
+}  // namespace kempt::report

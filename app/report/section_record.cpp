@@ -1,0 +1,168 @@
+// Services, grades, what comes next, what was left out, and the record copy's list of every reading.
+#include <QSet>
+#include <algorithm>
+
+#include "domain/words.h"
+#include "report/sections.h"
+#include "report/wording.h"
+
+namespace kempt::report {
+namespace {
+
+// "2: one continuous line" without its step, which has a column of its own.
+QString without_step(const GradeLine& grade) {
+    const QString step = QStringLiteral("%1: ").arg(grade.value);
+    return grade.anchor.startsWith(step) ? grade.anchor.mid(step.size()) : grade.anchor;
+}
+
+// The client's copy shows the first and the latest grade of each zone and quality, the record copy all.
+QVector<GradeLine> grades_shown(const Model& model, Copy copy) {
+    if (copy == Copy::record) return model.grades;
+    const auto key = [](const GradeLine& grade) { return grade.zone + u'\n' + grade.quality; };
+    QVector<GradeLine> out;
+    QSet<QString> done;
+    for (const GradeLine& grade : model.grades) {
+        if (done.contains(key(grade))) continue;
+        done << key(grade);
+        const GradeLine *first = &grade, *latest = &grade;
+        for (const GradeLine& other : model.grades) {
+            if (key(other) != key(grade)) continue;
+            if (other.date < first->date) first = &other;
+            if (other.date > latest->date) latest = &other;
+        }
+        out << *first;
+        if (latest != first) out << *latest;
+    }
+    return out;
+}
+
+}  // namespace
+
+void add_services(Blocks& blocks, const Context& context) {
+    if (context.model.services.isEmpty()) return;
+    add_heading(blocks, QStringLiteral("Services"), context.width);
+    QVector<TableRow> rows;
+    for (const ServiceLine& service : context.model.services)
+        rows << TableRow{.cells = {{.text = day(service.date)},
+                                   {.text = capitalised(service.kind)},
+                                   {.text = service.note, .colour = ink::quiet}}};
+    add_table(blocks, {{QStringLiteral("Date"), 1}, {QStringLiteral("Service"), 2}, {QStringLiteral("Note"), 3}}, rows,
+              context.width);
+}
+
+void add_grades(Blocks& blocks, const Context& context) {
+    if (context.model.grades.isEmpty()) return;
+    add_heading(blocks, QStringLiteral("The stylist's grades"), context.width);
+    add_paragraph(
+        blocks,
+        QStringLiteral("A judgement by eye from 0 to 4; 4 is hair or scalp at its best. The words beside each grade "
+                       "are the anchor of that step."),
+        context.width, ink::quiet, 8);
+    QVector<TableRow> rows;
+    for (const GradeLine& grade : grades_shown(context.model, context.options.copy)) {
+        QString value = QStringLiteral("%1 of 4").arg(grade.value);
+        QString below = grade.second ? QStringLiteral("again: %1").arg(*grade.second) : QString();
+        rows << TableRow{.cells = {{.text = day(grade.date)},
+                                   {.text = capitalised(grade.zone)},
+                                   {.text = capitalised(grade.quality)},
+                                   {.text = value, .below = below, .bold = true},
+                                   {.text = capitalised(without_step(grade))}}};
+    }
+    add_table(blocks,
+              {{QStringLiteral("Date"), 1.1},
+               {QStringLiteral("Zone"), 1.2},
+               {QStringLiteral("Quality"), 1},
+               {QStringLiteral("Grade"), 0.8},
+               {QStringLiteral("Anchor"), 3.4}},
+              rows, context.width);
+    if (!context.model.grade_agreement.isEmpty())
+        add_paragraph(blocks, context.model.grade_agreement, context.width, ink::quiet, 8);
+}
+
+void add_next(Blocks& blocks, const Context& context) {
+    const Model& model = context.model;
+    if (!model.home_care.isEmpty()) {
+        add_heading(blocks, QStringLiteral("Care at home"), context.width);
+        add_list(blocks, model.home_care, context.width);
+    }
+    if (model.next_dates.isEmpty()) return;
+    add_heading(blocks, QStringLiteral("Next dates"), context.width);
+    QVector<TableRow> rows;
+    for (const NextDate& next : model.next_dates)
+        rows << TableRow{.cells = {{.text = capitalised(next.what)}, {.text = days(next.from, next.to)}}};
+    add_table(blocks, {{QStringLiteral("What"), 1}, {QStringLiteral("When"), 2}}, rows, context.width);
+}
+
+void add_left_out(Blocks& blocks, const Context& context) {
+    add_heading(blocks, QStringLiteral("Left out, and why"), context.width);
+    if (context.model.left_out.isEmpty()) {
+        add_paragraph(blocks, QStringLiteral("Nothing was refused and every visit could be compared."), context.width);
+        return;
+    }
+    QVector<TableRow> rows;
+    for (const LeftOut& out : context.model.left_out)
+        rows << TableRow{.cells = {{.text = day(out.date)},
+                                   {.text = capitalised(word_of(out.view))},
+                                   {.text = capitalised(out.what)},
+                                   {.text = capitalised(out.reason), .below = capitalised(out.remedy)}}};
+    add_table(blocks,
+              {{QStringLiteral("Date"), 1},
+               {QStringLiteral("View"), 1.1},
+               {QStringLiteral("What"), 1.2},
+               {QStringLiteral("Why, and what helps"), 3.6}},
+              rows, context.width);
+}
+
+void add_method(Blocks& blocks, const Context& context) {
+    add_heading(blocks, QStringLiteral("How it was measured"), context.width);
+    add_list(blocks, method_sentences(context.model), context.width);
+}
+
+void add_cautions(Blocks& blocks, const Context& context) {
+    add_heading(blocks, QStringLiteral("Cautions"), context.width);
+    add_list(blocks, context.model.cautions + standing_cautions(), context.width);
+}
+
+void add_history(Blocks& blocks, const Context& context) {
+    const Model& model = context.model;
+    if (context.options.copy != Copy::record || model.history.isEmpty()) return;
+    add_heading(blocks, QStringLiteral("Every reading of every visit"), context.width);
+    QVector<TableRow> rows, photos;
+    QSet<QString> seen;
+    for (const HistoryLine& line : model.history) {
+        Cell value{.text = figure({line.date, line.value, line.low, line.high, 1}, line.unit, context.options.length)};
+        if (line.refused) value = {.text = QStringLiteral("Refused: ") + line.refusal, .colour = ink::quiet};
+        rows << TableRow{.cells = {{.text = day(line.date)},
+                                   {.text = capitalised(word_of(line.view))},
+                                   {.text = QString::number(line.shot)},
+                                   {.text = capitalised(title_of_reading(line.reading))},
+                                   value,
+                                   {.text = QString::number(line.analysis_version)}}};
+        if (line.photo_sha256.isEmpty() || seen.contains(line.photo_sha256)) continue;
+        seen << line.photo_sha256;
+        photos << TableRow{.cells = {{.text = day(line.date)},
+                                     {.text = capitalised(word_of(line.view))},
+                                     {.text = QString::number(line.shot)},
+                                     {.text = line.photo_sha256, .code = true}}};
+    }
+    add_table(blocks,
+              {{QStringLiteral("Date"), 1.1},
+               {QStringLiteral("View"), 1.2},
+               {QStringLiteral("Shot"), 0.4},
+               {QStringLiteral("Reading"), 1.6},
+               {QStringLiteral("Value and 95 % interval"), 2.4},
+               {QStringLiteral("Method version"), 0.7}},
+              rows, context.width);
+    if (photos.isEmpty()) return;
+    add_heading(blocks, QStringLiteral("The photographs behind them"), context.width);
+    add_paragraph(blocks, QStringLiteral("SHA-256 of each original file, kept untouched in the book."), context.width,
+                  ink::quiet, 8);
+    add_table(blocks,
+              {{QStringLiteral("Date"), 1.1},
+               {QStringLiteral("View"), 1.2},
+               {QStringLiteral("Shot"), 0.4},
+               {QStringLiteral("SHA-256"), 4.2}},
+              photos, context.width);
+}
+
+}  // namespace kempt::report
