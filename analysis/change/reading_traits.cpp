@@ -1,0 +1,69 @@
+#include "change/reading_traits.h"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+namespace kempt::change {
+namespace {
+
+struct Traits {
+    const char* reading;
+    const char* name;
+    Better better;
+    double within_sd;  // calibrated on repeat shots as docs/reliability.md says; 0: none yet
+    double setup_sd;   // likewise
+};
+
+// Direction: what a recovering client hopes for. Fill depth is the depth at which coverage reaches half of its inner
+// value, so it falls as an edge fills in.
+constexpr std::array<Traits, 16> table{{
+    {"edge_coverage", "Coverage", Better::higher, 1.2, 0},
+    {"edge_strands", "Strands at the edge", Better::higher, 0.9, 0},
+    {"fill_depth", "Fill depth", Better::lower, 0.5, 0},
+    {"bare_length", "Bare length", Better::lower, 1.5, 0},
+    {"length_density", "Length density", Better::higher, 0.08, 0},
+    {"temple_asymmetry", "Difference between the temples", Better::lower, 0, 0},
+    {"shine_contrast", "Shine contrast", Better::higher, 0, 0},
+    {"shine_width", "Shine width", Better::lower, 0, 0},
+    {"luster", "Luster", Better::higher, 0, 0},
+    {"alignment", "Alignment", Better::higher, 0, 0},
+    {"tone_spread", "Tone spread", Better::lower, 0, 0},
+    {"hem_unevenness", "Unevenness of the hem", Better::lower, 0, 0},
+    {"see_through", "See-through share of the ends", Better::lower, 0, 0},
+    {"flyaway", "Flyaway share", Better::lower, 0, 0},
+    {"short_share", "Share of short strands", Better::lower, 0, 0},
+    {"strands", "Strands combed out", Better::lower, 0, 0},
+}};
+
+const Traits* find(const std::string& reading) {
+    const auto at = std::find_if(table.begin(), table.end(), [&](const Traits& row) { return reading == row.reading; });
+    return at == table.end() ? nullptr : &*at;
+}
+
+}  // namespace
+
+Better better_direction(const std::string& reading) {
+    const Traits* row = find(reading);
+    return row ? row->better : Better::higher;
+}
+
+double default_within_sd(const std::string& reading) {
+    const Traits* row = find(reading);
+    return row ? row->within_sd : 0;
+}
+
+double default_setup_sd(const std::string& reading) {
+    const Traits* row = find(reading);
+    return row ? row->setup_sd : 0;
+}
+
+std::string sentence_name(const std::string& reading) {
+    if (const Traits* row = find(reading)) return row->name;
+    std::string name = reading.empty() ? std::string("The reading") : reading;
+    std::replace(name.begin(), name.end(), '_', ' ');
+    name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(name[0])));
+    return name;
+}
+
+}  // namespace kempt::change

@@ -1,0 +1,22 @@
+// What the judging of a change must know about each reading: the one table in code.
+#pragma once
+
+#include <string>
+
+namespace kempt::change {
+
+enum class Better { higher, lower };
+// Which direction is better for a reading; higher for a name that the table does not hold.
+[[nodiscard]] Better better_direction(const std::string& reading);
+
+// Documented default within-visit SD of one shot, in the reading's unit (docs/reliability.md); 0 when unknown.
+[[nodiscard]] double default_within_sd(const std::string& reading);
+
+// Documented default SD between visits that repeat shots cannot show (another day's light, the head turned, the card
+// laid elsewhere), in the reading's unit; 0 where none has been measured (docs/reliability.md).
+[[nodiscard]] double default_setup_sd(const std::string& reading);
+
+// How a sentence begins: "Coverage", "Strands at the edge"; the name with spaces when the table does not hold it.
+[[nodiscard]] std::string sentence_name(const std::string& reading);
+
+}  // namespace kempt::change

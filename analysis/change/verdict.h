@@ -1,0 +1,34 @@
+// The verdict between two visits.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "change/spread.h"
+
+namespace kempt::change {
+
+enum class Verdict { improved, worse, no_detectable_change, not_comparable };
+
+struct Judgement {
+    Verdict verdict = Verdict::not_comparable;
+    double difference = 0;           // to - from, in the reading's unit; 0 when a side has no value
+    double smallest_detectable = 0;  // 0 when it is not known
+    std::string reason;              // full sentences with figures and unit, rounded to what they can bear
+};
+
+struct VisitValue {
+    std::vector<double> shots;                // values of the comparable repeat shots
+    std::vector<std::string> not_comparable;  // reasons that exclude this visit ("hair was wet"); empty when fine
+    std::string unit;
+};
+
+// improved or worse only beyond the smallest detectable change of these numbers of shots.
+[[nodiscard]] Judgement judge(const std::string& reading, const VisitValue& from, const VisitValue& to,
+                              const Spread& spread);
+
+// Share of the way from baseline to target, 0..1 unclamped; nullopt when they are equal or a value is not finite.
+[[nodiscard]] std::optional<double> share_of_way(double baseline, double now, double target);
+
+}  // namespace kempt::change
