@@ -22,9 +22,11 @@ class Job {
 
   private:
     friend class JobRunner;
+    friend class Worker;
     QString title_;
     std::atomic<State> state_{State::waiting};
     std::atomic<bool> stop_{false};
+    std::atomic<bool> muted_{false};  // a newer job of its lane took over: nobody wants the answer
 };
 using JobHandle = std::shared_ptr<Job>;
 

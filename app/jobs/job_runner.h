@@ -37,10 +37,10 @@ class JobRunner : public QObject {
     template <class Work, class Receive>
     JobHandle start(const QString& title, QObject* receiver, Work work, Receive done,
                     std::function<void(double, const QString&)> told = {}) {
-        using R = std::invoke_result_t<Work, work::Book&, const Progress&>;
+        using R = std::invoke_result_t<Work, Book&, const Progress&>;
         return enqueue<R>(
             title, {}, receiver,
-            [work = std::move(work)](work::Book* book, const Progress& progress) mutable -> R {
+            [work = std::move(work)](Book* book, const Progress& progress) mutable -> R {
                 return work(*book, progress);
             },
             std::move(done), std::move(told), true);
@@ -52,7 +52,7 @@ class JobRunner : public QObject {
         using R = std::invoke_result_t<Work, const Progress&>;
         return enqueue<R>(
             title, {}, receiver,
-            [work = std::move(work)](work::Book*, const Progress& progress) mutable -> R { return work(progress); },
+            [work = std::move(work)](Book*, const Progress& progress) mutable -> R { return work(progress); },
             std::move(done), std::move(told), false);
     }
     // As start_without_book, for dragging: a waiting or running job of the same `lane` is cancelled first, and its
@@ -63,7 +63,7 @@ class JobRunner : public QObject {
         using R = std::invoke_result_t<Work, const Progress&>;
         return enqueue<R>(
             title, lane, receiver,
-            [work = std::move(work)](work::Book*, const Progress& progress) mutable -> R { return work(progress); },
+            [work = std::move(work)](Book*, const Progress& progress) mutable -> R { return work(progress); },
             std::move(done), std::move(told), false);
     }
 
@@ -81,12 +81,12 @@ class JobRunner : public QObject {
         State state = State::done;
         QString sentence;  // of the error
     };
-    using Task = std::function<Outcome(work::Book*, const Progress&, const Error* instead)>;
+    using Task = std::function<Outcome(Book*, const Progress&, const Error* instead)>;
 
     template <class R, class Work, class Receive>
     JobHandle enqueue(const QString& title, const QString& lane, QObject* receiver, Work work, Receive done,
                       std::function<void(double, const QString&)> told, bool needs_book) {
-        Task task = [work = std::move(work), done = std::move(done)](work::Book* book, const Progress& progress,
+        Task task = [work = std::move(work), done = std::move(done)](Book* book, const Progress& progress,
                                                                      const Error* instead) mutable -> Outcome {
             std::shared_ptr<R> result = instead ? std::make_shared<R>(*instead)
                                                 : std::make_shared<R>(guarded<R>([&] { return work(book, progress); }));
@@ -95,7 +95,7 @@ class JobRunner : public QObject {
                 outcome.state = result->error().kind == ErrorKind::cancelled ? State::cancelled : State::failed;
                 outcome.sentence = QString::fromStdString(result->error().sentence());
             }
-            outcome.deliver = [done = std::move(done), result]() mutable { done(std::move(*result)); };
+            outcome.deliver = [done, result]() mutable { done(std::move(*result)); };
             return outcome;
         };
         return add(title, lane, receiver, std::move(task), std::move(told), needs_book);
@@ -113,6 +113,8 @@ class JobRunner : public QObject {
     [[nodiscard]] static Error threw(const char* what);
     JobHandle add(const QString& title, const QString& lane, QObject* receiver, Task task,
                   std::function<void(double, const QString&)> told, bool needs_book);
+
+    void settle(const JobHandle& job, const QPointer<QObject>& receiver, const Outcome& outcome);
 
     friend class Worker;
     QString book_path_;

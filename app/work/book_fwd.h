@@ -1,9 +1,6 @@
 // Use cases take the book by reference; only their sources see its stores.
 #pragma once
 
-namespace kempt::book {
+namespace kempt {
 class Book;
-}
-namespace kempt::work {
-using book::Book;
 }

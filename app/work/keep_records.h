@@ -16,10 +16,10 @@ namespace kempt::work {
 // ---- clients -------------------------------------------------------------------------------------------------------
 struct ClientRow {
     Client client;
-    int visits = 0;
+    int visits = 0, photos = 0;
     std::optional<QDate> last_visit;
 };
-[[nodiscard]] Result<QVector<ClientRow>> list_clients(Book& book, const QString& search = {});  // by name
+[[nodiscard]] Result<QVector<ClientRow>> list_clients(Book& book, const QString& search = {});  // by name; words of it
 [[nodiscard]] Result<Client> client_of(Book& book, Id client);
 [[nodiscard]] Result<Client> add_client(Book& book, Client client);
 [[nodiscard]] Status change_client(Book& book, const Client& client);
@@ -38,13 +38,13 @@ struct ClientRow {
 struct PhotoRow {
     PhotoRecord photo;  // with its thumbnail
     bool has_marks = false;
-    QVector<ReadingRecord> readings;  // the newest of each name
+    QVector<ReadingRecord> readings;  // of the newest measuring, refused ones too
 };
 [[nodiscard]] Result<QVector<PhotoRow>> list_photos(Book& book, Id visit);  // by view, then shot
 [[nodiscard]] Result<PhotoRow> photo_of(Book& book, Id photo);
 [[nodiscard]] Result<QByteArray> photo_bytes(Book& book, Id photo);  // the original bytes
 [[nodiscard]] Status erase_photo(Book& book, Id photo);
-// The newest reading of each name of a photo, refused ones too.
+// Of the newest measuring of a photo, refused ones too; empty before it was measured.
 [[nodiscard]] Result<QVector<ReadingRecord>> readings_of(Book& book, Id photo);
 
 // ---- grades --------------------------------------------------------------------------------------------------------

@@ -5,6 +5,7 @@
 
 #include "core/progress.h"
 #include "core/result.h"
+#include "domain/clock.h"
 #include "domain/records.h"
 #include "work/book_fwd.h"
 #include "work/measure_photo.h"
@@ -14,6 +15,7 @@ namespace kempt::work {
 struct MeasureInBookOptions {
     MeasureOptions measure;
     bool use_book_printer_scale = true;  // the printer correction stored in the book replaces measure.printer_scale
+    Clock clock;                         // stamps the readings
     bool again = false;  // false: readings of the same photo, marks, version and options stand and are given back
 };
 

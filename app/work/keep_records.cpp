@@ -1,0 +1,164 @@
+#include "work/keep_records.h"
+
+#include "book/client_store.h"
+#include "book/grade_store.h"
+#include "book/marks_store.h"
+#include "book/photo_store.h"
+#include "book/reading_store.h"
+#include "book/service_store.h"
+#include "book/target_store.h"
+#include "book/visit_store.h"
+#include "domain/words.h"
+#include "work/errors.h"
+
+namespace kempt::work {
+
+namespace {
+
+// The record with the id that the store gave it.
+template <class Record>
+Result<Record> kept(Record record, const Result<Id>& id) {
+    if (!id) return id.error();
+    record.id = id.value();
+    return record;
+}
+
+Result<PhotoRow> row_of(Book& book, PhotoRecord photo) {
+    PhotoRow row;
+    const auto marks = store::latest_marks(book, photo.id);
+    if (!marks) return marks.error();
+    const auto readings = store::latest_readings(book, photo.id);
+    if (!readings) return readings.error();
+    row.photo = std::move(photo);
+    row.has_marks = marks->has_value();
+    row.readings = readings.value();
+    return row;
+}
+
+}  // namespace
+
+Result<QVector<ClientRow>> list_clients(Book& book, const QString& search) {
+    const auto stored = store::list_clients(book, search);
+    if (!stored) return stored.error();
+    QVector<ClientRow> rows;
+    for (const store::ClientRow& row : stored.value())
+        rows.push_back({row.client, row.visits, row.photos, row.last_visit});
+    return rows;
+}
+
+Result<Client> client_of(Book& book, Id client) {
+    return store::get_client(book, client);
+}
+
+Result<Client> add_client(Book& book, Client client) {
+    if (client.photo_consent && !client.consent_on) client.consent_on = client.since;
+    return kept(client, store::add_client(book, client));
+}
+
+Status change_client(Book& book, const Client& client) {
+    return store::update_client(book, client);
+}
+Status erase_client(Book& book, Id client) {
+    return store::erase_client(book, client);
+}
+
+Result<QVector<Visit>> list_visits(Book& book, Id client) {
+    const auto known = store::get_client(book, client);
+    if (!known) return known.error();
+    return store::visits_of_client(book, client);
+}
+
+Result<Visit> visit_of(Book& book, Id visit) {
+    return store::get_visit(book, visit);
+}
+Result<Visit> add_visit(Book& book, Visit visit) {
+    return kept(visit, store::add_visit(book, visit));
+}
+Status change_visit(Book& book, const Visit& visit) {
+    return store::update_visit(book, visit);
+}
+Status erase_visit(Book& book, Id visit) {
+    return store::erase_visit(book, visit);
+}
+
+Result<QVector<PhotoRow>> list_photos(Book& book, Id visit) {
+    const auto known = store::get_visit(book, visit);
+    if (!known) return known.error();
+    const auto photos = store::photos_of_visit(book, visit);
+    if (!photos) return photos.error();
+    QVector<PhotoRow> rows;
+    for (const PhotoRecord& photo : photos.value()) {
+        auto row = row_of(book, photo);
+        if (!row) return row.error();
+        rows.push_back(std::move(row).value());
+    }
+    return rows;
+}
+
+Result<PhotoRow> photo_of(Book& book, Id photo) {
+    auto record = store::get_photo(book, photo);
+    if (!record) return record.error();
+    return row_of(book, std::move(record).value());
+}
+
+Result<QByteArray> photo_bytes(Book& book, Id photo) {
+    return store::photo_bytes(book, photo);
+}
+Status erase_photo(Book& book, Id photo) {
+    return store::erase_photo(book, photo);
+}
+
+Result<QVector<ReadingRecord>> readings_of(Book& book, Id photo) {
+    const auto record = store::get_photo(book, photo);
+    if (!record) return record.error();
+    return store::latest_readings(book, photo);
+}
+
+Result<QVector<Grade>> list_grades(Book& book, Id visit) {
+    const auto known = store::get_visit(book, visit);
+    if (!known) return known.error();
+    return store::grades_of_visit(book, visit);
+}
+
+Result<Grade> add_grade(Book& book, Grade grade) {
+    if (!grade_qualities().contains(grade.quality))
+        return invalid("unknown-quality", "There is no grade for '" + grade.quality.toStdString() + "'.",
+                       "Grades are given for: " + grade_qualities().join(QStringLiteral(", ")).toStdString() + ".");
+    return kept(grade, store::add_grade(book, grade));
+}
+
+Status erase_grade(Book& book, Id grade) {
+    return store::erase_grade(book, grade);
+}
+
+Result<QVector<Service>> list_services(Book& book, Id client) {
+    const auto known = store::get_client(book, client);
+    if (!known) return known.error();
+    return store::services_of_client(book, client);
+}
+
+Result<Service> add_service(Book& book, Service service) {
+    return kept(service, store::add_service(book, service));
+}
+
+Status change_service(Book& book, const Service& service) {
+    return store::update_service(book, service);
+}
+Status erase_service(Book& book, Id service) {
+    return store::erase_service(book, service);
+}
+
+Result<QVector<Target>> list_targets(Book& book, Id client) {
+    const auto known = store::get_client(book, client);
+    if (!known) return known.error();
+    return store::targets_of_client(book, client);
+}
+
+Result<Target> set_target(Book& book, Target target) {
+    return kept(target, store::put_target(book, target));
+}
+Status erase_target(Book& book, Id target) {
+    return store::erase_target(book, target);
+}
+
+}  // namespace kempt::work

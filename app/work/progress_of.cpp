@@ -1,0 +1,137 @@
+#include "work/progress_of.h"
+
+#include "book/client_store.h"
+#include "book/reading_store.h"
+#include "book/service_store.h"
+#include "book/target_store.h"
+#include "book/visit_store.h"
+#include "domain/words.h"
+#include "work/errors.h"
+#include "work/series_points.h"
+#include "work/series_words.h"
+
+namespace kempt::work {
+
+namespace {
+
+change::VisitValue value_of(const VisitPoint& point, const QString& unit, const QStringList& more) {
+    change::VisitValue value;
+    for (const ShotValue& shot : point.shots) value.shots.push_back(shot.value);
+    for (const QString& reason : point.not_comparable + more) value.not_comparable.push_back(reason.toStdString());
+    value.unit = unit.toStdString();
+    return value;
+}
+
+void add_verdicts(Series& series) {
+    for (std::size_t i = 0; i < series.visits.size(); ++i)
+        for (std::size_t j = i + 1; j < series.visits.size(); ++j) {
+            const VisitPoint &from = series.visits[i], &to = series.visits[j];
+            series.verdicts.push_back(
+                {from.visit, to.visit,
+                 change::judge(series.reading.toStdString(), value_of(from, series.unit, {}),
+                               value_of(to, series.unit, pair_reasons(from, to)), series.spread)});
+        }
+}
+
+Status add_series(Book& book, Id client, View view, const QString& reading, const QVector<Target>& targets,
+                  const QVector<store::DatedReading>& book_readings, std::vector<Series>& list) {
+    const auto readings = store::readings_of_client(book, client, view, reading);
+    if (!readings) return readings.error();
+    if (readings->isEmpty()) return Done{};
+    Series series;
+    series.view = view;
+    series.reading = reading;
+    series.unit = readings->front().reading.unit;
+    series.visits = points_from(readings.value());
+    const auto own_groups = repeat_groups(readings.value());
+    const change::Spread own = change::pooled_within_sd(own_groups);
+    const change::Spread rest = change::pooled_within_sd(repeat_groups(book_readings, client, view));
+    series.spread = change::combine_spread(own, rest, change::default_within_sd(reading.toStdString()));
+    series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()));
+    add_noise(series.visits, series.spread);
+    choose_for_trend(series.visits);
+    add_verdicts(series);
+    add_trend(series);
+    for (const Target& target : targets)
+        if (target.view == view && target.reading == reading) add_target(series, target);
+    list.push_back(std::move(series));
+    return Done{};
+}
+
+void add_asymmetry(ClientProgress& progress) {
+    for (const QString& reading : edge_reading_names()) {
+        const Series* left = progress.find(View::left_temple, reading);
+        const Series* right = progress.find(View::right_temple, reading);
+        if (!left || !right) continue;
+        for (const VisitPoint& one : left->visits)
+            for (const VisitPoint& other : right->visits)
+                if (one.visit == other.visit && one.mean && other.mean)
+                    progress.asymmetry.push_back(
+                        {one.visit, one.date, reading, left->unit, *one.mean, *other.mean, *one.mean - *other.mean});
+    }
+}
+
+}  // namespace
+
+const PairVerdict* Series::verdict(Id from, Id to) const {
+    for (const PairVerdict& pair : verdicts)
+        if (pair.from == from && pair.to == to) return &pair;
+    return nullptr;
+}
+
+const PairVerdict* Series::first_to_last() const {
+    Id first = 0, last = 0;
+    for (const VisitPoint& point : visits) {
+        if (!point.in_trend) continue;
+        if (first == 0) first = point.visit;
+        last = point.visit;
+    }
+    return verdict(first, last);
+}
+
+const Series* ClientProgress::find(View view, const QString& reading) const {
+    for (const Series& one : series)
+        if (one.view == view && one.reading == reading) return &one;
+    return nullptr;
+}
+
+Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, const Progress& progress) {
+    ClientProgress result;
+    auto client = store::get_client(book, options.client);
+    if (!client) return client.error();
+    result.client = std::move(client).value();
+    auto visits = store::visits_of_client(book, options.client);
+    if (!visits) return visits.error();
+    result.visits = std::move(visits).value();
+    auto services = store::services_of_client(book, options.client);
+    if (!services) return services.error();
+    result.services = std::move(services).value();
+    const auto targets = store::targets_of_client(book, options.client);
+    if (!targets) return targets.error();
+    if (options.reading && !edge_reading_names().contains(*options.reading))
+        return invalid("unknown-reading", "There is no reading called '" + options.reading->toStdString() + "'.",
+                       "Readings: " + edge_reading_names().join(QStringLiteral(", ")).toStdString() + ".");
+    const QStringList names = options.reading ? QStringList{*options.reading} : edge_reading_names();
+    const QVector<View> views = options.view ? QVector<View>{*options.view} : all_views();
+    QHash<QString, QVector<store::DatedReading>> book_readings;
+    for (const QString& name : names) {
+        auto readings = store::readings_of_book(book, name);
+        if (!readings) return readings.error();
+        book_readings[name] = std::move(readings).value();
+    }
+    for (qsizetype v = 0; v < views.size(); ++v) {
+        if (tell(progress, static_cast<double>(v) / static_cast<double>(views.size()), "comparing the visits") ==
+            Go::stop)
+            return stopped();
+        for (const QString& name : names)
+            if (const Status status = add_series(book, options.client, views[v], name, targets.value(),
+                                                 book_readings[name], result.series);
+                !status)
+                return status.error();
+    }
+    add_asymmetry(result);
+    if (tell(progress, 1, "visits are compared") == Go::stop) return stopped();
+    return result;
+}
+
+}  // namespace kempt::work

@@ -1,0 +1,134 @@
+#include "work/series_points.h"
+
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+namespace kempt::work {
+
+namespace {
+
+QString source_of(const ReadingRecord& reading) {
+    return QJsonDocument::fromJson(reading.card.toUtf8()).object()["source"].toString();
+}
+
+// A card or sheet knows tilt and light, two points only the scale.
+bool measured_scale(const QString& source) {
+    return source == u"card" || source == u"sheet";
+}
+
+QString shot_words(const store::DatedReading& dated, const QString& why) {
+    return QStringLiteral("Shot %1: %2").arg(dated.shot).arg(why);
+}
+
+void add_shot(VisitPoint& point, const store::DatedReading& dated, bool visit_has_card) {
+    const ReadingRecord& reading = dated.reading;
+    if (dated.quality_level == u"refused" && !reading.refused)
+        point.left_out.append(shot_words(dated, QStringLiteral("the photo was refused at the gate.")));
+    else if (reading.refused)
+        point.left_out.append(shot_words(dated, reading.refusal_text));
+    else if (visit_has_card && !measured_scale(source_of(reading)))
+        point.left_out.append(shot_words(
+            dated, QStringLiteral("its scale comes from two points, while the other shots show the gauge card.")));
+    else {
+        point.shots.push_back({reading.photo, dated.shot, reading.value, reading.low, reading.high});
+        point.scale_source = source_of(reading);
+        point.analysis_version = std::max(point.analysis_version, reading.analysis_version);
+    }
+}
+
+}  // namespace
+
+QString words_of(const HairState& hair) {
+    return QStringLiteral("%1, %2, %3")
+        .arg(hair.wet ? QStringLiteral("wet") : QStringLiteral("dry"),
+             hair.styled ? QStringLiteral("styled") : QStringLiteral("unstyled"),
+             hair.product ? QStringLiteral("with product") : QStringLiteral("without product"));
+}
+
+std::vector<VisitPoint> points_from(const QVector<store::DatedReading>& readings) {
+    std::vector<VisitPoint> points;
+    std::map<Id, bool> has_card;
+    for (const store::DatedReading& dated : readings)
+        if (!dated.reading.refused && measured_scale(source_of(dated.reading))) has_card[dated.visit] = true;
+    for (const store::DatedReading& dated : readings) {
+        if (points.empty() || points.back().visit != dated.visit) {
+            VisitPoint point;
+            point.visit = dated.visit;
+            point.date = dated.date;
+            point.hair = dated.hair;
+            points.push_back(point);
+        }
+        add_shot(points.back(), dated, has_card[dated.visit]);
+    }
+    for (VisitPoint& point : points)
+        if (point.shots.empty())
+            point.not_comparable.append(point.left_out.isEmpty()
+                                            ? QStringLiteral("There is no photo of this view.")
+                                            : QStringLiteral("No shot gives this reading. ") + point.left_out.front());
+    return points;
+}
+
+std::vector<std::vector<double>> repeat_groups(const QVector<store::DatedReading>& readings, Id without_client,
+                                               std::optional<View> without_view) {
+    std::map<std::tuple<Id, int, Id>, std::vector<double>> groups;
+    for (const store::DatedReading& dated : readings) {
+        if (dated.reading.refused || dated.quality_level == u"refused") continue;
+        if (dated.client == without_client && (!without_view || dated.view == *without_view)) continue;
+        groups[{dated.client, static_cast<int>(dated.view), dated.visit}].push_back(dated.reading.value);
+    }
+    std::vector<std::vector<double>> list;
+    for (auto& [key, values] : groups) list.push_back(std::move(values));
+    return list;
+}
+
+QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to) {
+    QStringList reasons;
+    if (!(from.hair == to.hair))
+        reasons.append(QStringLiteral("The hair was %1 at one visit and %2 at the other.")
+                           .arg(words_of(from.hair), words_of(to.hair)));
+    if (from.shots.empty() || to.shots.empty()) return reasons;
+    if (measured_scale(from.scale_source) != measured_scale(to.scale_source))
+        reasons.append(QStringLiteral(
+            "One visit was photographed with the gauge card, the other has its scale from two points only."));
+    if (from.analysis_version != to.analysis_version)
+        reasons.append(QStringLiteral(
+            "The visits were measured by different versions of the method; measure the older photos again."));
+    return reasons;
+}
+
+void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread) {
+    for (VisitPoint& point : points) {
+        if (point.shots.empty()) continue;
+        double sum = 0;
+        for (const ShotValue& shot : point.shots) sum += shot.value;
+        const double count = static_cast<double>(point.shots.size());
+        point.mean = sum / count;
+        double half = 0;
+        if (spread.df > 0) half = change::student_t_quantile(0.975, spread.df) * spread.sd / std::sqrt(count);
+        point.low = *point.mean - half;
+        point.high = *point.mean + half;
+    }
+}
+
+void choose_for_trend(std::vector<VisitPoint>& points) {
+    // The largest set of visits that agree; of two equally large ones the one that holds the later visit.
+    std::size_t best = 0;
+    std::vector<bool> chosen(points.size(), false);
+    for (const VisitPoint& like : points) {
+        if (like.shots.empty()) continue;
+        std::vector<bool> agree(points.size(), false);
+        for (std::size_t i = 0; i < points.size(); ++i)
+            agree[i] = !points[i].shots.empty() && pair_reasons(like, points[i]).isEmpty();
+        const auto size = static_cast<std::size_t>(std::count(agree.begin(), agree.end(), true));
+        if (size < best) continue;
+        best = size;
+        chosen = agree;
+    }
+    for (std::size_t i = 0; i < points.size(); ++i) points[i].in_trend = chosen[i];
+}
+
+}  // namespace kempt::work

@@ -1,0 +1,130 @@
+#include "work/series_words.h"
+
+#include <QLocale>
+#include <cmath>
+
+#include "domain/words.h"
+#include "work/measure_json.h"
+
+namespace kempt::work {
+
+namespace {
+
+constexpr double days_in_month = 365.25 / 12;
+// A date further away than this says nothing that a client could use (three years; common practice, no source).
+constexpr double farthest_days = 3 * 365.25;
+
+QString number(double value) {
+    return QString::number(rounded(value, 3), 'g', 6);
+}
+
+QString day(const QDate& date) {
+    return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, u"d MMM yyyy");
+}
+
+std::vector<const VisitPoint*> trend_points(const Series& series) {
+    std::vector<const VisitPoint*> points;
+    for (const VisitPoint& point : series.visits)
+        if (point.in_trend) points.push_back(&point);
+    return points;
+}
+
+QString unit_words(const Series& series) {
+    return series.unit == u"%" ? QStringLiteral("points") : series.unit;
+}
+
+std::optional<QDate> date_at(const Series& series, const std::optional<double>& t, const QDate& now) {
+    if (!t || !std::isfinite(*t) || *t - static_cast<double>(series.trend_origin.daysTo(now)) > farthest_days)
+        return std::nullopt;
+    return series.trend_origin.addDays(static_cast<qint64>(std::llround(*t)));
+}
+
+QString forecast_sentence(const TargetWay& way, const VisitPoint& now) {
+    const bool higher = change::better_direction(way.target.reading.toStdString()) == change::Better::higher;
+    if (higher ? *now.mean >= way.target.value : *now.mean <= way.target.value)
+        return QStringLiteral("The target is reached.");
+    if (way.earliest && way.latest)
+        return QStringLiteral("At the pace so far the target may be reached between %1 and %2.")
+            .arg(day(*way.earliest), day(*way.latest));
+    if (way.earliest)
+        return QStringLiteral("At the pace so far the target is not reached before %1; no latest date can be given.")
+            .arg(day(*way.earliest));
+    return QStringLiteral("The visits so far do not lead to the target within three years, so no date is given.");
+}
+
+}  // namespace
+
+void add_trend(Series& series) {
+    const auto points = trend_points(series);
+    if (static_cast<int>(points.size()) < change::visits_for_trend) {
+        series.trend_text = QStringLiteral("No trend line: it takes %1 comparable visits, and there %2 %3.")
+                                .arg(change::visits_for_trend)
+                                .arg(points.size() == 1 ? QStringLiteral("is") : QStringLiteral("are"))
+                                .arg(points.size());
+        return;
+    }
+    std::vector<double> days, values;
+    series.trend_origin = points.front()->date;
+    for (const VisitPoint* point : points) {
+        days.push_back(static_cast<double>(series.trend_origin.daysTo(point->date)));
+        values.push_back(*point->mean);
+    }
+    series.trend = change::theil_sen(days, values);
+    if (!series.trend) {
+        series.trend_text = QStringLiteral("No trend line: the visits do not lie on different days.");
+        return;
+    }
+    const change::Trend& trend = *series.trend;
+    series.trend_text =
+        QStringLiteral("Over %1 visits %2 changes by %3 %4 a month")
+            .arg(points.size())
+            .arg(title_of_reading(series.reading), number(trend.slope * days_in_month), unit_words(series));
+    if (trend.interval_known)
+        series.trend_text +=
+            QStringLiteral(" (95 % interval %1 to %2)")
+                .arg(number(trend.slope_low * days_in_month), number(trend.slope_high * days_in_month));
+    series.trend_text += QStringLiteral("; Mann-Kendall p = %1, so the trend %2.")
+                             .arg(number(trend.p), trend.p < 0.05 ? QStringLiteral("is more than chance")
+                                                                  : QStringLiteral("may be chance"));
+}
+
+void add_target(Series& series, const Target& target) {
+    TargetWay way;
+    way.target = target;
+    const auto points = trend_points(series);
+    if (points.size() >= 2) way.share = change::share_of_way(*points.front()->mean, *points.back()->mean, target.value);
+    if (!series.trend) {
+        way.forecast_text = QStringLiteral("No forecast: ") + series.trend_text;
+    } else {
+        const VisitPoint& now = *points.back();
+        if (series.trend->interval_known) {
+            const auto forecast = change::forecast(
+                *series.trend, static_cast<double>(series.trend_origin.daysTo(now.date)), *now.mean, target.value);
+            way.earliest = date_at(series, forecast.earliest, now.date);
+            way.middle = date_at(series, forecast.middle, now.date);
+            way.latest = date_at(series, forecast.latest, now.date);
+        }
+        way.forecast_text = series.trend->interval_known
+                                ? forecast_sentence(way, now)
+                                : QStringLiteral("No forecast: the visits are too few for a range of dates.");
+    }
+    series.target = way;
+}
+
+QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups) {
+    if (client.df >= 30)
+        return QStringLiteral("The noise comes from this client's own repeat shots at %1 visits.").arg(client_groups);
+    QString words = client.df > 0
+                        ? QStringLiteral("The noise comes from this client's repeat shots (%1 degrees of freedom)")
+                              .arg(number(client.df))
+                        : QStringLiteral("This client has no repeat shots of this view; the noise comes");
+    if (book.df > 0)
+        words += client.df > 0 ? QStringLiteral(", filled up from the other repeat shots in the book")
+                               : QStringLiteral(" from the other repeat shots in the book");
+    if (client.df + book.df < 30)
+        words += client.df + book.df > 0 ? QStringLiteral(" and the documented default")
+                                         : QStringLiteral(" from the documented default");
+    return words + QStringLiteral(".");
+}
+
+}  // namespace kempt::work
