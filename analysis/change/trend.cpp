@@ -61,7 +61,8 @@ void add_interval(Trend& trend, const std::vector<double>& slopes, int n, bool t
         low_rank = exact_slope_rank(n, confidence);
     else
         low_rank = (N - normal_quantile(0.5 + confidence / 2) * std::sqrt(trend.var_S)) / 2;
-    trend.interval_known = low_rank >= 1;
+    // All values alike: the variance of S is 0 and says nothing.
+    trend.interval_known = low_rank >= 1 && trend.var_S > 0;
     trend.slope_low = at_rank(slopes, low_rank);
     trend.slope_high = at_rank(slopes, N + 1 - low_rank);
 }

@@ -1,0 +1,132 @@
+// Within-subject spread and smallest detectable change against published examples.
+#include <boost/test/unit_test.hpp>
+#include <cmath>
+#include <limits>
+
+#include "change/change.h"
+#include "reference/read_csv.h"
+
+using namespace kempt::change;
+
+namespace {
+
+constexpr double infinite = std::numeric_limits<double>::infinity();
+
+std::vector<std::vector<double>> pairs_of(const std::string& first, const std::string& second) {
+    const auto table = kempt::reference::read_csv("peak_flow.csv");
+    const auto one = table.column(first), two = table.column(second);
+    std::vector<std::vector<double>> groups;
+    for (size_t i = 0; i < one.size(); ++i) groups.push_back({one[i], two[i]});
+    return groups;
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_CASE(within_subject_sd_and_repeatability_of_bland_and_altman_1986) {
+    // Lancet i:307-310, 'Repeatability': within-subject SD sqrt(sum d^2 / 2n) computed from the printed data to seven
+    // digits; coefficient 1.96 sqrt(2) s_w = 42.4 and 55.2 l/min (43.2 and 56.4 printed there with 2 for 1.96).
+    const Spread wright = pooled_within_sd(pairs_of("wright1", "wright2"));
+    const Spread mini = pooled_within_sd(pairs_of("mini1", "mini2"));
+    BOOST_TEST(wright.df == 17);
+    BOOST_TEST(std::abs(wright.sd - 15.306669) < 1e-6);
+    BOOST_TEST(std::abs(mini.sd - 19.910831) < 1e-6);
+    BOOST_TEST(std::abs(smallest_detectable_change({wright.sd, infinite}, 1, 1) - 42.427922) < 2e-3);
+    BOOST_TEST(std::abs(smallest_detectable_change({mini.sd, infinite}, 1, 1) - 55.190007) < 2e-3);
+    // The printed 43.2 and 56.4 (2 for 1.96, rounded): within 0.3 %.
+    BOOST_TEST(std::abs(2 * std::sqrt(2.0) * wright.sd / 43.2 - 1) < 0.003);
+    BOOST_TEST(std::abs(2 * std::sqrt(2.0) * mini.sd / 56.4 - 1) < 0.003);
+}
+
+BOOST_AUTO_TEST_CASE(t_and_interval_of_the_mean_difference_of_bland_and_altman_1986) {
+    const auto table = kempt::reference::read_csv("peak_flow.csv");
+    const auto wright = table.column("wright1"), mini = table.column("mini1");
+    std::vector<double> differences;
+    double sum = 0;
+    for (size_t i = 0; i < wright.size(); ++i) {
+        differences.push_back(wright[i] - mini[i]);
+        sum += differences.back();
+    }
+    const double n = double(differences.size()), mean = sum / n;
+    const Spread spread = pooled_within_sd({differences});
+    BOOST_TEST(std::abs(mean + 2.117647) < 1e-6);
+    BOOST_TEST(std::abs(spread.sd - 38.765130) < 1e-6);
+    const double half = student_t_quantile(0.975, n - 1) * spread.sd / std::sqrt(n);
+    // Exact interval; printed with rounded inputs as -22.0 to 17.8.
+    BOOST_TEST(std::abs(mean - half + 22.048838) < 1e-5);
+    BOOST_TEST(std::abs(mean + half - 17.813544) < 1e-5);
+    const double half_of_limit = student_t_quantile(0.975, n - 1) * std::sqrt(3 * spread.sd * spread.sd / n);
+    // Limits of agreement printed as -78.10 to 73.86 (R packages' tests of the same data).
+    BOOST_TEST(std::abs(mean - normal_quantile(0.975) * spread.sd + 78.10) < 0.006);
+    BOOST_TEST(std::abs(mean + normal_quantile(0.975) * spread.sd - 73.86) < 0.006);
+    // Exact ends of the intervals of the limits with 2 SD; printed -114.3 and 110.1 with rounded inputs.
+    BOOST_TEST(std::abs(mean - 2 * spread.sd - half_of_limit + 114.169742) < 1e-4);
+    BOOST_TEST(std::abs(mean + 2 * spread.sd + half_of_limit - 109.934448) < 1e-4);
+}
+
+BOOST_AUTO_TEST_CASE(smallest_detectable_change_of_the_published_examples) {
+    // J Am Soc Nephrol table: ANOVA error mean square 1.64, printed 3.55.
+    BOOST_TEST(std::abs(smallest_detectable_change({std::sqrt(1.64), infinite}, 1, 1) - 3.549711) < 1e-4);
+    // Univ. York exercise: SEM printed as 1.1 gives 3.2; the SEM is rounded, so 1.05 to 1.15 must hold it.
+    BOOST_TEST(smallest_detectable_change({1.05, infinite}, 1, 1) < 3.15);
+    BOOST_TEST(smallest_detectable_change({1.15, infinite}, 1, 1) > 3.15);
+    // Shrout & Fleiss 1979 data, SEM agreement and consistency (computed from the published table).
+    BOOST_TEST(std::abs(smallest_detectable_change({2.502776, infinite}, 1, 1) - 6.937342) < 2e-4);
+    BOOST_TEST(std::abs(smallest_detectable_change({1.009675, infinite}, 1, 1) - 2.798677) < 1e-4);
+}
+
+BOOST_AUTO_TEST_CASE(repeats_narrow_the_smallest_change_and_few_df_widen_it) {
+    const Spread spread{1.2, 8};
+    BOOST_TEST(std::abs(smallest_detectable_change(spread, 1, 1) - 2.306004 * 1.2 * std::sqrt(2.0)) < 1e-5);
+    BOOST_TEST(std::abs(smallest_detectable_change(spread, 3, 2) - 2.306004 * 1.2 * std::sqrt(1 / 3.0 + 0.5)) < 1e-5);
+    BOOST_TEST(smallest_detectable_change({1.2, 2}, 2, 2) > smallest_detectable_change({1.2, 20}, 2, 2));
+    const Spread with_setup{1.2, 8, 0.7};
+    BOOST_TEST(std::abs(smallest_detectable_change(with_setup, 2, 2) - 2.306004 * std::sqrt(1.44 + 0.98)) < 1e-5);
+    BOOST_TEST(std::isnan(smallest_detectable_change(spread, 0, 2)));
+    BOOST_TEST(std::isnan(smallest_detectable_change({}, 2, 2)));
+}
+
+BOOST_AUTO_TEST_CASE(groups_of_one_and_values_that_are_not_finite_add_nothing) {
+    const Spread spread = pooled_within_sd({{5}, {}, {1, 3}, {10, 14, std::nan("")}, {7, infinite}});
+    BOOST_TEST(spread.df == 2);
+    BOOST_TEST(std::abs(spread.sd - std::sqrt((2 + 8) / 2.0)) < 1e-12);
+    BOOST_TEST(pooled_within_sd({{5}, {6}}).df == 0);
+    // A large common level does not swallow the scatter.
+    BOOST_TEST(std::abs(pooled_within_sd({{1e9, 1e9 + 2}}).sd - std::sqrt(2.0)) < 1e-6);
+}
+
+BOOST_AUTO_TEST_CASE(spreads_are_weighed_client_first_then_book_then_default) {
+    const Spread nothing;
+    // Nothing but the default: it counts as 8.
+    const Spread fallback = combine_spread(nothing, nothing, 1.2);
+    BOOST_TEST(fallback.sd == 1.2);
+    BOOST_TEST(fallback.df == 8);
+    BOOST_TEST(combine_spread(nothing, nothing, 0).df == 0);
+    // The book counts for at most 8, and the default fills up what is missing.
+    BOOST_TEST(std::abs(combine_spread(nothing, {2, 200}, 1.2).sd - 2) < 1e-12);
+    BOOST_TEST(combine_spread(nothing, {2, 200}, 1.2).df == 8);
+    BOOST_TEST(std::abs(combine_spread(nothing, {2, 2}, 1).sd - std::sqrt((2 * 4 + 6) / 8.0)) < 1e-12);
+    // Her own repeats count in full.
+    const Spread mixed = combine_spread({1, 4}, {2, 200}, 1.2);
+    BOOST_TEST(mixed.df == 12);
+    BOOST_TEST(std::abs(mixed.sd - std::sqrt((4 * 1 + 8 * 4) / 12.0)) < 1e-12);
+    // Enough of her own: alone. Clearly wider than expected: alone, with all the caution of few df.
+    BOOST_TEST(combine_spread({1, 30}, {2, 200}, 1.2).sd == 1);
+    BOOST_TEST(combine_spread({3.6, 4}, nothing, 1.2).sd == 3.6);
+    BOOST_TEST(combine_spread({3.6, 4}, nothing, 1.2).df == 4);
+    // Without book and default her own is all there is.
+    BOOST_TEST(combine_spread({1, 3}, nothing, 0).df == 3);
+    // What repeats cannot show is carried along.
+    BOOST_TEST(combine_spread({1, 4, 0.5}, {2, 9}, 1.2).setup_sd == 0.5);
+}
+
+BOOST_AUTO_TEST_CASE(every_reading_of_the_edges_has_a_default_and_a_direction) {
+    for (const char* reading : {"edge_coverage", "edge_strands", "fill_depth", "bare_length", "length_density"})
+        BOOST_TEST(default_within_sd(reading) > 0, reading);
+    BOOST_TEST((better_direction("edge_coverage") == Better::higher));
+    BOOST_TEST((better_direction("edge_strands") == Better::higher));
+    BOOST_TEST((better_direction("length_density") == Better::higher));
+    BOOST_TEST((better_direction("fill_depth") == Better::lower));
+    BOOST_TEST((better_direction("bare_length") == Better::lower));
+    BOOST_TEST(default_within_sd("no_such_reading") == 0);
+    BOOST_TEST(default_setup_sd("no_such_reading") == 0);
+}
