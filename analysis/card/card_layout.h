@@ -9,7 +9,7 @@ namespace kempt::card {
 
 // Card 84 x 30 mm, four ArUco DICT_4X4_50 markers of 10 mm, ids 0-3 clockwise from the top left.
 inline constexpr double card_width_mm = 84, card_height_mm = 30, card_marker_mm = 10;
-inline constexpr std::array<cv::Point2d, 4> card_marker_centres_mm{{{8, 8}, {76, 8}, {76, 22}, {8, 22}}};
+inline const std::array<cv::Point2d, 4> card_marker_centres_mm{{{8, 8}, {76, 8}, {76, 22}, {8, 22}}};
 
 // A neutral patch: a rectangle in card millimetres and its printed reflectance (linear light, 0..1).
 struct Patch {

@@ -32,6 +32,8 @@ struct VisitPoint {
     std::optional<double> mean;    // over the shots
     double low = 0, high = 0;      // 95 % noise band about the mean, from the spread of repeat shots
     QString scale_source;          // "card", "sheet", "points"
+    int analysis_version = 0;
+    bool in_trend = false;  // has values and agrees with most visits in hair state, scale and method
 };
 
 struct PairVerdict {
