@@ -18,8 +18,8 @@ struct Limits {
 };
 
 struct Header {
-    QString format;     // "jpeg", "png", "webp", "tiff", "heic": by content, never by the file's name
-    QSize size;         // upright
+    QString format;                  // "jpeg", "png", "webp", "tiff", "heic": by content, never by the file's name
+    QSize size;                      // upright
     int orientation = 1;             // EXIF 1..8
     std::optional<QDateTime> taken;  // EXIF DateTimeOriginal (with offset when given), else DateTime
     QString camera;                  // make and model, may be empty
@@ -27,9 +27,9 @@ struct Header {
 
 struct Decoded {
     Header header;
-    Photo photo;       // upright, 8 or 16 bit RGB; alpha laid over white; grey spread to RGB; CMYK through its profile
-    QString sha256;    // of the bytes, lower-case hex
-    QStringList notes; // "alpha laid over white", ...
+    Photo photo;        // upright, 8 or 16 bit RGB; alpha laid over white; grey spread to RGB; CMYK through its profile
+    QString sha256;     // of the bytes, lower-case hex
+    QStringList notes;  // "alpha laid over white", ...
 };
 
 // Reads only the header. Errors: damaged, unsupported, too_large.
