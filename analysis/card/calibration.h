@@ -14,7 +14,8 @@ namespace kempt::card {
 
 // Light-dependent part; present only when the grey patches were read.
 struct Light {
-    cv::Vec3d gains{1, 1, 1};  // multiply linear device light by these so that the card's white patch reads its reflectance
+    cv::Vec3d gains{1, 1,
+                    1};  // multiply linear device light by these so that the card's white patch reads its reflectance
     // Undoing the phone's tone curve: true scene light (0..1, card white = its reflectance) from linear-coded light of
     // the photo, per channel, sampled at 1024 even steps of sqrt(light); apply with corrected().
     std::array<std::vector<float>, 3> light_from_photo;
@@ -27,21 +28,22 @@ struct Light {
 struct Calibration {
     bool card_found = false;
     bool sheet_found = false;
-    bool two_points = false;             // scale from two points: no tilt, no light
+    bool two_points = false;                      // scale from two points: no tilt, no light
     cv::Matx33d mm_from_px = cv::Matx33d::eye();  // plane of the card; card origin at its top left corner
-    double px_per_mm = 0;                // at the middle of the card (geometric mean of the two axes)
-    double px_per_mm_sd = 0;             // standard uncertainty, from the corners' residuals
-    double tilt_deg = 0;                 // angle between the card's normal and the camera's axis
-    double corner_rms_px = 0;            // residual of the homography
-    double edge_rise_mm = 0;             // 10-90 % rise at the card's black-white edges; 0 when not measured
+    double px_per_mm = 0;                         // at the middle of the card (geometric mean of the two axes)
+    double px_per_mm_sd = 0;                      // standard uncertainty, from the corners' residuals
+    double tilt_deg = 0;                          // angle between the card's normal and the camera's axis
+    double corner_rms_px = 0;                     // residual of the homography
+    double edge_rise_mm = 0;                      // 10-90 % rise at the card's black-white edges; 0 when not measured
     std::optional<Light> light;
     std::array<cv::Point2d, 4> card_corners_px{};  // of the card's face, clockwise from the top left
-    std::vector<Finding> findings;       // of the gate, worst first
+    std::vector<Finding> findings;                 // of the gate, worst first
 };
 
 struct CalibrationOptions {
     double printer_scale = 1.0;  // measured length of the check line / 50 mm; 0.9..1.1
-    double focal_px = 0;         // if known; else 1.2 x the longer side is assumed for the tilt (phone main cameras, from memory)
+    double focal_px =
+        0;  // if known; else 1.2 x the longer side is assumed for the tilt (phone main cameras, from memory)
 };
 
 // Finds the card (or the sheet's markers). Never fails: without either, card_found and sheet_found stay false and a

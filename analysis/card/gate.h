@@ -11,11 +11,11 @@
 
 namespace kempt::card {
 
-struct GateLimits {  // each with its reason beside its default in gate.cpp
-    double sharp_warning_mm, sharp_refused_mm;   // 10-90 % edge rise at the card
-    double clipped_warning, clipped_refused;     // share of region pixels at 0 or 255 in two channels or more
-    double scale_refused_px_per_mm;              // below this no reading in mm
-    double scale_counts_px_per_mm;               // below this no counts
+struct GateLimits {                             // each with its reason beside its default in gate.cpp
+    double sharp_warning_mm, sharp_refused_mm;  // 10-90 % edge rise at the card
+    double clipped_warning, clipped_refused;    // share of region pixels at 0 or 255 in two channels or more
+    double scale_refused_px_per_mm;             // below this no reading in mm
+    double scale_counts_px_per_mm;              // below this no counts
     double tilt_warning_deg, tilt_refused_deg;
     double gradient_warning_per_cm;
 };
@@ -27,7 +27,8 @@ struct GateReport {
 };
 
 // region_px: polygon of the photo that the readings will use (may be empty: whole photo).
-[[nodiscard]] GateReport judge(const Photo& photo, const Calibration& calibration, const std::vector<cv::Point2d>& region_px,
+[[nodiscard]] GateReport judge(const Photo& photo, const Calibration& calibration,
+                               const std::vector<cv::Point2d>& region_px,
                                const GateLimits& limits = default_gate_limits());
 
 }  // namespace kempt::card
