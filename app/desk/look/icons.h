@@ -1,0 +1,37 @@
+// Signs of our own, drawn in strokes on a 24 x 24 grid, in the colours in force when they are painted.
+#pragma once
+
+#include <QIcon>
+
+namespace kempt::desk {
+
+enum class Sign {
+    back,
+    add,
+    remove,
+    search,
+    undo,
+    redo,
+    closer,
+    farther,
+    fit,
+    compare,
+    report,
+    settings,
+    folder,
+    picture,
+    hair,
+    scalp,
+    ruler,
+    pencil,
+    flip,
+    cover,
+    book,
+    more,
+    dark,
+    menu
+};
+
+[[nodiscard]] QIcon icon_of(Sign sign);
+
+}  // namespace kempt::desk

@@ -1,0 +1,131 @@
+// The bridge from the use cases' measurement to what the photo page shows. The only file of the desk that sees pixels
+// as the analysis keeps them.
+#include <QImage>
+#include <algorithm>
+#include <cmath>
+
+#include "desk/look/colours.h"
+#include "desk/photo/live_reading.h"
+#include "domain/words.h"
+#include "work/measure_photo.h"
+
+namespace kempt::desk {
+namespace {
+
+double code_of(double light) {  // IEC 61966-2-1
+    light = std::clamp(light, 0.0, 1.0);
+    return light <= 0.0031308 ? 12.92 * light : 1.055 * std::pow(light, 1 / 2.4) - 0.055;
+}
+
+// sRGB for the screen. Plain 8-bit sRGB is taken as it is; everything else goes through linear light.
+QImage screen_image(const Photo& photo) {
+    const cv::Mat& pixels = photo.pixels;
+    QImage image(pixels.cols, pixels.rows, QImage::Format_RGB32);
+    if (image.isNull()) return image;
+    const bool deep = pixels.depth() == CV_16U;
+    const bool plain = !deep && photo.colour.name.rfind("sRGB", 0) == 0;
+    std::vector<uchar> codes(4097);  // even in the square root of light: a grid even in light is coarse in the shadows
+    for (std::size_t i = 0; i < codes.size(); ++i) {
+        const double root = static_cast<double>(i) / 4096;
+        codes[i] = static_cast<uchar>(std::lround(255 * code_of(root * root)));
+    }
+    const auto encoded = [&codes](float light) {
+        const float root = std::sqrt(std::clamp(light, 0.F, 1.F));
+        return codes[static_cast<std::size_t>(std::lround(root * 4096))];
+    };
+    const cv::Matx33f& m = photo.colour.srgb_from_device;
+    for (int y = 0; y < pixels.rows; ++y) {
+        auto* out = reinterpret_cast<QRgb*>(image.scanLine(y));
+        for (int x = 0; x < pixels.cols; ++x) {
+            if (plain) {
+                const auto& p = pixels.at<cv::Vec3b>(y, x);
+                out[x] = qRgb(p[0], p[1], p[2]);
+                continue;
+            }
+            cv::Vec3f light;
+            for (int c = 0; c < 3; ++c) {
+                const std::size_t code = deep ? pixels.at<cv::Vec3w>(y, x)[c] : pixels.at<cv::Vec3b>(y, x)[c];
+                light[c] = photo.colour.linear[static_cast<std::size_t>(c)][code];
+            }
+            light = m * light;
+            out[x] = qRgb(encoded(light[0]), encoded(light[1]), encoded(light[2]));
+        }
+    }
+    return image;
+}
+
+// Cover as a tint over the part of the photo where the band lies, at most 2000 px wide: the screen shows no more.
+Cover cover_from(const cv::Mat& cover_px, const QPolygonF& band) {
+    Cover cover;
+    if (cover_px.empty()) return cover;
+    const QRect box = band.boundingRect().toAlignedRect().intersected(QRect(0, 0, cover_px.cols, cover_px.rows));
+    if (box.isEmpty()) return cover;
+    const int step = std::max(1, std::max(box.width(), box.height()) / 2000);
+    QImage tint(box.width() / step + 1, box.height() / step + 1, QImage::Format_ARGB32_Premultiplied);
+    if (tint.isNull()) return cover;
+    const MarkColours c;
+    for (int y = 0; y < tint.height(); ++y) {
+        auto* out = reinterpret_cast<QRgb*>(tint.scanLine(y));
+        for (int x = 0; x < tint.width(); ++x) {
+            const int px = std::min(box.x() + x * step, cover_px.cols - 1);
+            const int py = std::min(box.y() + y * step, cover_px.rows - 1);
+            const int alpha = cover_px.at<uchar>(py, px) * 150 / 255;
+            out[x] = qPremultiply(qRgba(c.cover.red(), c.cover.green(), c.cover.blue(), alpha));
+        }
+    }
+    cover.tint = tint;
+    cover.where =
+        QRectF(box.x(), box.y(), static_cast<double>(tint.width()) * step, static_cast<double>(tint.height()) * step);
+    return cover;
+}
+
+Measured shown(const work::MeasureResult& result) {
+    Measured out;
+    const auto text = [](const std::string& s) { return QString::fromStdString(s); };
+    for (const Quantity& q : result.edges.readings)
+        out.readings.append({text(q.name), text(q.unit), q.value, q.low, q.high, false, {}});
+    for (const Refusal& r : result.edges.refused) out.readings.append({text(r.name), {}, 0, 0, 0, true, text(r.text)});
+    const QStringList& order = edge_reading_names();
+    std::stable_sort(out.readings.begin(), out.readings.end(), [&order](const ShownReading& a, const ShownReading& b) {
+        return order.indexOf(a.name) < order.indexOf(b.name);
+    });
+    out.quality = text(result.quality.level);
+    for (const Finding& f : result.quality.findings) {
+        const auto level = f.level == Level::refused   ? ShownFinding::Level::refused
+                           : f.level == Level::warning ? ShownFinding::Level::warning
+                                                       : ShownFinding::Level::note;
+        out.findings.append({text(f.code), level, text(f.text), text(f.remedy)});
+    }
+    const card::Calibration& c = result.calibration;
+    out.px_per_mm = result.px_per_mm;
+    out.tilt_deg = c.tilt_deg;
+    out.line_length_mm = result.edges.line_length_mm;
+    out.scale_from = c.card_found ? "card" : c.sheet_found ? "sheet" : c.two_points ? "points" : "none";
+    for (const cv::Point2d& p : result.edges.band_outline_px) out.band << QPointF(p.x, p.y);
+    out.cover = cover_from(result.edges.overlay_px, out.band);
+    return out;
+}
+
+}  // namespace
+
+OpenFunction open_with_analysis() {
+    return [](const QByteArray& bytes, double printer_scale, const Progress& progress) -> Result<OpenedPhoto> {
+        work::MeasureOptions options;
+        options.printer_scale = printer_scale;
+        auto opened = work::open_photo(bytes, options, progress);
+        if (!opened.ok()) return opened.error();
+        const std::shared_ptr<const work::OpenPhoto> photo = opened.value();
+        OpenedPhoto out;
+        out.picture = picture_from(screen_image(photo->decoded.photo));
+        out.measure = [photo, options](const Marks& marks, bool with_cover, const Progress& go) -> Result<Measured> {
+            work::MeasureOptions with = options;
+            with.with_overlay = with_cover;
+            auto measured = work::measure_open_photo(*photo, marks, with, go);
+            if (!measured.ok()) return measured.error();
+            return shown(measured.value());
+        };
+        return out;
+    };
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,103 @@
+// A photo that can be zoomed and drawn on. Mouse, touch and keyboard do the same things:
+//   wheel, pinch, + - 0 1      zoom in, out, whole photo, one to one
+//   drag beside the marks      pan (also the middle button); arrow keys while no point is picked
+//   click                      a point of the edge line: at the nearer end, or between two points when on the line
+//   drag a point               moves it; arrows nudge the picked one by 1 px of the screen, with Shift by 10
+//   N P                        pick the next or the one before; Esc picks none; Insert adds one; Delete removes it
+//   F                          the hair is on the other side of the line
+#pragma once
+
+#include <QPixmap>
+#include <QWidget>
+#include <optional>
+
+#include "desk/photo/marks_editor.h"
+#include "desk/photo/picture.h"
+#include "desk/photo/view_map.h"
+
+class QGestureEvent;
+
+namespace kempt::desk {
+
+enum class Tool { edge_line, hair_tap, scalp_tap, ruler };
+
+class PhotoCanvas : public QWidget {
+    Q_OBJECT
+  public:
+    explicit PhotoCanvas(QWidget* parent = nullptr);
+
+    void set_picture(const Picture& picture);
+    // Marks as they are kept; clears undo.
+    void set_marks(const Marks& marks);
+    [[nodiscard]] const Marks& marks() const { return editor_.marks(); }
+    [[nodiscard]] const MarksEditor& editor() const { return editor_; }
+    [[nodiscard]] const ViewMap& map() const { return map_; }
+    [[nodiscard]] std::optional<Handle> picked() const { return picked_; }
+    [[nodiscard]] bool dragging() const { return dragging_; }
+
+    void set_tool(Tool tool);
+    [[nodiscard]] Tool tool() const { return tool_; }
+    void set_cover(const Cover& cover);
+    void set_cover_shown(bool shown);
+    void set_band(const QPolygonF& band_px);
+
+    void zoom_by(double factor);  // about the middle of the window
+    void fit();
+    void one_to_one();
+    void undo();
+    void redo();
+    void flip_side();
+    void clear_line();
+    void remove_picked();
+    void set_scale_mm(double mm);
+
+    [[nodiscard]] QSize sizeHint() const override { return {640, 480}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {240, 200}; }
+
+  signals:
+    // After every change of the marks; dragging: the person has not let go yet.
+    void marks_changed(bool dragging);
+    void picked_changed();
+    void view_changed();
+
+  protected:
+    bool event(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+  private:
+    bool pinch(QGestureEvent* event);
+    void click(QPointF at);
+    void pick(std::optional<Handle> handle, bool keyboard);
+    void pick_along(int step);
+    void nudge(QPointF window_delta);
+    void end_nudge();
+    void changed(bool dragging);
+    void view_moved();
+    void tell_state();
+    [[nodiscard]] double reach() const;  // of a press, in photo pixels
+
+    Picture picture_;
+    MarksEditor editor_;
+    ViewMap map_;
+    Tool tool_ = Tool::edge_line;
+    Cover cover_;
+    bool cover_shown_ = false;
+    QPolygonF band_;
+    QPixmap backdrop_;  // photo and cover at the present view
+    std::optional<Handle> picked_, hovered_, pressed_on_, nudged_;
+    QPointF pressed_at_, last_at_, grip_;
+    bool pressed_ = false, dragging_ = false, panning_ = false, by_keyboard_ = false;
+};
+
+}  // namespace kempt::desk

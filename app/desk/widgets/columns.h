@@ -1,0 +1,27 @@
+// Two columns side by side where there is room, one above the other where there is not.
+#pragma once
+
+#include <QWidget>
+
+class QBoxLayout;
+
+namespace kempt::desk {
+
+class Columns : public QWidget {
+    Q_OBJECT
+  public:
+    // Side by side from this width on.
+    explicit Columns(int side_by_side_from, QWidget* parent = nullptr);
+    [[nodiscard]] QBoxLayout* left() const { return left_; }
+    [[nodiscard]] QBoxLayout* right() const { return right_; }
+    void set_shares(int left, int right);
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    int from_, left_share_ = 1, right_share_ = 1;
+    QBoxLayout *both_, *left_, *right_;
+};
+
+}  // namespace kempt::desk

@@ -1,0 +1,78 @@
+#include "desk/widgets/parts.h"
+
+#include <QDate>
+#include <QLayout>
+#include <QLocale>
+#include <QVBoxLayout>
+
+#include "desk/look/look.h"
+
+namespace kempt::desk {
+
+QLabel* text(const QString& words, const char* role, QWidget* parent) {
+    auto* label = new QLabel(words, parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    if (*role != '\0') label->setProperty("role", QString::fromLatin1(role));
+    return label;
+}
+
+QPushButton* button(const QString& words, const char* kind, std::optional<Sign> sign) {
+    auto* b = new QPushButton(words);
+    b->setAutoDefault(false);
+    b->setAccessibleName(words);
+    if (*kind != '\0') b->setProperty("kind", QString::fromLatin1(kind));
+    if (sign) {
+        b->setIcon(icon_of(*sign));
+        b->setIconSize(QSize(measures().px(18), measures().px(18)));
+    }
+    return b;
+}
+
+QToolButton* sign_button(Sign sign, const QString& words, const char* kind) {
+    auto* b = new QToolButton;
+    b->setIcon(icon_of(sign));
+    b->setIconSize(QSize(measures().px(20), measures().px(20)));
+    b->setToolTip(words);
+    b->setAccessibleName(words);
+    b->setFocusPolicy(Qt::StrongFocus);
+    if (*kind != '\0') b->setProperty("kind", QString::fromLatin1(kind));
+    return b;
+}
+
+QFrame* panel(const char* kind, QWidget* parent) {
+    auto* frame = new QFrame(parent);
+    frame->setProperty("panel", QString::fromLatin1(kind));
+    return frame;
+}
+
+QBoxLayout* column_in(QWidget* widget, double margin_units, double spacing_units) {
+    auto* column = new QVBoxLayout(widget);
+    const int margin = measures().gap(margin_units);
+    column->setContentsMargins(margin, margin, margin, margin);
+    column->setSpacing(measures().gap(spacing_units));
+    return column;
+}
+
+void empty_layout(QLayout* layout) {
+    while (QLayoutItem* item = layout->takeAt(0)) {
+        if (QWidget* widget = item->widget()) {
+            widget->hide();
+            widget->deleteLater();
+        } else if (QLayout* inner = item->layout()) {
+            empty_layout(inner);
+        }
+        delete item;
+    }
+}
+
+QString date_words(const QDate& date) {
+    return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMMM yyyy"));
+}
+
+QString beginning(QString words) {
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words;
+}
+
+}  // namespace kempt::desk
