@@ -1,0 +1,212 @@
+#include "work/make_report.h"
+
+#include <QSet>
+
+#include "book/grade_store.h"
+#include "book/photo_store.h"
+#include "book/reading_store.h"
+#include "core/version.h"
+#include "domain/words.h"
+#include "report/report_pdf.h"
+#include "work/compare_pictures.h"
+#include "work/errors.h"
+#include "work/measure_json.h"
+#include "work/open_book.h"
+#include "work/progress_json.h"
+#include "work/progress_of.h"
+#include "work/report_parts.h"
+
+namespace kempt::work {
+
+namespace {
+
+// The weakest link first: what the gate found, with its remedy.
+Finding gravest(const PhotoRecord& photo) {
+    Finding gravest;
+    for (const Finding& finding : findings_from_json(photo.quality_findings.toUtf8()))
+        if (gravest.code.empty() || static_cast<int>(finding.level) > static_cast<int>(gravest.level))
+            gravest = finding;
+    return gravest;
+}
+
+// One line for what is refused for the same reason again and again: the latest date stands.
+void add_left_out(report::Model& model, report::LeftOut line, const QString& code, QHash<QString, int>& seen) {
+    const QString key = word_of(line.view) + line.what + code;
+    if (seen.contains(key)) {
+        model.left_out[seen[key]] = line;
+        return;
+    }
+    seen[key] = static_cast<int>(model.left_out.size());
+    model.left_out.append(line);
+}
+
+void add_history(report::Model& model, const Visit& visit, const PhotoRecord& photo,
+                 const QVector<ReadingRecord>& readings) {
+    for (const ReadingRecord& reading : readings)
+        model.history.append({visit.date, photo.view, photo.shot, reading.name, reading.unit, reading.value,
+                              reading.low, reading.high, reading.refused, reading.refusal_text, reading.photo_sha256,
+                              reading.analysis_version});
+}
+
+Status add_photos(Book& book, const Visit& visit, report::Model& model, QHash<QString, int>& seen) {
+    const auto photos = store::photos_of_visit(book, visit.id);
+    if (!photos) return photos.error();
+    for (const PhotoRecord& photo : photos.value()) {
+        const auto readings = store::latest_readings(book, photo.id);
+        if (!readings) return readings.error();
+        add_history(model, visit, photo, readings.value());
+        if (photo.quality_level == u"refused") {
+            const Finding finding = gravest(photo);
+            model.left_out.append({visit.date, photo.view, QStringLiteral("photo %1").arg(photo.shot),
+                                   QString::fromStdString(finding.text), QString::fromStdString(finding.remedy)});
+            continue;
+        }
+        for (const ReadingRecord& reading : readings.value())
+            if (reading.refused)
+                add_left_out(model,
+                             {visit.date, photo.view, title_of_reading(reading.name), reading.refusal_text, QString()},
+                             reading.name + reading.refusal_code, seen);
+    }
+    return Done{};
+}
+
+void add_other_visits(report::Model& model, const ClientProgress& progress) {
+    QSet<QString> told;
+    for (const Series& series : progress.series) {
+        const PairVerdict* pair = series.first_to_last();
+        for (const VisitPoint& point : series.visits) {
+            if (point.in_trend || point.shots.empty() || !pair) continue;
+            const QString key = word_of(series.view) + QString::number(point.visit);
+            if (told.contains(key)) continue;
+            told.insert(key);
+            const PairVerdict* other = series.verdict(pair->from, point.visit);
+            if (!other) other = series.verdict(point.visit, pair->from);
+            if (other)
+                model.left_out.append({point.date, series.view, QStringLiteral("visit"),
+                                       QString::fromStdString(other->judgement.reason), QString()});
+        }
+    }
+}
+
+Status add_grades(Book& book, Id client, report::Model& model) {
+    const auto grades = store::grades_of_client(book, client);
+    if (!grades) return grades.error();
+    std::vector<std::pair<int, int>> pairs;
+    for (const store::DatedGrade& dated : grades.value()) {
+        const Grade& grade = dated.grade;
+        if (grade.round == 2 && !model.grades.isEmpty() && model.grades.back().date == dated.date &&
+            model.grades.back().zone == grade.zone && model.grades.back().quality == grade.quality) {
+            model.grades.back().second = grade.value;
+            pairs.emplace_back(model.grades.back().value, grade.value);
+            continue;
+        }
+        model.grades.append({dated.date, grade.zone, grade.quality, grade.value,
+                             grade_anchor(grade.quality, grade.value), std::nullopt});
+    }
+    if (const auto kappa = change::grade_agreement(pairs))
+        model.grade_agreement = QStringLiteral("Graded twice, %1 grades agree with a weighted kappa of %2.")
+                                    .arg(pairs.size())
+                                    .arg(kappa->kappa, 0, 'f', 2);
+    return Done{};
+}
+
+Status add_pairs(Book& book, const ReportOptions& options, const ClientProgress& progress, report::Model& model,
+                 const Progress& tell_on) {
+    std::vector<const Series*> views;
+    for (const Series& series : progress.series)
+        if (series.reading == u"edge_coverage") views.push_back(&series);
+    for (std::size_t i = 0; i < views.size(); ++i) {
+        const ReportVisits visits = visits_for(*views[i], {options.from_visit, options.to_visit});
+        if (!visits.from || !visits.to || *visits.from == *visits.to) continue;
+        const double count = static_cast<double>(views.size());
+        const Progress within = part_of(tell_on, static_cast<double>(i) / count, static_cast<double>(i + 1) / count);
+        CompareOptions compare;
+        compare.client = options.client;
+        compare.view = views[i]->view;
+        compare.from_visit = *visits.from;
+        compare.to_visit = *visits.to;
+        compare.measure = options.measure;
+        const auto pictures = compare_pictures(book, compare, within);
+        if (!pictures && pictures.error().kind == ErrorKind::cancelled) return pictures.error();
+        if (!pictures) {
+            model.left_out.append({QDate(), views[i]->view, QStringLiteral("before/after picture"),
+                                   QString::fromStdString(pictures.error().what),
+                                   QString::fromStdString(pictures.error().remedy)});
+            continue;
+        }
+        const AlignedPair& pair = pictures->pair;
+        model.pairs.append({views[i]->view, pictures->before_date, pictures->after_date, pair.before, pair.after,
+                            pair.px_per_mm, pictures->verdict, pair.notes.join(QStringLiteral(" "))});
+    }
+    return Done{};
+}
+
+Status add_method(Book& book, const ClientProgress& progress, report::Model& model) {
+    const auto scale = printer_scale_of(book);
+    if (!scale) return scale.error();
+    model.method.program_version = QStringLiteral("Kempt " KEMPT_VERSION);
+    model.method.analysis_version = analysis_version;
+    model.method.card =
+        scale.value() == 1.0
+            ? QStringLiteral("gauge card, printer correction not set")
+            : QStringLiteral("gauge card, printed at %1 % of its size").arg(100 * scale.value(), 0, 'f', 1);
+    if (!progress.series.empty()) model.method.spread_source = progress.series.front().spread_from;
+    return Done{};
+}
+
+}  // namespace
+
+Result<report::Model> report_model_of(Book& book, const ReportOptions& options, QDate today, const Progress& tell_on) {
+    const auto compared = progress_of(book, {options.client, std::nullopt, std::nullopt}, part_of(tell_on, 0, 0.2));
+    if (!compared) return compared.error();
+    const ClientProgress& progress = compared.value();
+    for (const std::optional<Id>& asked : {options.from_visit, options.to_visit})
+        if (asked && std::none_of(progress.visits.begin(), progress.visits.end(),
+                                  [&](const Visit& visit) { return visit.id == *asked; }))
+            return missing("no-visit", "Visit " + std::to_string(*asked) + " is not among this client's visits.");
+    report::Model model;
+    model.client_name = progress.client.name;
+    model.salon_name = options.salon;
+    model.today = today;
+    model.visits = static_cast<int>(progress.visits.size());
+    if (!progress.visits.isEmpty()) {
+        model.first_visit = progress.visits.front().date;
+        model.last_visit = progress.visits.back().date;
+        // Hair grows about a centimetre a month, so the band shows no change sooner (common practice, no source).
+        model.next_dates.append(
+            {QStringLiteral("re-photograph"), model.last_visit.addDays(28), model.last_visit.addDays(56)});
+    }
+    for (const Series& series : progress.series) {
+        model.rows.append(row_of(series, visits_for(series, {options.from_visit, options.to_visit})));
+        if (series.reading == u"edge_coverage" || series.target)
+            model.charts.append(report_chart_of(series, progress.services));
+        if (const auto bar = target_bar_of(series)) model.targets.append(*bar);
+    }
+    for (const Service& service : progress.services) model.services.append({service.date, service.kind, service.note});
+    QHash<QString, int> seen;
+    for (const Visit& visit : progress.visits)
+        if (const Status status = add_photos(book, visit, model, seen); !status) return status.error();
+    add_other_visits(model, progress);
+    if (const Status status = add_grades(book, options.client, model); !status) return status.error();
+    if (!progress.client.photo_consent) {
+        model.pictures_withheld = QStringLiteral("The client has not agreed that pictures leave the book.");
+    } else if (!options.with_pictures) {
+        model.pictures_withheld = QStringLiteral("This report was asked for without pictures.");
+    } else if (const Status status = add_pairs(book, options, progress, model, part_of(tell_on, 0.2, 0.9)); !status) {
+        return status.error();
+    }
+    if (const Status status = add_method(book, progress, model); !status) return status.error();
+    if (tell(tell_on, 0.9, "writing the report") == Go::stop) return stopped();
+    return model;
+}
+
+Status make_report(Book& book, const ReportOptions& options, QDate today, const Progress& progress) {
+    const auto model = report_model_of(book, options, today, progress);
+    if (!model) return model.error();
+    if (const Status status = report::write_report(model.value(), options.look, options.path); !status)
+        return status.error();
+    tell(progress, 1, "the report is written");
+    return Done{};
+}
+
+}  // namespace kempt::work
