@@ -33,7 +33,7 @@ class Book {
     ~Book();
 
     [[nodiscard]] QString path() const;                  // absolute
-    [[nodiscard]] int version() const;                   // of the schema; equals newest_version() once open
+    [[nodiscard]] int version() const;                   // of the schema; 0 when it cannot be read
     [[nodiscard]] static int newest_version();           // the one this Kempt writes
     [[nodiscard]] const QString& upgraded_from() const;  // the copy kept before an upgrade; empty when there was none
     [[nodiscard]] sql::Connection& connection() const;   // for the files of this room
