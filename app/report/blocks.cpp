@@ -52,6 +52,12 @@ void add_paragraph(Blocks& blocks, const QString& text, double width, const QCol
     add_lines(blocks, TextBox(text, body_font(size), colour, width), 0, 4 * pt);
 }
 
+void add_lead(Blocks& blocks, const QString& text, double width) {
+    const std::size_t before = blocks.size();
+    add_paragraph(blocks, text, width, ink::quiet, 8);
+    for (std::size_t i = before; i < blocks.size(); ++i) blocks[i].keep_with_next = true;
+}
+
 void add_list(Blocks& blocks, const QStringList& items, double width) {
     constexpr double indent = 11 * pt;
     for (const QString& item : items) {

@@ -18,6 +18,8 @@ void add_subheading(Blocks& blocks, const QString& text, double width);
 // Long texts break between lines, at least two on either side.
 void add_paragraph(Blocks& blocks, const QString& text, double width, const QColor& colour = ink::text,
                    double size = 9);
+// A quiet sentence that stays with what it introduces.
+void add_lead(Blocks& blocks, const QString& text, double width);
 // Paragraphs with a dash before each.
 void add_list(Blocks& blocks, const QStringList& items, double width);
 

@@ -61,11 +61,13 @@ PairDrawing::PairDrawing(const PairPicture& pair, double width, double max_pictu
     bar_top_ = captions_top_ + std::max(before_.height(), after_.height()) + 4 * scale;
 
     const double units_per_mm = pair.px_per_mm > 0 ? pair.px_per_mm * zoom : 0;
+    const bool both = !pair.before.isNull() && !pair.after.isNull();
     const ScaleBar bar =
         units_per_mm > 0 ? scale_bar_within(0.5 * picture_.width() / units_per_mm, pair.length) : ScaleBar{};
     bar_length_ = bar.length_mm * units_per_mm;
     bar_ = TextBox(bar.label, body_font(7.5, false, scale), ink::text, width);
-    one_scale_ = TextBox(bar_length_ > 0 ? QStringLiteral("both pictures at this scale")
+    one_scale_ = TextBox(bar_length_ > 0 ? both ? QStringLiteral("both pictures at this scale")
+                                                : QStringLiteral("the picture is at this scale")
                                          : QStringLiteral("scale not known: to compare by eye only"),
                          body_font(7.5, false, scale), ink::quiet, width);
     verdict_top_ = bar_top_ + one_scale_.height() + 5 * scale;

@@ -12,7 +12,8 @@ namespace {
 
 // At the widest a photo is about 240 pt wide on paper; 1000 px are then 300 dots an inch, as fine as printers show.
 constexpr int picture_px = 1000;
-constexpr double tallest_share = 0.42;  // of a page: two pairs fit on one
+// Height of a photo as a share of the page: one pair may fill much of it, of several three fit on one.
+constexpr double tallest_alone = 0.42, tallest_of_several = 0.2;
 
 charts::ChartStyle chart_style() {
     charts::ChartStyle style;
@@ -32,6 +33,7 @@ void add_pictures(Blocks& blocks, const Context& context) {
         add_paragraph(blocks, model.pictures_withheld, context.width);
         return;
     }
+    const double tallest = model.pairs.size() > 1 ? tallest_of_several : tallest_alone;
     for (const Pair& pair : model.pairs) {
         const QString view = capitalised(word_of(pair.view));
         if (pair.before.isNull() && pair.after.isNull()) {
@@ -50,8 +52,7 @@ void add_pictures(Blocks& blocks, const Context& context) {
         picture.title = view;
         picture.verdict = pair.verdict;
         picture.length = context.options.length;
-        const PairDrawing drawing(prepared(picture, picture_px), context.width, tallest_share * context.page_height,
-                                  pt);
+        const PairDrawing drawing(prepared(picture, picture_px), context.width, tallest * context.page_height, pt);
         Block block;
         block.height = drawing.height();
         block.space_before = 10 * pt;

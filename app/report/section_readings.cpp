@@ -11,7 +11,7 @@ namespace kempt::report {
 namespace {
 
 Cell value_cell(const std::optional<Value>& value, const QString& unit, LengthUnit length) {
-    if (!value) return {.text = QStringLiteral("none"), .colour = ink::quiet};
+    if (!value) return {.text = QStringLiteral("no value"), .colour = ink::quiet};
     return {.text = figure(*value, unit, length),
             .below = QStringLiteral("%1, %2").arg(
                 day(value->date), counted(value->shots, QStringLiteral("shot"), QStringLiteral("shots")))};
@@ -47,24 +47,26 @@ void add_readings(Blocks& blocks, const Context& context) {
         add_paragraph(blocks, QStringLiteral("There is no reading that stands yet."), context.width);
         return;
     }
-    add_paragraph(
-        blocks,
-        QStringLiteral("In brackets the 95 % interval. A change counts only when it is larger than the smallest "
-                       "detectable change."),
-        context.width, ink::quiet, 8);
+    add_lead(blocks,
+             QStringLiteral("In brackets the 95 % interval. A change counts only when it is larger than the smallest "
+                            "detectable change."),
+             context.width);
     QVector<TableRow> rows;
     for (const Row& row : model.rows) {
         const double sdc = row.smallest_detectable.value_or(0);
+        // Two digits of the smallest detectable change and as many decimals of the change: an uncertainty is stated
+        // with at most two (JCGM 100:2008, 7.2.6).
+        const double finest = sdc / 10;
         TableRow out;
         out.group = capitalised(word_of(row.view));
         out.cells = {
             {.text = capitalised(title_of_reading(row.reading))},
             value_cell(row.first, row.unit, length),
             value_cell(row.latest, row.unit, length),
-            {.text = row.change ? signed_figure(*row.change, sdc, row.unit, length) : QStringLiteral("none")},
+            {.text = row.change ? signed_figure(*row.change, finest, row.unit, length) : QStringLiteral("–")},
             {.text = row.smallest_detectable
-                         ? signed_figure(sdc, sdc, row.unit, length).replace(u'+', QStringLiteral("± "))
-                         : QStringLiteral("not known")},
+                         ? signed_figure(sdc, finest, row.unit, length).replace(u'+', QStringLiteral("± "))
+                         : QStringLiteral("–")},
             {.text = capitalised(words_of(row.outcome)), .colour = colour_of(row.outcome), .bold = true},
         };
         QStringList sentences;

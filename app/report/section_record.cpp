@@ -53,11 +53,11 @@ void add_services(Blocks& blocks, const Context& context) {
 void add_grades(Blocks& blocks, const Context& context) {
     if (context.model.grades.isEmpty()) return;
     add_heading(blocks, QStringLiteral("The stylist's grades"), context.width);
-    add_paragraph(
+    add_lead(
         blocks,
         QStringLiteral("A judgement by eye from 0 to 4; 4 is hair or scalp at its best. The words beside each grade "
                        "are the anchor of that step."),
-        context.width, ink::quiet, 8);
+        context.width);
     QVector<TableRow> rows;
     for (const GradeLine& grade : grades_shown(context.model, context.options.copy)) {
         QString value = QStringLiteral("%1 of 4").arg(grade.value);
@@ -94,6 +94,7 @@ void add_next(Blocks& blocks, const Context& context) {
 }
 
 void add_left_out(Blocks& blocks, const Context& context) {
+    if (context.model.visits == 0 && context.model.left_out.isEmpty()) return;
     add_heading(blocks, QStringLiteral("Left out, and why"), context.width);
     if (context.model.left_out.isEmpty()) {
         add_paragraph(blocks, QStringLiteral("Nothing was refused and every visit could be compared."), context.width);
@@ -155,8 +156,7 @@ void add_history(Blocks& blocks, const Context& context) {
               rows, context.width);
     if (photos.isEmpty()) return;
     add_heading(blocks, QStringLiteral("The photographs behind them"), context.width);
-    add_paragraph(blocks, QStringLiteral("SHA-256 of each original file, kept untouched in the book."), context.width,
-                  ink::quiet, 8);
+    add_lead(blocks, QStringLiteral("SHA-256 of each original file, kept untouched in the book."), context.width);
     add_table(blocks,
               {{QStringLiteral("Date"), 1.1},
                {QStringLiteral("View"), 1.2},

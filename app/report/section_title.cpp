@@ -8,7 +8,8 @@
 namespace kempt::report {
 namespace {
 
-constexpr int name_lines = 6;  // a name of 300 letters; what is longer stands whole in the book
+constexpr int name_lines = 6;  // a name of 300 letters and more; what is longer stands whole in the book
+constexpr int long_name = 60;  // letters; longer names are set smaller
 
 QString visits_line(const Model& model) {
     if (model.visits == 0) return QStringLiteral("No visits yet");
@@ -21,7 +22,8 @@ QString visits_line(const Model& model) {
 void add_title(Blocks& blocks, const Context& context) {
     const Model& model = context.model;
     const TextBox title(QStringLiteral("Condition report"), heading_font(11), ink::accent, context.width);
-    const TextBox name(model.client_name, heading_font(20), ink::text, context.width);
+    const TextBox name(model.client_name, heading_font(model.client_name.size() > long_name ? 13 : 20), ink::text,
+                       context.width);
     QStringList facts = {visits_line(model)};
     if (!printable(model.salon_name).isEmpty())
         facts << QStringLiteral("Prepared by %1").arg(printable(model.salon_name));

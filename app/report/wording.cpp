@@ -55,6 +55,7 @@ QString signed_figure(double value, double half_width, const QString& unit, Leng
     QString text = plain_figure(value, half_width, unit, length);
     // A change of a percentage is in points: +8 % of 50 % would be 4 points.
     if (unit == u"%") text.replace(QStringLiteral(" %"), QStringLiteral(" points"));
+    if (text.startsWith(u'-')) text[0] = QChar(0x2212);  // the minus sign
     return value > 0 ? u'+' + text : text;
 }
 
