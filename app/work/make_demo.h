@@ -19,7 +19,8 @@ struct DemoReport {
     QString book;       // path of the filled book
     QStringList files;  // everything that was written, relative to `out`
     int clients = 0, visits = 0, photos = 0, measured = 0, refused = 0;
-    QStringList problems;  // photos that could not be taken or measured, one sentence each
+    bool as_it_was = false;  // an earlier run of the same demo was complete and stands
+    QStringList problems;    // photos that could not be taken or measured, one sentence each
 };
 // Needs a QGuiApplication. Errors: not_found (samples), damaged (scenario.json), io, cancelled.
 [[nodiscard]] Result<DemoReport> make_demo(const DemoOptions& options, const Progress& progress = {});
