@@ -111,7 +111,7 @@ struct NextDate {
 };
 
 struct Method {
-    QString program_version;
+    QString program_version;  // "Kempt 0.1.0"
     int analysis_version = 0;
     QString card;           // "gauge card, printed at 100.2 % of its size", may be empty
     QString spread_source;  // where the within-visit spread came from, a full sentence; may be empty

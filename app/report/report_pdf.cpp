@@ -67,7 +67,7 @@ Result<QByteArray> produce(const Model& model, const Options& options) {
     writer.setPageSize(QPageSize(options.paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
     writer.setTitle(QStringLiteral("Condition report: %1").arg(printable(model.client_name)));
-    writer.setCreator(QStringLiteral("Kempt %1").arg(model.method.program_version).trimmed());
+    writer.setCreator(model.method.program_version);
 
     const QSizeF page =
         QPageSize(options.paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter).size(QPageSize::Inch) *

@@ -20,7 +20,7 @@ QString for_people(QString text) {
 QString day(const QDate& date) {
     return date.isValid()
                ? QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMM yyyy"))
-               : QStringLiteral("no date");
+               : QStringLiteral("–");
 }
 
 QString days(const QDate& from, const QDate& to) {
@@ -103,7 +103,7 @@ QStringList method_sentences(const Model& model) {
     if (!method.spread_source.isEmpty()) out << method.spread_source;
     out << method.extra;
     if (!method.card.isEmpty()) out << QStringLiteral("Card: %1.").arg(method.card);
-    out << QStringLiteral("Measured with Kempt %1, measuring methods version %2.")
+    out << QStringLiteral("Measured with %1, measuring methods version %2.")
                .arg(method.program_version)
                .arg(method.analysis_version);
     return out;

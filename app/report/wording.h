@@ -10,7 +10,7 @@
 
 namespace kempt::report {
 
-// "4 Nov 2026": cannot be misread on either side of the ocean. "no date" for an invalid one.
+// "4 Nov 2026": cannot be misread on either side of the ocean. A dash for an invalid one.
 [[nodiscard]] QString day(const QDate& date);
 [[nodiscard]] QString days(const QDate& from, const QDate& to);
 // "improved", "no detectable change"...

@@ -188,7 +188,7 @@ Model six_visits() {
     model.next_dates = {{QStringLiteral("re-photograph"), QDate(2026, 8, 5), QDate(2026, 8, 19)}};
     model.cautions = {QStringLiteral("The nape is tender: no chemical service there until it is calm.")};
     model.method = {
-        QStringLiteral("0.1.0"),
+        QStringLiteral("Kempt 0.1.0"),
         1,
         QStringLiteral("gauge card printed at 99.8 % of its size, corrected"),
         QStringLiteral("The spread of repeat shots comes from 22 repeats of this client and 61 of the book."),
@@ -242,7 +242,7 @@ Model nothing_yet() {
     Model model;
     model.client_name = QStringLiteral("Bo");
     model.today = first_day;
-    model.method.program_version = QStringLiteral("0.1.0");
+    model.method.program_version = QStringLiteral("Kempt 0.1.0");
     return model;
 }
 
