@@ -43,6 +43,7 @@ struct Label {
     QRectF rect;
     QString text;
     bool strong = false;
+    bool wrap = false;
     Qt::Alignment align = Qt::AlignLeft | Qt::AlignVCenter;
 };
 enum class KeyMark { reading, excluded, band, target, trend, forecast, service };

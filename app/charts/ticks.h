@@ -16,8 +16,8 @@ struct ValueAxis {
     QVector<double> ticks;     // multiples of step inside low..high
 };
 
-// Steps so that at most `most` ticks (>= 2) cover low..high; the ends lie on ticks. Any finite input; a zero range is
-// opened. floor_at and ceiling_at keep the ends within what the reading can be (0 and 100 for %).
+// Steps so that at most `most` ticks (taken as 3 or more) cover low..high; the ends lie on ticks. Any finite input; a
+// zero range is opened. floor_at and ceiling_at keep the ends within what the reading can be (0 and 100 for %).
 [[nodiscard]] ValueAxis value_axis(double low, double high, int most, std::optional<double> floor_at = std::nullopt,
                                    std::optional<double> ceiling_at = std::nullopt);
 
