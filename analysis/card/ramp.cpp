@@ -30,13 +30,19 @@ double softened(double r) {
     return a <= huber ? r : std::copysign(std::sqrt(huber * (2 * a - huber)), r);
 }
 
-// Paper sites beside patch i (above and below) that can be read.
+// Paper sites beside patch i (above and below) that can be read. None where they tell different light (a shadow's edge
+// runs through): a third is more than any lamp's fall over the 13 mm between them.
 std::vector<const Sample*> paper_beside(const CardSamples& samples, size_t i) {
     std::vector<const Sample*> sites;
     const auto row = static_cast<size_t>(card_patches()[i].row), column = static_cast<size_t>(card_patches()[i].column);
     for (const size_t strip : {row, row + 1}) {
         const Sample& site = samples.paper[strip][column];
-        if (site.usable && !site.clipped) sites.push_back(&site);
+        if (!site.usable) return {};
+        if (!site.clipped) sites.push_back(&site);
+    }
+    if (sites.size() == 2) {
+        const double one = sites[0]->light[1], two = sites[1]->light[1];
+        if (std::max(one, two) > 1.33 * std::min(one, two)) return {};
     }
     return sites;
 }
@@ -72,8 +78,8 @@ Parameters curve_parameters(const std::vector<double>& p) {
 }
 
 double median(std::vector<double> v) {
-    std::nth_element(v.begin(), v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2), v.end());
-    return v[v.size() / 2];
+    std::sort(v.begin(), v.end());
+    return (v[(v.size() - 1) / 2] + v[v.size() / 2]) / 2;
 }
 
 void residuals_of(const Task& task, const std::vector<double>& p, std::vector<double>& r) {
