@@ -13,7 +13,7 @@ namespace {
 constexpr double margin = 0.5;
 constexpr double line = 1.25;
 constexpr double lane = 1.7;             // service tags and the space below them
-constexpr double axis_height = 1.7;      // date labels and their ticks
+constexpr double axis_height = 1.8;      // date labels and their ticks
 constexpr double least_plot_height = 4;  // below this, key and note give way
 constexpr double ticks_apart = 2.4;
 
@@ -155,7 +155,7 @@ void add_date_labels(Layout& layout, const QRectF& inside, const ChartStyle& sty
             const double width = std::ceil(metrics.horizontalAdvance(tick.label)) + 1;
             const double start = std::clamp(layout.x_of(tick.date) - width / 2, inside.left(),
                                             std::max(inside.left(), inside.right() - width));
-            label.rect = QRectF(start, layout.plot.bottom() + 0.4 * em, width, em);
+            label.rect = QRectF(start, layout.plot.bottom() + 0.6 * em, width, em);
             apart = apart && start >= end + 0.5 * em;
             end = start + width;
             layout.date_labels.append(label);

@@ -21,7 +21,7 @@ bool round_step(double step) {
 }  // namespace
 
 BOOST_AUTO_TEST_CASE(a_percentage_axis_has_round_ticks) {
-    const ValueAxis axis = value_axis(37.2, 61.8, 6, 0, 100);
+    const ValueAxis axis = value_axis(37.2, 61.8, 7, 0, 100);
     BOOST_TEST(axis.step == 5);
     BOOST_TEST(axis.low == 35);
     BOOST_TEST(axis.high == 65);
