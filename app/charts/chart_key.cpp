@@ -96,22 +96,32 @@ QVector<KeyEntry> key_of(const ChartData& data, const ChartStyle& style, bool se
 
 double flow_key(QVector<KeyEntry>& key, double width, const QFontMetricsF& metrics) {
     const double em = metrics.height();
-    double x = 0, y = 0;
+    const double aside = (swatch_width + swatch_gap) * em;
+    const double room = std::max(em, width - aside);
+    double x = 0, y = 0, row = 0;
     for (KeyEntry& item : key) {
-        const double room = std::max(0.0, width - (swatch_width + swatch_gap) * em);
-        // One further unit, so that the painter's own rounding never cuts the last letter.
-        const double text_width = std::min(std::ceil(metrics.horizontalAdvance(item.label.text)) + 1, room);
-        const double whole = (swatch_width + swatch_gap) * em + text_width;
-        if (x > 0 && x + whole > width) {
+        // One further unit, so that the painter's own rounding never breaks the last word.
+        double text_width = std::ceil(metrics.horizontalAdvance(item.label.text)) + 1;
+        double height = row_height * em;
+        if (text_width > room) {
+            text_width = room;
+            item.label.wrap = true;
+            item.label.align = Qt::AlignLeft | Qt::AlignTop;
+            const QRectF wrapped = metrics.boundingRect(QRectF(0, 0, room, 1e6), Qt::TextWordWrap, item.label.text);
+            height = std::ceil(wrapped.height()) + 1 + (row_height - 1) * em;
+        }
+        if (x > 0 && x + aside + text_width > width) {
             x = 0;
-            y += row_height * em;
+            y += row;
+            row = 0;
         }
         item.swatch = QRectF(x, y, swatch_width * em, row_height * em);
-        item.label.text = metrics.elidedText(item.label.text, Qt::ElideRight, text_width);
-        item.label.rect = QRectF(x + (swatch_width + swatch_gap) * em, y, text_width, row_height * em);
-        x += whole + entry_gap * em;
+        item.label.rect = QRectF(x + aside, y, text_width, height);
+        if (item.label.wrap) item.label.rect.adjust(0, (row_height - 1) * em / 2, 0, -(row_height - 1) * em / 2);
+        row = std::max(row, height);
+        x += aside + text_width + entry_gap * em;
     }
-    return key.isEmpty() ? 0 : y + row_height * em;
+    return y + row;
 }
 
 Tags service_tags(const QVector<ServiceMark>& services, const std::function<double(const QDate&)>& x_of, double left,

@@ -10,7 +10,7 @@ namespace kempt::charts {
 
 // Entries without places, in the order of the key. Service kinds get letters in the order of their first date.
 [[nodiscard]] QVector<KeyEntry> key_of(const ChartData& data, const ChartStyle& style, bool services_need_letters);
-// Flows the entries into rows of a width, from (0, 0) down; too long texts are cut with an ellipsis. Gives the height.
+// Flows the entries into rows of a width, from (0, 0) down; long texts are broken into lines. Gives the height.
 double flow_key(QVector<KeyEntry>& key, double width, const QFontMetricsF& metrics);
 
 // The letters of each service kind: A, B... Z, then numbers.

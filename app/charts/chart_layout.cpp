@@ -86,7 +86,8 @@ void add_dates(Layout& layout, const ChartData& data, const QVector<Point>& poin
             if (date) to = std::max(to, std::min(*date, limit));
     }
     const qint64 days = from.daysTo(to);
-    const qint64 pad = days == 0 ? 21 : std::max<qint64>(2, (days * 4 + 50) / 100);
+    // Six weeks at least: one visit and the service of that week do not need a scale of days.
+    const qint64 pad = std::max<qint64>({2, (days * 4 + 50) / 100, (42 - days) / 2});
     layout.from = from.addDays(-pad);
     layout.to = to.addDays(pad);
 }
@@ -143,6 +144,7 @@ void add_date_labels(Layout& layout, const QRectF& inside, const ChartStyle& sty
     const double em = layout.em;
     for (int most = std::clamp(static_cast<int>(layout.plot.width() / (3 * em)), 2, 13); most >= 1; --most) {
         layout.date_labels.clear();
+        layout.date_xs.clear();
         auto ticks = date_ticks(layout.from, layout.to, most, style.locale);
         // Calendar steps may leave one more than one: the first alone is the last resort.
         if (most == 1) ticks.resize(1);
@@ -159,6 +161,7 @@ void add_date_labels(Layout& layout, const QRectF& inside, const ChartStyle& sty
             apart = apart && start >= end + 0.5 * em;
             end = start + width;
             layout.date_labels.append(label);
+            layout.date_xs.append(layout.x_of(tick.date));
         }
         if (apart) return;
     }
@@ -196,9 +199,10 @@ double place_key(Layout& layout, const ChartData& data, const ChartStyle& style,
         label.text = data.note;
         label.align = Qt::AlignLeft | Qt::AlignTop;
         label.wrap = true;
+        height += 0.35 * em;
         label.rect = QRectF(0, height, inside.width(), std::ceil(wrapped.height()) + 1);
         layout.note.append(label);
-        height += label.rect.height() + 0.2 * em;
+        height += label.rect.height();
     }
     const double top = inside.bottom() - height;
     for (KeyEntry& item : layout.key) {

@@ -69,7 +69,7 @@ class Drawing {
 
     QPen dotted() const { return dashes(c_.band_edge, thin, {1.5, 2.5}); }
     QPen target_pen() const { return dashes(c_.target, stroke, {6, 3}); }
-    QPen service_pen() const { return dashes(c_.service, thin, {3, 3}); }
+    QPen service_pen() const { return dashes(c_.service, hairline, {4, 5}); }
 
     void text(const Label& label, const QColor& colour) {
         QFont font = font_;
@@ -90,11 +90,8 @@ class Drawing {
         }
         p_.setPen(pen(c_.ink_soft, thin));
         across(l_.plot.bottom());
-        // Long ticks under the labels' dates would repeat the calendar; short ones show the visits themselves.
-        for (const Point& point : points_) {
-            const double x = l_.x_of(point.date);
-            p_.drawLine(QPointF(x, l_.plot.bottom()), QPointF(x, l_.plot.bottom() + 0.3 * em_));
-        }
+        for (const double x : l_.date_xs)
+            p_.drawLine(QPointF(x, l_.plot.bottom()), QPointF(x, l_.plot.bottom() + 0.35 * em_));
     }
 
     void band() {
@@ -144,8 +141,14 @@ class Drawing {
 
     void services() {
         p_.setPen(service_pen());
+        double before = -1e9;
         for (const ServiceTag& tag : l_.tags)
-            for (const double x : tag.xs) p_.drawLine(QPointF(x, tag.rect.bottom()), QPointF(x, l_.plot.bottom()));
+            for (const double x : tag.xs) {
+                // Closer lines would grow into a hatching that hides the readings.
+                if (x - before < 0.35 * em_) continue;
+                before = x;
+                p_.drawLine(QPointF(x, tag.rect.bottom()), QPointF(x, l_.plot.bottom()));
+            }
     }
 
     void target() {

@@ -67,6 +67,7 @@ struct Layout {
     double em = 1;               // height of a line of text
     std::optional<Label> empty;  // the sentence shown instead of a chart
     QVector<Label> heading, value_labels, date_labels, note;
+    QVector<double> date_xs;  // where the date labels' ticks stand
     QVector<ServiceTag> tags;
     QVector<KeyEntry> key;
 

@@ -11,7 +11,8 @@ constexpr double days_a_month = 365.25 / 12;
 QString number(double value, int decimals, const QLocale& locale) {
     const double scale = std::pow(10, decimals);
     const double rounded = std::round(value * scale) / scale;
-    return locale.toString(rounded == 0 ? 0.0 : rounded, 'f', decimals);
+    const QString text = locale.toString(std::abs(rounded), 'f', decimals);
+    return rounded < 0 ? QChar(0x2212) + text : text;
 }
 
 }  // namespace
