@@ -1,5 +1,6 @@
 #include "charts/chart_painter.h"
 
+#include <QPaintEngine>
 #include <QPainterPath>
 #include <QPen>
 #include <algorithm>
@@ -123,9 +124,12 @@ class Drawing {
             fan.lineTo(on_trend(last, *line.per_day_high));
             fan.lineTo(on_trend(first, *line.per_day_high));
             fan.closeSubpath();
-            QColor wash = c_.trend;
-            wash.setAlphaF(0.16F);
-            p_.fillPath(fan, wash);
+            // PDF/A-1 knows no transparency: the wash would hide the points there, so the two edges must do.
+            if (p_.paintEngine()->type() != QPaintEngine::Pdf) {
+                QColor wash = c_.trend;
+                wash.setAlphaF(0.16F);
+                p_.fillPath(fan, wash);
+            }
             p_.setPen(pen(c_.trend, hairline));
             p_.drawLine(on_trend(first, *line.per_day_low), on_trend(last, *line.per_day_low));
             p_.drawLine(on_trend(first, *line.per_day_high), on_trend(last, *line.per_day_high));
