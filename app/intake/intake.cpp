@@ -84,9 +84,11 @@ Result<Opened> open_with_layout(const QByteArray& bytes, Format format) {
     Opened opened;
     opened.exif = layout->exif;
     opened.header = header_of(format, layout->stored, layout->exif);
-    opened.load = [&bytes, format, layout = layout.value()](QStringList& notes) {
+    opened.load = [&bytes, format, layout = layout.value()](QStringList& notes) -> Result<Loaded> {
+        if (format == Format::png && !png_sums_agree(bytes))
+            return damaged(QStringLiteral("PNG"), QStringLiteral("check sums disagree"));
         if (layout.pages > 1) notes.append(QStringLiteral("page 1 of %1").arg(layout.pages));
-        return read_with_qt(bytes, format, layout.stored, layout.grey);
+        return read_with_qt(bytes, format, layout);
     };
     return opened;
 }

@@ -42,7 +42,7 @@ Error failure(const QImageReader& reader, Format format) {
 
 }  // namespace
 
-Result<Loaded> read_with_qt(const QByteArray& bytes, Format format, QSize expected, bool grey) {
+Result<Loaded> read_with_qt(const QByteArray& bytes, Format format, const Layout& layout) {
     raise_allocation_limit();
     QBuffer buffer;
     buffer.setData(bytes);
@@ -52,12 +52,14 @@ Result<Loaded> read_with_qt(const QByteArray& bytes, Format format, QSize expect
     reader.setDecideFormatFromContent(false);
     QImage image = reader.read();
     if (image.isNull()) return failure(reader, format);
-    if (image.size() != expected) return damaged(name_of(format).toUpper(), QStringLiteral("two sizes in one file"));
+    if (image.size() != layout.stored)
+        return damaged(name_of(format).toUpper(), QStringLiteral("two sizes in one file"));
 
     const bool alpha = image.hasAlphaChannel(), deep = is_deep(image.format());
     Loaded loaded;
-    loaded.ink = grey ? Ink::grey : Ink::rgb;
-    loaded.profile = Profile::from_icc(image.colorSpace().iccProfile());
+    loaded.ink = layout.grey ? Ink::grey : Ink::rgb;
+    // Qt drops the profiles that it cannot use, but makes one of PNG's sRGB, gAMA and cHRM chunks.
+    loaded.profile = Profile::from_icc(layout.icc.isEmpty() ? image.colorSpace().iccProfile() : layout.icc);
     image.convertTo(deep ? (alpha ? QImage::Format_RGBA64 : QImage::Format_RGBX64)
                          : (alpha ? QImage::Format_RGBA8888 : QImage::Format_RGBX8888));
     if (image.isNull()) return out_of_memory();

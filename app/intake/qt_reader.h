@@ -2,15 +2,15 @@
 #pragma once
 
 #include <QByteArray>
-#include <QSize>
 
 #include "core/result.h"
+#include "intake/layout.h"
 #include "intake/loaded.h"
 #include "intake/sniff.h"
 
 namespace kempt::intake {
 
 // Errors: damaged, unsupported (Qt's plugin for the format is not installed).
-[[nodiscard]] Result<Loaded> read_with_qt(const QByteArray& bytes, Format format, QSize expected, bool grey);
+[[nodiscard]] Result<Loaded> read_with_qt(const QByteArray& bytes, Format format, const Layout& layout);
 
 }  // namespace kempt::intake

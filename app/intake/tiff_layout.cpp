@@ -27,6 +27,7 @@ enum Tag : quint16 {
     tile_sizes = 325,
     sample_format = 339,
     exif_directory = 34665,
+    icc_profile = 34675,
     date_time_original = 36867,
     offset_time = 36880,
     offset_time_original = 36881,
@@ -96,6 +97,11 @@ class Directory {
         if (found == entries_.constEnd() || index >= found->count) return otherwise;
         const int unit = size_of_type(found->type);
         return reader_.number(found->at + static_cast<qint64>(index) * unit, unit);
+    }
+    [[nodiscard]] QByteArray data(Tag tag) const {
+        const auto found = entries_.constFind(tag);
+        if (found == entries_.constEnd() || size_of_type(found->type) != 1) return {};
+        return bytes_.mid(found->at, static_cast<qsizetype>(found->count));
     }
     [[nodiscard]] QByteArray text(Tag tag) const {
         const auto found = entries_.constFind(tag);
@@ -176,6 +182,7 @@ Result<Layout> tiff_layout(const QByteArray& bytes) {
     Layout layout;
     layout.stored = QSize(static_cast<int>(columns), static_cast<int>(rows));
     layout.grey = page.number(photometric, 0, 1) <= 1;
+    layout.icc = page.data(icc_profile);
     layout.exif = facts_of(page, Directory(bytes, reader, big, static_cast<qint64>(page.number(exif_directory))));
     constexpr int most_pages = 1000;  // a chain that bites its own tail ends here
     for (qint64 at = page.next(); at != 0 && layout.pages < most_pages; ++layout.pages) {

@@ -43,6 +43,8 @@ Result<Layout> webp_layout(const QByteArray& bytes) {
             layout.stored = lossy_size(reader, data);
         } else if (type == "VP8L" && !extended) {
             layout.stored = lossless_size(reader, data);
+        } else if (type == "ICCP") {
+            layout.icc = bytes.mid(data, length);
         } else if (type == "EXIF") {
             layout.exif = facts_from_exif(bytes.mid(data, length));
         }
