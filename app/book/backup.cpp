@@ -47,6 +47,7 @@ Status sound(const QString& path) {
 // Everything of the book at `path` into its one file, and nobody else using it. A file that is no book, or a damaged
 // one, is nobody's: it is set aside as it is.
 Status take_over(const QString& path) {
+    if (!sql::version_in_file(path)) return Done{};
     auto connection = sql::Connection::open(path, sql::Access::write);
     if (!connection) return connection.error().kind == ErrorKind::busy ? Status(connection.error()) : Done{};
     const Status alone = sql::dialect::fold_to_one_file(**connection);
@@ -137,7 +138,9 @@ Result<QString> restore(const QString& given_from, const QString& given_to) {
         if (QFileInfo::exists(sides[i])) QFile::rename(sides[i], sql::files::free_name(sides_aside[i]));
     done = put_in_place(scrap.path, to);
     if (!done) {
-        const bool back = QFileInfo::exists(to) || aside.isEmpty() || QFile::rename(aside, to);
+        const bool stands = QFileInfo::exists(to);
+        if (stands && !aside.isEmpty()) QFile::remove(aside);  // the second name of the same file
+        const bool back = stands || aside.isEmpty() || QFile::rename(aside, to);
         return with_kept(done.error(), before, back ? kept : "The book as it was is kept in " + quoted(aside) + ".");
     }
     return aside;
