@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "change/distributions.h"
+#include "change/reading_traits.h"
 
 namespace kempt::change {
 namespace {
@@ -57,6 +58,12 @@ Spread combine_spread(const Spread& client, const Spread& book, double default_s
         return {client.sd, own_df, setup};
     const double df = own_df + expected_df;
     return {std::sqrt((own_df * own + expected_df * expected) / df), df, setup};
+}
+
+Spread spread_for(const std::string& reading, const Spread& client, const Spread& book) {
+    Spread spread = combine_spread(client, book, default_within_sd(reading));
+    spread.setup_sd = std::max(spread.setup_sd, default_setup_sd(reading));
+    return spread;
 }
 
 double smallest_detectable_change(const Spread& spread, int n1, int n2) {

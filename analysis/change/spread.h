@@ -1,6 +1,7 @@
 // Repeat shots: how far readings scatter with no change at all, and the smallest change that stands out from that.
 #pragma once
 
+#include <string>
 #include <vector>
 
 namespace kempt::change {
@@ -21,6 +22,9 @@ struct Spread {
 // the documented default. docs/reliability.md says why, and what false-call rate it holds.
 // default_sd <= 0: no default. df 0 in the result: nothing is known.
 [[nodiscard]] Spread combine_spread(const Spread& client, const Spread& book, double default_sd, double default_df = 8);
+
+// The same for a reading by name, with both of its documented defaults: within-visit SD and set-up SD.
+[[nodiscard]] Spread spread_for(const std::string& reading, const Spread& client, const Spread& book);
 
 // Smallest detectable change at 95 % between means of n1 and n2 shots:
 // t(0.975, df) * sqrt(sd^2 (1/n1 + 1/n2) + 2 setup_sd^2). NaN when the spread is not known or n1 or n2 < 1.

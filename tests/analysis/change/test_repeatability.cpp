@@ -127,6 +127,11 @@ BOOST_AUTO_TEST_CASE(every_reading_of_the_edges_has_a_default_and_a_direction) {
     BOOST_TEST((better_direction("length_density") == Better::higher));
     BOOST_TEST((better_direction("fill_depth") == Better::lower));
     BOOST_TEST((better_direction("bare_length") == Better::lower));
+    const Spread alone = spread_for("edge_coverage", {}, {});
+    BOOST_TEST(alone.sd == default_within_sd("edge_coverage"));
+    BOOST_TEST(alone.setup_sd == default_setup_sd("edge_coverage"));
+    BOOST_TEST(spread_for("edge_coverage", {1, 4, 2.5}, {}).setup_sd >= 2.5);
+    BOOST_TEST(spread_for("no_such_reading", {}, {}).df == 0);
     BOOST_TEST(default_within_sd("no_such_reading") == 0);
     BOOST_TEST(default_setup_sd("no_such_reading") == 0);
 }
