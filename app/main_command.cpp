@@ -1,1 +1,5 @@
-int main() { return 2; }
+#include "command/command.h"
+
+int main(int argc, char** argv) {
+    return kempt::command::run(argc, argv);
+}

@@ -120,6 +120,10 @@ Result<QVector<Grade>> list_grades(Book& book, Id visit) {
     return store::grades_of_visit(book, visit);
 }
 
+Result<Grade> grade_of(Book& book, Id grade) {
+    return store::get_grade(book, grade);
+}
+
 Result<Grade> add_grade(Book& book, Grade grade) {
     if (!grade_qualities().contains(grade.quality))
         return invalid("unknown-quality", "There is no grade for '" + grade.quality.toStdString() + "'.",
@@ -137,6 +141,10 @@ Result<QVector<Service>> list_services(Book& book, Id client) {
     return store::services_of_client(book, client);
 }
 
+Result<Service> service_of(Book& book, Id service) {
+    return store::get_service(book, service);
+}
+
 Result<Service> add_service(Book& book, Service service) {
     return kept(service, store::add_service(book, service));
 }
@@ -152,6 +160,10 @@ Result<QVector<Target>> list_targets(Book& book, Id client) {
     const auto known = store::get_client(book, client);
     if (!known) return known.error();
     return store::targets_of_client(book, client);
+}
+
+Result<Target> target_of(Book& book, Id target) {
+    return store::get_target(book, target);
 }
 
 Result<Target> set_target(Book& book, Target target) {

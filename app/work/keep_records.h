@@ -49,17 +49,20 @@ struct PhotoRow {
 
 // ---- grades --------------------------------------------------------------------------------------------------------
 [[nodiscard]] Result<QVector<Grade>> list_grades(Book& book, Id visit);
+[[nodiscard]] Result<Grade> grade_of(Book& book, Id grade);
 [[nodiscard]] Result<Grade> add_grade(Book& book, Grade grade);
 [[nodiscard]] Status erase_grade(Book& book, Id grade);
 
 // ---- services ------------------------------------------------------------------------------------------------------
 [[nodiscard]] Result<QVector<Service>> list_services(Book& book, Id client);  // by date
+[[nodiscard]] Result<Service> service_of(Book& book, Id service);
 [[nodiscard]] Result<Service> add_service(Book& book, Service service);
 [[nodiscard]] Status change_service(Book& book, const Service& service);
 [[nodiscard]] Status erase_service(Book& book, Id service);
 
 // ---- targets -------------------------------------------------------------------------------------------------------
 [[nodiscard]] Result<QVector<Target>> list_targets(Book& book, Id client);
+[[nodiscard]] Result<Target> target_of(Book& book, Id target);
 // One target for each view and reading: a second one replaces the first.
 [[nodiscard]] Result<Target> set_target(Book& book, Target target);
 [[nodiscard]] Status erase_target(Book& book, Id target);

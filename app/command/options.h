@@ -1,0 +1,32 @@
+// Options that several commands share.
+#pragma once
+
+#include "command/arguments.h"
+
+namespace kempt::command {
+
+inline QString q(const char* words) {
+    return QString::fromUtf8(words);
+}
+
+inline Option needed(const char* name, Type type, const char* value, const char* help,
+                     const QStringList& choices = {}) {
+    return {q(name), type, q(value), q(help), true, choices};
+}
+inline Option may(const char* name, Type type, const char* value, const char* help, const QStringList& choices = {}) {
+    return {q(name), type, q(value), q(help), false, choices};
+}
+inline Option flag(const char* name, const char* help) {
+    return {q(name), Type::flag, {}, q(help), false, {}};
+}
+inline Taken book_taken() {
+    return {q("BOOK"), false, false};
+}
+inline Option client_option() {
+    return needed("client", Type::id, "N", "number of the client");
+}
+inline Option visit_option() {
+    return needed("visit", Type::id, "N", "number of the visit");
+}
+
+}  // namespace kempt::command
