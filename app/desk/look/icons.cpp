@@ -37,6 +37,9 @@ QPainterPath strokes(Sign sign) {
         case Sign::back:
             lines(p, {{14.5, 5.5}, {8, 12}, {14.5, 18.5}});
             break;
+        case Sign::forward:
+            lines(p, {{9.5, 5.5}, {16, 12}, {9.5, 18.5}});
+            break;
         case Sign::add:
             lines(p, {{12, 5}, {12, 19}});
             lines(p, {{5, 12}, {19, 12}});

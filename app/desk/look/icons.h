@@ -7,6 +7,7 @@ namespace kempt::desk {
 
 enum class Sign {
     back,
+    forward,
     add,
     remove,
     search,

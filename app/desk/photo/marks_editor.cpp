@@ -248,6 +248,11 @@ void MarksEditor::set_scale_mm(double mm) {
     now_.scale_mm = mm;
 }
 
+void MarksEditor::replace(const Marks& marks) {
+    remember();
+    now_ = marks;
+}
+
 void MarksEditor::begin_gesture() {
     in_gesture_ = true;
     gesture_kept_ = false;

@@ -49,6 +49,7 @@ class MarksEditor {
     bool flip_side();
     bool clear_line();
     void set_scale_mm(double mm);
+    void replace(const Marks& marks);  // by a proposal, in one step
 
     // Moves between begin and end are one step (a drag); nudges in a row on one handle are one step too.
     void begin_gesture();

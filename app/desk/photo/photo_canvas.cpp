@@ -119,6 +119,13 @@ void PhotoCanvas::set_scale_mm(double mm) {
     changed(false);
 }
 
+void PhotoCanvas::propose(const Marks& marks) {
+    end_nudge();
+    editor_.replace(marks);
+    picked_.reset();
+    changed(false);
+}
+
 void PhotoCanvas::changed(bool dragging) {
     band_.clear();
     if (!cover_.tint.isNull()) {

@@ -50,6 +50,7 @@ class PhotoCanvas : public QWidget {
     void clear_line();
     void remove_picked();
     void set_scale_mm(double mm);
+    void propose(const Marks& marks);  // in place of what is drawn; can be taken back
 
     [[nodiscard]] QSize sizeHint() const override { return {640, 480}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {240, 200}; }

@@ -52,6 +52,7 @@ class Session : public QObject {
     void visit_changed(kempt::Id visit);
     void trouble(const QString& sentence);
     void news(const QString& sentence);
+    void made_file(const QString& sentence, const QString& path);  // the window offers to open it
 
   private:
     QString path_;

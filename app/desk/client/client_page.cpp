@@ -1,0 +1,205 @@
+#include "desk/client/client_page.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QMessageBox>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "desk/client/client_data.h"
+#include "desk/client/client_form.h"
+#include "desk/client/progress_panel.h"
+#include "desk/client/services_panel.h"
+#include "desk/look/look.h"
+#include "desk/widgets/columns.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/parts.h"
+#include "desk/widgets/photo_tile.h"
+#include "domain/clock.h"
+#include "domain/words.h"
+
+namespace kempt::desk {
+namespace {
+
+QString hair_words(const HairState& hair) {
+    QStringList words{hair.wet ? QObject::tr("wet") : QObject::tr("dry")};
+    words.append(hair.styled ? QObject::tr("styled") : QObject::tr("unstyled"));
+    words.append(hair.product ? QObject::tr("with product") : QObject::tr("no product"));
+    return words.join(QStringLiteral(", "));
+}
+
+}  // namespace
+
+ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent) {
+    auto* page = scrolled();
+    name_ = text({}, "title");
+    below_ = text({}, "soft");
+    note_ = text({});
+    auto* acts = new FlowLayout(measures().gap(2));
+    auto* visit = button(tr("New visit"), "primary", Sign::add);
+    auto* compare = button(tr("Before and after"), "", Sign::compare);
+    auto* report = button(tr("Report"), "", Sign::report);
+    auto* more = sign_button(Sign::more, tr("More about this client"));
+    auto* menu = new QMenu(more);
+    menu->addAction(tr("Change name, note or consent"), this, &ClientPage::edit);
+    menu->addAction(tr("Erase this client…"), this, &ClientPage::ask_to_erase);
+    more->setMenu(menu);
+    more->setPopupMode(QToolButton::InstantPopup);
+    for (QWidget* w : std::initializer_list<QWidget*>{visit, compare, report, more}) acts->addWidget(w);
+    page->addWidget(name_);
+    page->addWidget(below_);
+    page->addWidget(note_);
+    page->addLayout(acts);
+    auto* columns = new Columns(measures().px(840));
+    columns->set_shares(5, 6);
+    columns->left()->addWidget(text(tr("Visits"), "heading"));
+    visits_ = new QVBoxLayout;
+    visits_->setSpacing(measures().gap(3));
+    columns->left()->addLayout(visits_);
+    columns->left()->addStretch();
+    progress_ = new ProgressPanel(session_);
+    services_ = new ServicesPanel(session_);
+    columns->right()->addWidget(progress_);
+    columns->right()->addWidget(services_);
+    columns->right()->addStretch();
+    page->addWidget(columns);
+    page->addStretch();
+
+    connect(visit, &QPushButton::clicked, this, &ClientPage::add_visit);
+    connect(compare, &QPushButton::clicked, this, [this] {
+        emit go({Where::compare, client_id_, 0, 0, progress_->chosen_view()});
+    });
+    connect(report, &QPushButton::clicked, this, [this] { emit go({Where::report, client_id_}); });
+    connect(progress_, &ProgressPanel::compare_asked, this, [this](View view) {
+        emit go({Where::compare, client_id_, 0, 0, view});
+    });
+    connect(&session_, &Session::client_changed, this, [this](Id client) {
+        if (client == client_id_) load();
+    });
+}
+
+bool ClientPage::settled() const {
+    return settled_ && progress_->settled();
+}
+
+void ClientPage::show_place(const Place& place) {
+    client_id_ = place.client;
+    load();
+    progress_->show_client(client_id_);
+}
+
+void ClientPage::load() {
+    settled_ = false;
+    session_.ask(
+        session_.records(), tr("Reading the client"), this,
+        [id = client_id_](Book& book, const Progress& progress) { return client_data(book, id, progress); },
+        [this](const ClientData& read) {
+            settled_ = true;
+            if (read.client.id == client_id_) take(read);
+        },
+        [this] { settled_ = true; });
+}
+
+void ClientPage::take(const ClientData& read) {
+    client_ = read.client;
+    name_->setText(client_.name);
+    QStringList words;
+    if (client_.since.isValid()) words.append(tr("since %1").arg(date_words(client_.since)));
+    words.append(tr("%n visits", nullptr, static_cast<int>(read.visits.size())));
+    words.append(client_.photo_consent ? tr("photos may leave the book") : tr("photos stay in the book"));
+    below_->setText(beginning(words.join(QStringLiteral("  ·  "))));
+    note_->setText(client_.note);
+    note_->setVisible(!client_.note.isEmpty());
+    empty_layout(visits_);
+    for (const VisitOnPage& visit : read.visits) visits_->addWidget(visit_card(visit));
+    if (read.visits.isEmpty())
+        visits_->addWidget(text(tr("No visit yet. “New visit” opens one for today, ready for photos."), "soft"));
+    services_->show_services(client_id_, 0, Clock().today(), read.services);
+    emit trail_changed({{client_.name, {Where::client, client_id_}}});
+}
+
+QWidget* ClientPage::visit_card(const VisitOnPage& visit) {
+    auto* card = panel("surface");
+    auto* column = column_in(card, 3, 2);
+    const Place place{Where::visit, client_id_, visit.visit.id};
+    auto* head = new QHBoxLayout;
+    auto* open = button(date_words(visit.visit.date), "trail");
+    open->setAccessibleName(tr("Open the visit of %1").arg(date_words(visit.visit.date)));
+    connect(open, &QPushButton::clicked, this, [this, place] { emit go(place); });
+    head->addWidget(open);
+    head->addStretch();
+    auto* count = text(tr("%n photos", nullptr, visit.photos), "caption");
+    count->setWordWrap(false);
+    head->addWidget(count);
+    column->addLayout(head);
+    column->addWidget(text(hair_words(visit.visit.hair), "caption"));
+    if (!visit.visit.note.isEmpty()) column->addWidget(text(visit.visit.note));
+    if (!visit.best.isEmpty()) {
+        auto* tiles = new FlowLayout(measures().gap(1));
+        for (const work::PhotoRow& row : visit.best) {
+            const auto cover = std::find_if(row.readings.begin(), row.readings.end(), [](const ReadingRecord& r) {
+                return r.name == "edge_coverage" && !r.refused;
+            });
+            const QString reading =
+                cover != row.readings.end()
+                    ? tr("covered %1").arg(plain_value(cover->value, (cover->high - cover->low) / 2, cover->unit))
+                    : QString();
+            const auto stand =
+                row.photo.quality_level == "refused" ? PhotoTile::Stand::refused : PhotoTile::Stand::none;
+            auto* tile = new PhotoTile(row.photo.thumbnail, beginning(word_of(row.photo.view)), reading, stand);
+            tile->set_picture_size({116, 80});
+            const Place photo{Where::photo, client_id_, visit.visit.id, row.photo.id, row.photo.view};
+            connect(tile, &PhotoTile::clicked, this, [this, photo] { emit go(photo); });
+            tiles->addWidget(tile);
+        }
+        column->addLayout(tiles);
+    }
+    return card;
+}
+
+void ClientPage::add_visit() {
+    Visit visit;
+    visit.client = client_id_;
+    visit.date = Clock().today();
+    session_.ask(
+        session_.records(), tr("Opening a visit"), this,
+        [visit](Book& book, const Progress&) { return work::add_visit(book, visit); },
+        [this](const Visit& kept) {
+            session_.changed(kept.client, kept.id);
+            emit go({Where::visit, kept.client, kept.id});
+        });
+}
+
+void ClientPage::edit() {
+    auto* form = new ClientForm(client_, Clock().today(), this);
+    connect(form, &ClientForm::ready, this, [this](const Client& client) {
+        session_.keep(tr("Keeping the client"), this, client.id, 0,
+                      [client](Book& book, const Progress&) { return work::change_client(book, client); });
+    });
+    form->open();
+}
+
+void ClientPage::ask_to_erase() {
+    auto* box = new QMessageBox(QMessageBox::NoIcon, tr("Erase %1").arg(client_.name),
+                                tr("Erase %1 with every visit, photo and reading?").arg(client_.name),
+                                QMessageBox::NoButton, this);
+    box->setInformativeText(tr(
+        "This cannot be taken back. Backups of the book that you made earlier still hold her: erase those yourself."));
+    auto* erase = box->addButton(tr("Erase her records"), QMessageBox::DestructiveRole);
+    box->setDefaultButton(box->addButton(tr("Keep them"), QMessageBox::RejectRole));
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    connect(box, &QMessageBox::buttonClicked, this, [this, erase](QAbstractButton* pressed) {
+        if (pressed != erase) return;
+        session_.ask(
+            session_.records(), tr("Erasing a client"), this,
+            [id = client_id_](Book& book, const Progress&) { return work::erase_client(book, id); },
+            [this](Done) {
+                emit session_.clients_changed();
+                emit go({});
+            });
+    });
+    box->open();
+}
+
+}  // namespace kempt::desk

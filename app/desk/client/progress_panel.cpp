@@ -1,0 +1,260 @@
+#include "desk/client/progress_panel.h"
+
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+#include <cmath>
+
+#include "desk/look/look.h"
+#include "desk/widgets/chart_view.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/fringe_bar.h"
+#include "desk/widgets/parts.h"
+#include "domain/words.h"
+#include "work/chart_of.h"
+#include "work/keep_records.h"
+#include "work/progress_json.h"
+#include "work/progress_of.h"
+
+namespace kempt::desk {
+namespace {
+
+constexpr double mm_per_inch = 25.4;
+
+// One unit of the reading as the person reads it.
+double shown_factor(const QString& unit) {
+    if (look().length() == LengthUnit::millimetres) return 1;
+    if (unit == "mm") return 1 / mm_per_inch;
+    if (unit == "1/cm") return mm_per_inch / 10;
+    if (unit == "mm/mm2") return mm_per_inch;
+    return 1;
+}
+
+QString shown_unit(const QString& unit) {
+    if (look().length() == LengthUnit::millimetres) return charts::unit_for_people(unit);
+    return unit == "mm"       ? QStringLiteral("in")
+           : unit == "1/cm"   ? QStringLiteral("per in")
+           : unit == "mm/mm2" ? QStringLiteral("in/in²")
+                              : unit;
+}
+
+}  // namespace
+
+ProgressPanel::ProgressPanel(Session& session, QWidget* parent) : QFrame(parent), session_(session) {
+    setProperty("panel", "surface");
+    auto* outer = column_in(this, 4, 3);
+    outer->addWidget(text(tr("Progress"), "heading"));
+    empty_ = text({}, "soft");
+    outer->addWidget(empty_);
+    body_ = new QWidget;
+    auto* column = column_in(body_, 0, 3);
+    outer->addWidget(body_);
+    targets_ = new QVBoxLayout;
+    targets_->setSpacing(measures().gap(2));
+    column->addLayout(targets_);
+    auto* choices = new FlowLayout(measures().gap(2), true);
+    view_ = new QComboBox;
+    view_->setAccessibleName(tr("View of the chart"));
+    reading_ = new QComboBox;
+    reading_->setAccessibleName(tr("Reading of the chart"));
+    choices->addWidget(view_);
+    choices->addWidget(reading_);
+    column->addLayout(choices);
+    meaning_ = text({}, "caption");
+    column->addWidget(meaning_);
+    chart_ = new ChartView;
+    column->addWidget(chart_);
+    words_ = new QVBoxLayout;
+    words_->setSpacing(measures().gap(2));
+    column->addLayout(words_);
+    auto* wish = new FlowLayout(measures().gap(2));
+    target_label_ = text(tr("Her target"), "lead");
+    target_label_->setWordWrap(false);
+    target_ = new QDoubleSpinBox;
+    target_->setAccessibleName(tr("Target for this reading"));
+    set_ = button(tr("Set target"));
+    clear_ = button(tr("Drop target"), "quiet");
+    compare_ = button(tr("Before and after"), "", Sign::compare);
+    for (QWidget* w : std::initializer_list<QWidget*>{target_label_, target_, set_, clear_, compare_})
+        wish->addWidget(w);
+    column->addLayout(wish);
+    body_->hide();
+
+    connect(view_, &QComboBox::currentIndexChanged, this, &ProgressPanel::show_series);
+    connect(reading_, &QComboBox::currentIndexChanged, this, &ProgressPanel::show_series);
+    connect(set_, &QPushButton::clicked, this, &ProgressPanel::keep_target);
+    connect(clear_, &QPushButton::clicked, this, &ProgressPanel::drop_target);
+    connect(compare_, &QPushButton::clicked, this, [this] { emit compare_asked(chosen_view()); });
+    connect(&session_, &Session::client_changed, this, [this](Id client) {
+        if (client == client_) load();
+    });
+}
+
+void ProgressPanel::show_client(Id client) {
+    if (client != client_) {
+        progress_.reset();
+        body_->hide();
+        empty_->setText(tr("Reading…"));
+        empty_->show();
+    }
+    client_ = client;
+    load();
+}
+
+void ProgressPanel::load() {
+    settled_ = false;
+    const Id client = client_;
+    session_.ask(
+        session_.records(), tr("Reading the progress"), this,
+        [client](Book& book, const Progress& progress) -> Result<std::shared_ptr<const work::ClientProgress>> {
+            auto read = work::progress_of(book, {client, {}, {}}, progress);
+            if (!read.ok()) return read.error();
+            return std::make_shared<const work::ClientProgress>(std::move(read.value()));
+        },
+        [this, client](std::shared_ptr<const work::ClientProgress> progress) {
+            if (client == client_) take(std::move(progress));
+        },
+        [this] { settled_ = true; });
+}
+
+void ProgressPanel::take(std::shared_ptr<const work::ClientProgress> progress) {
+    progress_ = std::move(progress);
+    settled_ = true;
+    const bool any = !progress_->series.empty();
+    body_->setVisible(any);
+    empty_->setVisible(!any);
+    if (!any) {
+        empty_->setText(
+            tr("Nothing to show yet. Take photos at a visit and draw the edge line on them: from the second visit on, "
+               "Kempt says whether the change is real."));
+        return;
+    }
+    fill_choices();
+    fill_targets();
+    show_series();
+}
+
+void ProgressPanel::fill_choices() {
+    const QSignalBlocker one(view_), two(reading_);
+    const QVariant view = view_->currentData(), reading = reading_->currentData();
+    view_->clear();
+    reading_->clear();
+    const work::Series* first = &progress_->series.front();
+    for (const work::Series& s : progress_->series) {
+        if (view_->findData(static_cast<int>(s.view)) < 0)
+            view_->addItem(beginning(word_of(s.view)), static_cast<int>(s.view));
+        if (reading_->findData(s.reading) < 0) reading_->addItem(beginning(title_of_reading(s.reading)), s.reading);
+        if (s.target && !first->target) first = &s;
+    }
+    const int v = view_->findData(view.isValid() ? view : QVariant(static_cast<int>(first->view)));
+    const int r = reading_->findData(reading.isValid() ? reading : QVariant(first->reading));
+    view_->setCurrentIndex(std::max(0, v));
+    reading_->setCurrentIndex(std::max(0, r));
+}
+
+void ProgressPanel::fill_targets() {
+    empty_layout(targets_);
+    for (const work::Series& s : progress_->series) {
+        if (!s.target) continue;
+        const double k = shown_factor(s.unit);
+        const QString wanted = tr("%1, %2: target %3 %4")
+                                   .arg(beginning(word_of(s.view)), title_of_reading(s.reading))
+                                   .arg(s.target->target.value * k, 0, 'g', 3)
+                                   .arg(shown_unit(s.unit));
+        auto* box = panel("sunken");
+        auto* column = column_in(box, 3, 1);
+        auto* line = new QHBoxLayout;
+        auto* show = button(wanted, "quiet");
+        show->setAccessibleName(tr("Show the chart of %1").arg(wanted));
+        auto* bar = new FringeBar;
+        bar->set_share(s.target->share);
+        line->addWidget(bar, 1);
+        auto* share =
+            text(s.target->share ? tr("%1 %").arg(std::lround(*s.target->share * 100)) : tr("not yet"), "lead");
+        share->setWordWrap(false);
+        line->addWidget(share);
+        column->addWidget(show, 0, Qt::AlignLeft);
+        column->addLayout(line);
+        if (!s.target->forecast_text.isEmpty()) column->addWidget(text(s.target->forecast_text, "caption"));
+        targets_->addWidget(box);
+        connect(show, &QPushButton::clicked, this, [this, view = static_cast<int>(s.view), reading = s.reading] {
+            view_->setCurrentIndex(view_->findData(view));
+            reading_->setCurrentIndex(reading_->findData(reading));
+        });
+    }
+}
+
+const work::Series* ProgressPanel::series() const {
+    return progress_ ? progress_->find(chosen_view(), reading_->currentData().toString()) : nullptr;
+}
+
+View ProgressPanel::chosen_view() const {
+    return static_cast<View>(view_->currentData().toInt());
+}
+
+void ProgressPanel::add_verdict(const QString& since, const QString& verdict, const QString& reason) {
+    const char* tone = verdict == "improved" ? "better" : verdict == "worse" ? "worse" : "plain";
+    auto* box = panel(tone);
+    auto* column = column_in(box, 3, 0.5);
+    auto* head = text(tr("%1: %2").arg(since, verdict), "lead");
+    if (QByteArray(tone) != "plain") head->setProperty("tone", QString::fromLatin1(tone));
+    column->addWidget(head);
+    column->addWidget(text(reason));
+    words_->addWidget(box);
+}
+
+void ProgressPanel::show_series() {
+    empty_layout(words_);
+    const work::Series* s = series();
+    meaning_->setText(meaning_of_reading(reading_->currentData().toString()));
+    for (QWidget* w : std::initializer_list<QWidget*>{target_, set_, clear_}) w->setEnabled(s != nullptr);
+    if (s == nullptr) {
+        chart_->set_data({});
+        return;
+    }
+    chart_->set_data(work::chart_of(*s, progress_->services, look().length()));
+    if (const work::PairVerdict* v = s->first_to_last()) {
+        add_verdict(tr("Since the first visit"), work::word_of(v->judgement.verdict),
+                    QString::fromStdString(v->judgement.reason));
+        const auto& visits = s->visits;
+        if (visits.size() > 2) {
+            const work::PairVerdict* last = s->verdict(visits[visits.size() - 2].visit, visits.back().visit);
+            if (last != nullptr && last != v)
+                add_verdict(tr("Since the visit before"), work::word_of(last->judgement.verdict),
+                            QString::fromStdString(last->judgement.reason));
+        }
+    }
+    for (const QString& words : {s->trend_text, s->spread_from})
+        if (!words.isEmpty()) words_->addWidget(text(words, "caption"));
+    const double k = shown_factor(s->unit);
+    const QSignalBlocker block(target_);
+    target_->setSuffix(QLatin1Char(' ') + shown_unit(s->unit));
+    target_->setDecimals(s->unit == "%" ? 0 : k == 1 ? 1 : 2);
+    target_->setRange(0, s->unit == "%" ? 100 : 1000);
+    const auto& visits = s->visits;
+    target_->setValue(s->target                               ? s->target->target.value * k
+                      : visits.empty() || !visits.back().mean ? 0
+                                                              : *visits.back().mean * k);
+    clear_->setVisible(s->target.has_value());
+    set_->setText(s->target ? tr("Change target") : tr("Set target"));
+    set_->setAccessibleName(set_->text());
+}
+
+void ProgressPanel::keep_target() {
+    const work::Series* s = series();
+    if (s == nullptr) return;
+    const Target target{0, client_, s->view, s->reading, target_->value() / shown_factor(s->unit)};
+    session_.keep(tr("Keeping the target"), this, client_, 0,
+                  [target](Book& book, const Progress&) { return work::set_target(book, target); });
+}
+
+void ProgressPanel::drop_target() {
+    const work::Series* s = series();
+    if (s == nullptr || !s->target) return;
+    session_.keep(tr("Dropping the target"), this, client_, 0,
+                  [id = s->target->target.id](Book& book, const Progress&) { return work::erase_target(book, id); });
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,182 @@
+#include "desk/compare/before_after.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+#include "desk/look/look.h"
+#include "desk/widgets/parts.h"
+#include "report/pair_picture.h"
+
+namespace kempt::desk {
+namespace {
+
+const MarkColours& mark_colours() {
+    static const MarkColours colours;
+    return colours;
+}
+
+// Words on a dark tag, readable on any photo.
+void tag(QPainter& painter, QPointF corner, const QString& words, Qt::Alignment side) {
+    const QFontMetricsF metrics(painter.font());
+    const double pad = measures().gap(2);
+    QSizeF size(metrics.horizontalAdvance(words) + 2 * pad, metrics.height() + pad);
+    const QRectF box(side & Qt::AlignRight ? corner - QPointF(size.width(), 0) : corner, size);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(mark_colours().casing);
+    painter.drawRoundedRect(box, measures().radius, measures().radius);
+    painter.setPen(QColor(255, 250, 246));
+    painter.drawText(box, Qt::AlignCenter, words);
+}
+
+}  // namespace
+
+BeforeAfter::BeforeAfter(QWidget* parent) : QWidget(parent) {
+    setFocusPolicy(Qt::StrongFocus);
+    setCursor(Qt::SplitHCursor);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    setAccessibleName(tr("Before and after, one over the other"));
+}
+
+void BeforeAfter::set_pair(const PairOnShow& pair) {
+    pair_ = pair;
+    before_ = after_ = {};
+    setAccessibleDescription(tr("Before: %1. After: %2. Left and right move the parting between them.")
+                                 .arg(date_words(pair.before_date), date_words(pair.after_date)));
+    update();
+}
+
+void BeforeAfter::set_lines_shown(bool shown) {
+    lines_shown_ = shown;
+    update();
+}
+
+void BeforeAfter::set_parting(double share) {
+    const double kept = std::clamp(share, 0.0, 1.0);
+    if (kept == parting_) return;
+    parting_ = kept;
+    update();
+    emit parting_moved(kept);
+}
+
+QRectF BeforeAfter::frame() const {
+    if (pair_.before.isNull()) return rect();
+    const QSizeF size = QSizeF(pair_.before.size()).scaled(QSizeF(this->size()), Qt::KeepAspectRatio);
+    return {QPointF((width() - size.width()) / 2, (height() - size.height()) / 2), size};
+}
+
+void BeforeAfter::resizeEvent(QResizeEvent*) {
+    before_ = after_ = {};
+}
+
+void BeforeAfter::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Colours& c = colours();
+    const QRectF f = frame();
+    if (pair_.before.isNull()) return;
+    if (before_.isNull()) {
+        const QSize px = (f.size() * devicePixelRatioF()).toSize().expandedTo({1, 1});
+        const auto fitted = [&px, this](const QImage& image) {
+            QPixmap map = QPixmap::fromImage(image.scaled(px, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
+            map.setDevicePixelRatio(devicePixelRatioF());
+            return map;
+        };
+        before_ = fitted(pair_.before);
+        after_ = fitted(pair_.after);
+    }
+    const double x = f.left() + f.width() * parting_;
+    const auto half = [&](const QPixmap& map, const QPolygonF& line, const QRectF& clip) {
+        painter.save();
+        painter.setClipRect(clip);
+        painter.drawPixmap(f.topLeft(), map);
+        if (lines_shown_ && line.size() > 1) {
+            QPolygonF at;
+            for (const QPointF& p : line)
+                at << f.topLeft() +
+                          QPointF(p.x() / pair_.before.width() * f.width(), p.y() / pair_.before.height() * f.height());
+            painter.setPen(QPen(mark_colours().casing, 4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+            painter.drawPolyline(at);
+            painter.setPen(QPen(mark_colours().line, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+            painter.drawPolyline(at);
+        }
+        painter.restore();
+    };
+    half(before_, pair_.before_line, QRectF(f.topLeft(), QPointF(x, f.bottom())));
+    half(after_, pair_.after_line, QRectF(QPointF(x, f.top()), f.bottomRight()));
+
+    const double inset = measures().gap(2);
+    if (parting_ > 0.02)
+        tag(painter, f.topLeft() + QPointF(inset, inset), tr("before  %1").arg(date_words(pair_.before_date)),
+            Qt::AlignLeft);
+    if (parting_ < 0.98)
+        tag(painter, f.topRight() + QPointF(-inset, inset), tr("after  %1").arg(date_words(pair_.after_date)),
+            Qt::AlignRight);
+    if (pair_.px_per_mm > 0) {
+        const double px_per_mm = pair_.px_per_mm * f.width() / pair_.before.width();
+        const auto bar = report::scale_bar_within(f.width() / 4 / px_per_mm, look().length());
+        if (bar.length_mm > 0) {
+            const double length = bar.length_mm * px_per_mm;
+            const QPointF left(f.left() + inset * 2, f.bottom() - inset * 2);
+            tag(painter, left - QPointF(inset, QFontMetricsF(font()).height() + inset * 2.4), bar.label, Qt::AlignLeft);
+            for (const auto& [colour, width] :
+                 {QPair<QColor, double>{mark_colours().casing, 6}, {QColor(255, 250, 246), 3}}) {
+                painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap));
+                painter.drawLine(left, left + QPointF(length, 0));
+            }
+        }
+    }
+    // The parting, with a grip that a thumb finds.
+    painter.setPen(QPen(mark_colours().casing, 5));
+    painter.drawLine(QPointF(x, f.top()), QPointF(x, f.bottom()));
+    painter.setPen(QPen(QColor(255, 250, 246), 2));
+    painter.drawLine(QPointF(x, f.top()), QPointF(x, f.bottom()));
+    const double r = measures().px(15);
+    const QPointF grip(x, f.center().y());
+    painter.setPen(QPen(hasFocus() ? c.focus : mark_colours().casing, hasFocus() ? 4 : 2));
+    painter.setBrush(QColor(255, 250, 246));
+    painter.drawEllipse(grip, r, r);
+    painter.setPen(QPen(QColor(42, 34, 32), 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    for (const double side : {-1.0, 1.0})
+        painter.drawPolyline(QPolygonF({grip + QPointF(side * r * 0.3, -r * 0.35), grip + QPointF(side * r * 0.62, 0),
+                                        grip + QPointF(side * r * 0.3, r * 0.35)}));
+    if (hasFocus()) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(c.focus, 2));
+        painter.drawRect(f.adjusted(1, 1, -1, -1));
+    }
+}
+
+void BeforeAfter::follow(QPointF at) {
+    const QRectF f = frame();
+    set_parting((at.x() - f.left()) / std::max(1.0, f.width()));
+}
+
+void BeforeAfter::mousePressEvent(QMouseEvent* event) {
+    follow(event->position());
+}
+
+void BeforeAfter::mouseMoveEvent(QMouseEvent* event) {
+    if (event->buttons() & Qt::LeftButton) follow(event->position());
+}
+
+void BeforeAfter::keyPressEvent(QKeyEvent* event) {
+    const double step = event->modifiers() & Qt::ShiftModifier ? 0.1 : 0.02;
+    switch (event->key()) {
+        case Qt::Key_Left:
+            return set_parting(parting_ - step);
+        case Qt::Key_Right:
+            return set_parting(parting_ + step);
+        case Qt::Key_Home:
+            return set_parting(0);
+        case Qt::Key_End:
+            return set_parting(1);
+        default:
+            QWidget::keyPressEvent(event);
+    }
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,247 @@
+#include "desk/photo/photo_page.h"
+
+#include <QButtonGroup>
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include "desk/look/look.h"
+#include "desk/photo/photo_canvas.h"
+#include "desk/photo/photo_data.h"
+#include "desk/photo/readings_panel.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/parts.h"
+#include "domain/words.h"
+
+namespace kempt::desk {
+
+PhotoPage::PhotoPage(Session& session, QWidget* parent) : Page(session, parent), meter_(session.live()) {
+    auto* outer = new QVBoxLayout(this);
+    const int margin = measures().gap(4);
+    outer->setContentsMargins(margin, measures().gap(3), margin, margin);
+    outer->setSpacing(measures().gap(2));
+    auto* tools = new FlowLayout(measures().gap(1));
+    outer->addLayout(tools);
+    canvas_ = new PhotoCanvas;
+    build_tools(tools);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(measures().gap(4));
+    outer->addLayout(row, 1);
+    row->addWidget(canvas_, 1);
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFixedWidth(static_cast<int>(300 * measures().space));
+    area->setFocusPolicy(Qt::NoFocus);
+    auto* side = new QWidget;
+    side->setProperty("clear", true);
+    auto* column = column_in(side, 0, 3);
+    title_ = text({}, "lead");
+    column->addWidget(title_);
+    carry_ = button(tr("Take over the line"), "primary");
+    carry_->hide();
+    column->addWidget(carry_);
+    build_ruler(column);
+    panel_ = new ReadingsPanel;
+    column->addWidget(panel_);
+    column->addWidget(text(tr("Click to add points, drag to move them. Keys: A adds, N and P pick, arrows nudge "
+                              "(Shift: by ten), Delete removes, "
+                              "F turns the hair's side, + − 0 zoom."),
+                           "caption"));
+    column->addStretch();
+    area->setWidget(side);
+    row->addWidget(area);
+
+    keep_pause_.setSingleShot(true);
+    keep_pause_.setInterval(1200);
+    connect(&keep_pause_, &QTimer::timeout, this, [this] { keep({}); });
+    connect(canvas_, &PhotoCanvas::marks_changed, this, &PhotoPage::drawn);
+    connect(carry_, &QPushButton::clicked, this, &PhotoPage::carry);
+    connect(&meter_, &LiveMeter::measured, this, [this](const Measured& measured, bool current) {
+        panel_->show_measured(measured, current);
+        if (!current) return;
+        canvas_->set_band(measured.band);
+        canvas_->set_cover(measured.cover);
+    });
+    connect(&meter_, &LiveMeter::failed, panel_, &ReadingsPanel::show_failed);
+    connect(&meter_, &LiveMeter::measuring_changed, panel_, &ReadingsPanel::set_measuring);
+}
+
+void PhotoPage::build_tools(QLayout* row) {
+    tools_ = new QButtonGroup(this);
+    const auto tool = [&](Tool which, Sign sign, const QString& words) {
+        auto* b = sign_button(sign, words);
+        b->setCheckable(true);
+        tools_->addButton(b, static_cast<int>(which));
+        row->addWidget(b);
+    };
+    const auto act = [&](Sign sign, const QString& words, auto run) {
+        auto* b = sign_button(sign, words);
+        connect(b, &QToolButton::clicked, this, run);
+        row->addWidget(b);
+        return b;
+    };
+    tool(Tool::edge_line, Sign::pencil, tr("Draw the edge line"));
+    tool(Tool::hair_tap, Sign::hair, tr("Tap on hair, where its colour is plain"));
+    tool(Tool::scalp_tap, Sign::scalp, tr("Tap on bare scalp"));
+    tool(Tool::ruler, Sign::ruler, tr("Two points a known distance apart"));
+    tools_->button(static_cast<int>(Tool::edge_line))->setChecked(true);
+    flip_ = act(Sign::flip, tr("The hair is on the other side of the line (F)"), [this] { canvas_->flip_side(); });
+    undo_ = act(Sign::undo, tr("Take the last change back (Ctrl+Z)"), [this] { canvas_->undo(); });
+    redo_ = act(Sign::redo, tr("Do it again (Ctrl+Shift+Z)"), [this] { canvas_->redo(); });
+    act(Sign::closer, tr("Nearer (+)"), [this] { canvas_->zoom_by(1.4); });
+    act(Sign::farther, tr("Farther (−)"), [this] { canvas_->zoom_by(1 / 1.4); });
+    act(Sign::fit, tr("The whole photo (0)"), [this] { canvas_->fit(); });
+    cover_ = sign_button(Sign::cover, tr("Show what was taken for hair"));
+    cover_->setCheckable(true);
+    row->addWidget(cover_);
+    before_ = act(Sign::back, tr("The photo before (Ctrl+Page up)"), [this] { step(-1); });
+    before_->setShortcut(QKeySequence(QStringLiteral("Ctrl+PgUp")));
+    after_ = act(Sign::forward, tr("The next photo (Ctrl+Page down)"), [this] { step(1); });
+    after_->setShortcut(QKeySequence(QStringLiteral("Ctrl+PgDown")));
+    connect(tools_, &QButtonGroup::idClicked, this, [this](int id) {
+        canvas_->set_tool(static_cast<Tool>(id));
+        refresh_tools();
+        canvas_->setFocus();
+    });
+    connect(cover_, &QToolButton::toggled, this, [this](bool on) {
+        canvas_->set_cover_shown(on);
+        meter_.set_with_cover(on);
+    });
+}
+
+void PhotoPage::build_ruler(QLayout* side) {
+    ruler_ = panel("plain");
+    auto* column = column_in(ruler_, 3, 1);
+    column->addWidget(text(tr("Ruler: click two points that you know the distance of, and type it.")));
+    ruler_mm_ = new QDoubleSpinBox;
+    ruler_mm_->setAccessibleName(tr("Distance between the two points"));
+    const bool inches = look().length() == LengthUnit::inches;
+    ruler_mm_->setSuffix(inches ? tr(" in") : tr(" mm"));
+    ruler_mm_->setDecimals(inches ? 3 : 1);
+    ruler_mm_->setRange(0, inches ? 20 : 500);
+    ruler_mm_->setSpecialValueText(tr("not set"));
+    column->addWidget(ruler_mm_);
+    ruler_->hide();
+    side->addWidget(ruler_);
+    connect(ruler_mm_, &QDoubleSpinBox::valueChanged, this,
+            [this, inches](double v) { canvas_->set_scale_mm(inches ? v * 25.4 : v); });
+}
+
+void PhotoPage::show_place(const Place& place) {
+    place_ = place;
+    read(place.photo);
+}
+
+void PhotoPage::read(Id photo) {
+    settled_ = false;
+    dirty_ = false;
+    meter_.set_photo({});
+    canvas_->set_picture({});
+    canvas_->set_marks({});
+    panel_->show_hint(tr("Opening the photo…"));
+    session_.ask(
+        session_.records(), tr("Reading the photo"), this,
+        [photo](Book& book, const Progress& progress) { return photo_data(book, photo, progress); },
+        [this](const PhotoData& found) {
+            if (found.row.photo.id == place_.photo) open(found);
+        },
+        [this] { settled_ = true; });
+}
+
+void PhotoPage::open(const PhotoData& found) {
+    photo_ = found.row.photo;
+    kept_marks_ = found.marks.value_or(Marks{});
+    kept_marks_.view = photo_.view;
+    const QString shot = tr("%1, shot %2").arg(beginning(word_of(photo_.view))).arg(photo_.shot);
+    title_->setText(shot);
+    canvas_->setAccessibleName(tr("Photo: %1").arg(shot));
+    shots_.clear();
+    carry_from_ = 0;
+    for (const work::PhotoRow& row : found.siblings) {
+        shots_.append({Where::photo, found.client.id, found.visit.id, row.photo.id, row.photo.view});
+        if (!found.marks && row.has_marks && row.photo.view == photo_.view && carry_from_ == 0) {
+            carry_from_ = row.photo.id;
+            carry_->setText(tr("Take over the line from shot %1").arg(row.photo.shot));
+            carry_->setAccessibleName(carry_->text());
+        }
+    }
+    emit trail_changed({{found.client.name, {Where::client, found.client.id}},
+                        {date_words(found.visit.date), {Where::visit, found.client.id, found.visit.id}},
+                        {shot, place_}});
+    session_.live().start_latest(
+        QStringLiteral("open"), tr("Opening the photo"), this,
+        [open = session_.open_photo(), bytes = found.bytes, scale = found.printer_scale](const Progress& progress) {
+            return open(bytes, scale, progress);
+        },
+        [this, id = photo_.id](Result<OpenedPhoto> result) {
+            if (id != place_.photo) return;
+            settled_ = true;
+            if (result.ok()) return opened(result.value());
+            panel_->show_failed(QString::fromStdString(result.error().sentence()));
+        });
+}
+
+void PhotoPage::opened(const OpenedPhoto& photo) {
+    canvas_->set_picture(photo.picture);
+    canvas_->set_marks(kept_marks_);
+    {
+        const QSignalBlocker block(ruler_mm_);
+        ruler_mm_->setValue(look().length() == LengthUnit::inches ? kept_marks_.scale_mm / 25.4 : kept_marks_.scale_mm);
+    }
+    meter_.set_photo(photo.measure);
+    meter_.set_marks(canvas_->marks(), false);
+    say_what_to_draw();
+    refresh_tools();
+    if (!canvas_->window()->focusWidget() || canvas_->window()->focusWidget() == canvas_->window()) canvas_->setFocus();
+}
+
+void PhotoPage::drawn(bool dragging) {
+    dirty_ = true;
+    if (dragging)
+        keep_pause_.stop();
+    else
+        keep_pause_.start();
+    meter_.set_marks(canvas_->marks(), dragging);
+    say_what_to_draw();
+    refresh_tools();
+}
+
+void PhotoPage::say_what_to_draw() {
+    const qsizetype points = canvas_->marks().edge_line.size();
+    if (points == 0)
+        panel_->show_hint(
+            tr("Click along the edge, where the first hairs leave the scalp. From the second point on the readings "
+               "appear here."));
+    else if (points == 1)
+        panel_->show_hint(tr("One point. Go on along the edge."));
+    else if (!canvas_->marks().hair_side)
+        panel_->show_hint(
+            tr("Which side is the hair on? Press F once or twice until the teeth of the line point into the hair."));
+}
+
+void PhotoPage::refresh_tools() {
+    const MarksEditor& editor = canvas_->editor();
+    undo_->setEnabled(editor.can_undo());
+    redo_->setEnabled(editor.can_redo());
+    flip_->setEnabled(editor.marks().edge_line.size() >= 2);
+    ruler_->setVisible(canvas_->tool() == Tool::ruler || !editor.marks().scale_points.isEmpty());
+    carry_->setVisible(carry_from_ > 0 && editor.marks().edge_line.isEmpty());
+    qsizetype at = -1;
+    for (qsizetype i = 0; i < shots_.size(); ++i)
+        if (shots_[i].photo == place_.photo) at = i;
+    before_->setEnabled(at > 0);
+    after_->setEnabled(at >= 0 && at + 1 < shots_.size());
+}
+
+void PhotoPage::step(int by) {
+    for (qsizetype i = 0; i < shots_.size(); ++i) {
+        if (shots_[i].photo != place_.photo) continue;
+        if (i + by >= 0 && i + by < shots_.size()) emit go(shots_[i + by]);
+        return;
+    }
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,68 @@
+// One photo: draw the edge line, see the readings follow. What is drawn is kept by itself a moment after the last
+// change, with the readings that belong to it.
+#pragma once
+
+#include <QTimer>
+
+#include "desk/photo/live_meter.h"
+#include "desk/window/page.h"
+
+class QButtonGroup;
+class QDoubleSpinBox;
+class QLabel;
+class QToolButton;
+class QPushButton;
+class QLayout;
+
+namespace kempt::desk {
+
+class PhotoCanvas;
+class ReadingsPanel;
+enum class Tool;
+struct PhotoData;
+
+class PhotoPage : public Page {
+    Q_OBJECT
+  public:
+    explicit PhotoPage(Session& session, QWidget* parent = nullptr);
+    void show_place(const Place& place) override;
+    void put_away(std::function<void()> then) override;
+    [[nodiscard]] bool wants_whole_width() const override { return true; }
+    [[nodiscard]] bool settled() const override { return settled_ && !meter_.measuring() && !dirty_ && keeping_ == 0; }
+    [[nodiscard]] PhotoCanvas* canvas() const { return canvas_; }
+    [[nodiscard]] ReadingsPanel* readings() const { return panel_; }
+    [[nodiscard]] LiveMeter* meter() { return &meter_; }
+
+  private:
+    void build_tools(QLayout* row);
+    void build_ruler(QLayout* side);
+    void read(Id photo);
+    void open(const PhotoData& found);
+    void opened(const OpenedPhoto& photo);
+    void drawn(bool dragging);
+    void refresh_tools();
+    void say_what_to_draw();
+    void keep(std::function<void()> then);
+    void carry();
+    void step(int by);
+
+    LiveMeter meter_;
+    QTimer keep_pause_;
+    Place place_;
+    PhotoRecord photo_;
+    Marks kept_marks_;
+    QVector<Place> shots_;  // of the visit, for stepping
+    Id carry_from_ = 0;
+    bool settled_ = true, dirty_ = false;
+    int keeping_ = 0;
+    PhotoCanvas* canvas_;
+    ReadingsPanel* panel_;
+    QLabel* title_;
+    QButtonGroup* tools_;
+    QToolButton *undo_, *redo_, *flip_, *cover_, *before_, *after_;
+    QPushButton* carry_;
+    QWidget* ruler_;
+    QDoubleSpinBox* ruler_mm_;
+};
+
+}  // namespace kempt::desk

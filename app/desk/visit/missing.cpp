@@ -1,0 +1,52 @@
+#include "desk/visit/missing.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "desk/widgets/parts.h"
+#include "domain/words.h"
+
+namespace kempt::desk {
+namespace {
+
+QString tr(const char* words) {
+    return QCoreApplication::translate("Missing", words);
+}
+
+}  // namespace
+
+const QVector<View>& edge_views() {
+    static const QVector<View> views{View::front_hairline, View::left_temple, View::right_temple, View::nape};
+    return views;
+}
+
+QVector<Missing> missing_of(const QVector<work::PhotoRow>& photos, const QVector<View>& wanted) {
+    QVector<Missing> out;
+    for (const View view : wanted.isEmpty() ? edge_views() : wanted) {
+        const QString name = beginning(word_of(view));
+        QVector<const work::PhotoRow*> shots, sound;
+        for (const work::PhotoRow& row : photos) {
+            if (row.photo.view != view) continue;
+            shots.append(&row);
+            if (row.photo.quality_level != "refused") sound.append(&row);
+        }
+        if (shots.isEmpty()) {
+            out.append({Missing::What::photo, view, 0, tr("%1: no photo yet.").arg(name)});
+            continue;
+        }
+        if (sound.isEmpty())
+            out.append({Missing::What::better_shot, view, 0,
+                        tr("%1: no shot was good enough. What to do is written below it.").arg(name)});
+        else if (sound.size() == 1)
+            out.append({Missing::What::second_shot, view, 0,
+                        tr("%1: one shot. A second one tells a real change from the camera's own.").arg(name)});
+        if (!edge_views().contains(view)) continue;
+        for (const work::PhotoRow* row : sound)
+            if (!row->has_marks)
+                out.append({Missing::What::edge_line, view, row->photo.id,
+                            tr("%1, shot %2: waits for its edge line.").arg(name).arg(row->photo.shot)});
+    }
+    return out;
+}
+
+}  // namespace kempt::desk

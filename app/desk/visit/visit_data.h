@@ -1,0 +1,19 @@
+// What the visit page shows, read in one go.
+#pragma once
+
+#include "core/progress.h"
+#include "work/keep_records.h"
+
+namespace kempt::desk {
+
+struct VisitData {
+    Client client;
+    Visit visit;
+    QVector<work::PhotoRow> photos;
+    QVector<Service> services;  // of the client
+    QVector<View> followed;     // views that her other visits have photos of
+};
+
+[[nodiscard]] Result<VisitData> visit_data(Book& book, Id visit, const Progress& progress);
+
+}  // namespace kempt::desk

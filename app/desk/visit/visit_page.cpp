@@ -1,0 +1,200 @@
+#include "desk/visit/visit_page.h"
+
+#include <QCheckBox>
+#include <QDateEdit>
+#include <QHBoxLayout>
+#include <QPlainTextEdit>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include "desk/client/services_panel.h"
+#include "desk/look/look.h"
+#include "desk/visit/missing.h"
+#include "desk/visit/visit_data.h"
+#include "desk/widgets/columns.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/parts.h"
+#include "domain/words.h"
+
+namespace kempt::desk {
+
+VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) {
+    auto* page = scrolled();
+    auto* head = new QHBoxLayout;
+    title_ = text({}, "title");
+    auto* erase = button(tr("Erase this visit…"), "quiet");
+    head->addWidget(title_, 1);
+    head->addWidget(erase);
+    page->addLayout(head);
+
+    auto* columns = new Columns(measures().px(760));
+    auto* state = panel("surface");
+    auto* state_column = column_in(state, 4, 2);
+    state_column->addWidget(text(tr("How the hair was"), "heading"));
+    auto* line = new FlowLayout(measures().gap(3));
+    date_ = new QDateEdit;
+    date_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
+    date_->setCalendarPopup(true);
+    date_->setAccessibleName(tr("Day of the visit"));
+    wet_ = new QCheckBox(tr("wet"));
+    styled_ = new QCheckBox(tr("styled"));
+    product_ = new QCheckBox(tr("with product"));
+    line->addWidget(date_);
+    for (QCheckBox* check : {wet_, styled_, product_}) {
+        check->setAccessibleName(tr("Hair was %1").arg(check->text()));
+        line->addWidget(check);
+        connect(check, &QCheckBox::toggled, this, &VisitPage::keep_visit);
+    }
+    state_column->addLayout(line);
+    state_column->addWidget(text(tr("Visits compare only when the hair was in the same state."), "caption"));
+    note_ = new QPlainTextEdit;
+    note_->setTabChangesFocus(true);
+    note_->setAccessibleName(tr("Note on this visit"));
+    note_->setPlaceholderText(tr("What she said, what you saw"));
+    note_->setFixedHeight(measures().px(72));
+    state_column->addWidget(note_);
+    missing_ = panel("surface");
+    missing_->setAccessibleName(tr("What is still missing"));
+    auto* missing_column = column_in(missing_, 4, 1);
+    missing_column->addWidget(text(tr("Still missing"), "heading"));
+    missing_rows_ = new QVBoxLayout;
+    missing_rows_->setSpacing(measures().gap(1));
+    missing_column->addLayout(missing_rows_);
+    missing_column->addStretch();
+    columns->left()->addWidget(state);
+    columns->right()->addWidget(missing_);
+    page->addWidget(columns);
+
+    page->addWidget(text(tr("Photos"), "heading"));
+    page->addWidget(
+        text(tr("Card beside the hair, flat in its plane. Two or three shots of each view, without moving the card."),
+             "soft"));
+    auto* trays = new FlowLayout(measures().gap(3), true);
+    for (const View view : all_views()) {
+        auto* tray = new ViewTray(view);
+        tray->setMinimumWidth(measures().px(250));
+        trays_.append(tray);
+        trays->addWidget(tray);
+        connect(tray, &ViewTray::files_given, this, &VisitPage::take_files);
+        connect(tray, &ViewTray::choose_files, this, [this](View v) { choose(v, false); });
+        connect(tray, &ViewTray::choose_folder, this, [this](View v) { choose(v, true); });
+        connect(tray, &ViewTray::photo_chosen, this, [this, view](Id photo) {
+            emit go({Where::photo, client_, visit_id_, photo, view});
+        });
+        connect(tray, &ViewTray::erase_asked, this, &VisitPage::ask_to_erase_photo);
+    }
+    page->addLayout(trays);
+    services_ = new ServicesPanel(session_);
+    page->addWidget(services_);
+    page->addStretch();
+
+    note_pause_.setSingleShot(true);
+    note_pause_.setInterval(700);
+    connect(&note_pause_, &QTimer::timeout, this, &VisitPage::keep_visit);
+    connect(note_, &QPlainTextEdit::textChanged, this, [this] {
+        if (!filling_) note_pause_.start();
+    });
+    connect(date_, &QDateEdit::dateChanged, this, &VisitPage::keep_visit);
+    connect(erase, &QPushButton::clicked, this, &VisitPage::ask_to_erase_visit);
+    connect(&session_, &Session::visit_changed, this, [this](Id visit) {
+        if (visit == visit_id_) load();
+    });
+}
+
+ViewTray* VisitPage::tray(View view) const {
+    for (ViewTray* tray : trays_)
+        if (tray->view() == view) return tray;
+    return nullptr;
+}
+
+void VisitPage::show_place(const Place& place) {
+    if (visit_id_ != place.visit) {
+        looks_.clear();
+        asked_looks_.clear();
+    }
+    client_ = place.client;
+    visit_id_ = place.visit;
+    load();
+}
+
+void VisitPage::put_away(std::function<void()> then) {
+    if (note_pause_.isActive()) {
+        note_pause_.stop();
+        keep_visit();
+    }
+    then();
+}
+
+void VisitPage::load() {
+    settled_ = false;
+    session_.ask(
+        session_.records(), tr("Reading the visit"), this,
+        [id = visit_id_](Book& book, const Progress& progress) { return visit_data(book, id, progress); },
+        [this](const VisitData& read) {
+            settled_ = true;
+            if (read.visit.id == visit_id_) take(read);
+        },
+        [this] { settled_ = true; });
+}
+
+void VisitPage::take(const VisitData& read) {
+    filling_ = true;
+    visit_ = read.visit;
+    client_ = read.client.id;
+    client_name_ = read.client.name;
+    photos_ = read.photos;
+    title_->setText(tr("Visit of %1").arg(date_words(visit_.date)));
+    const QSignalBlocker a(date_), b(wet_), c(styled_), d(product_);
+    date_->setDate(visit_.date);
+    wet_->setChecked(visit_.hair.wet);
+    styled_->setChecked(visit_.hair.styled);
+    product_->setChecked(visit_.hair.product);
+    if (!note_pause_.isActive() && note_->toPlainText() != visit_.note) note_->setPlainText(visit_.note);
+    filling_ = false;
+    for (ViewTray* tray : trays_) tray->show_photos(read.photos, looks_);
+    fill_missing(read);
+    services_->show_services(client_, visit_id_, visit_.date, read.services);
+    look_at_new(read.photos);
+    emit trail_changed(
+        {{client_name_, {Where::client, client_}}, {date_words(visit_.date), {Where::visit, client_, visit_id_}}});
+}
+
+void VisitPage::fill_missing(const VisitData& read) {
+    empty_layout(missing_rows_);
+    const QVector<Missing> all = missing_of(read.photos, read.followed);
+    for (const Missing& missing : all) {
+        auto* row = new QHBoxLayout;
+        row->addWidget(text(missing.words), 1);
+        const bool draw = missing.what == Missing::What::edge_line;
+        auto* act = button(draw ? tr("Draw it") : tr("Add"), "quiet");
+        act->setAccessibleName(draw ? tr("Draw the edge line: %1").arg(missing.words)
+                                    : tr("Add photos of the %1").arg(word_of(missing.view)));
+        connect(act, &QPushButton::clicked, this, [this, missing, draw] {
+            if (draw)
+                emit go({Where::photo, client_, visit_id_, missing.photo, missing.view});
+            else
+                choose(missing.view, false);
+        });
+        row->addWidget(act);
+        missing_rows_->addLayout(row);
+    }
+    if (all.isEmpty()) {
+        auto* done = text(tr("Nothing: every view has its shots and its edge lines."), "");
+        done->setProperty("tone", "better");
+        missing_rows_->addWidget(done);
+    }
+}
+
+void VisitPage::keep_visit() {
+    if (filling_ || visit_id_ == 0) return;
+    Visit visit = visit_;
+    visit.date = date_->date();
+    visit.hair = {wet_->isChecked(), styled_->isChecked(), product_->isChecked()};
+    visit.note = note_->toPlainText();
+    if (visit.date == visit_.date && visit.hair == visit_.hair && visit.note == visit_.note) return;
+    visit_ = visit;
+    session_.keep(tr("Keeping the visit"), this, visit.client, visit.id,
+                  [visit](Book& book, const Progress&) { return work::change_visit(book, visit); });
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,62 @@
+// One visit: the state of the hair, photos by view with what is still missing, services. Everything is kept as entered.
+#pragma once
+
+#include <QSet>
+#include <QTimer>
+
+#include "desk/visit/view_tray.h"
+#include "desk/window/page.h"
+
+class QCheckBox;
+class QDateEdit;
+class QPlainTextEdit;
+class QBoxLayout;
+class QLabel;
+
+namespace kempt::desk {
+
+class ServicesPanel;
+struct VisitData;
+
+class VisitPage : public Page {
+    Q_OBJECT
+  public:
+    explicit VisitPage(Session& session, QWidget* parent = nullptr);
+    void show_place(const Place& place) override;
+    void put_away(std::function<void()> then) override;
+    [[nodiscard]] bool settled() const override { return settled_ && looking_ == 0; }
+    // Takes files and folders into a view; what came of it is told in the window.
+    void take_files(View view, const QStringList& paths);
+    [[nodiscard]] ViewTray* tray(View view) const;
+    [[nodiscard]] QCheckBox* wet() const { return wet_; }
+
+  private:
+    void load();
+    void take(const VisitData& read);
+    void fill_missing(const VisitData& read);
+    void look_at_new(const QVector<work::PhotoRow>& photos);
+    void keep_visit();
+    void choose(View view, bool folder);
+    void ask_to_erase_photo(Id photo);
+    void ask_to_erase_visit();
+
+    Id client_ = 0, visit_id_ = 0;
+    Visit visit_;
+    QString client_name_;
+    bool settled_ = true, filling_ = false;
+    int looking_ = 0;
+    GateLooks looks_;
+    QSet<Id> asked_looks_;
+    QVector<work::PhotoRow> photos_;
+    QTimer note_pause_;
+    QLabel* title_;
+    QDateEdit* date_;
+    QCheckBox *wet_, *styled_, *product_;
+    QPlainTextEdit* note_;
+    QFrame* missing_;
+    QBoxLayout* missing_rows_;
+    QVector<ViewTray*> trays_;
+    ServicesPanel* services_;
+};
+
+}  // namespace kempt::desk

@@ -1,0 +1,117 @@
+// Bringing photos into a visit, looking at them through the gate, erasing.
+#include <QFileDialog>
+#include <QMessageBox>
+
+#include "desk/visit/visit_page.h"
+#include "domain/words.h"
+#include "work/import_photos.h"
+
+namespace kempt::desk {
+
+void VisitPage::choose(View view, bool folder) {
+    auto* dialog = new QFileDialog(this, tr("Photos of the %1").arg(word_of(view)));
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    if (folder) {
+        dialog->setFileMode(QFileDialog::Directory);
+        dialog->setOption(QFileDialog::ShowDirsOnly);
+    } else {
+        dialog->setFileMode(QFileDialog::ExistingFiles);
+        dialog->setNameFilter(tr("Photos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif);;All files (*)"));
+    }
+    connect(dialog, &QFileDialog::filesSelected, this,
+            [this, view](const QStringList& paths) { take_files(view, paths); });
+    dialog->open();
+}
+
+void VisitPage::take_files(View view, const QStringList& paths) {
+    if (paths.isEmpty() || visit_id_ == 0) return;
+    work::ImportOptions options;
+    options.visit = visit_id_;
+    options.view = view;
+    options.paths = paths;
+    settled_ = false;
+    const Id client = client_, visit = visit_id_;
+    session_.ask(
+        session_.bench(), tr("Taking photos in"), this,
+        [options](Book& book, const Progress& progress) { return work::import_photos(book, options, progress); },
+        [this, client, visit, view](const work::ImportReport& report) {
+            QStringList words;
+            if (report.imported > 0)
+                words.append(tr("%n photos taken into the %1.", nullptr, report.imported).arg(word_of(view)));
+            if (report.duplicates > 0) words.append(tr("%n were in the book already.", nullptr, report.duplicates));
+            QStringList errors;
+            for (const work::ImportedFile& file : report.files)
+                if (file.what == work::ImportedFile::What::failed)
+                    errors.append(QString::fromStdString(file.error.sentence()));
+            if (errors.isEmpty())
+                emit session_.news(words.join(QLatin1Char(' ')));
+            else
+                emit session_.trouble((words + errors).join(QLatin1Char(' ')));
+            session_.changed(client, visit);
+        },
+        [this] { settled_ = true; });
+}
+
+// Photos that were never measured have no finding in the book: the gate looks at them now, so that a shot that is not
+// good enough is known while the client still sits in the chair.
+void VisitPage::look_at_new(const QVector<work::PhotoRow>& photos) {
+    for (const work::PhotoRow& row : photos) {
+        if (!row.photo.quality_level.isEmpty() || asked_looks_.contains(row.photo.id)) continue;
+        const Id photo = row.photo.id, visit = visit_id_;
+        asked_looks_.insert(photo);
+        ++looking_;
+        session_.bench().start(
+            tr("Looking at a photo"), this,
+            [photo, open = session_.open_photo()](Book& book, const Progress& progress) -> Result<Measured> {
+                auto bytes = work::photo_bytes(book, photo);
+                if (!bytes.ok()) return bytes.error();
+                auto opened = open(bytes.value(), 1.0, progress);
+                if (!opened.ok()) return opened.error();
+                return opened.value().measure(Marks{}, false, progress);
+            },
+            [this, photo, visit](Result<Measured> looked) {
+                --looking_;
+                if (!looked.ok() || visit != visit_id_) return;
+                looks_.insert(photo, {looked.value().quality, looked.value().findings});
+                for (ViewTray* one : trays_) one->show_photos(photos_, looks_);
+            });
+    }
+}
+
+void VisitPage::ask_to_erase_photo(Id photo) {
+    auto* box = new QMessageBox(QMessageBox::NoIcon, tr("Erase a photo"),
+                                tr("Erase this photo with its marks and readings?"), QMessageBox::NoButton, this);
+    box->setInformativeText(tr("This cannot be taken back."));
+    auto* erase = box->addButton(tr("Erase it"), QMessageBox::DestructiveRole);
+    box->setDefaultButton(box->addButton(tr("Keep it"), QMessageBox::RejectRole));
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    connect(box, &QMessageBox::buttonClicked, this, [this, erase, photo](QAbstractButton* pressed) {
+        if (pressed == erase)
+            session_.keep(tr("Erasing a photo"), this, client_, visit_id_,
+                          [photo](Book& book, const Progress&) { return work::erase_photo(book, photo); });
+    });
+    box->open();
+}
+
+void VisitPage::ask_to_erase_visit() {
+    auto* box =
+        new QMessageBox(QMessageBox::NoIcon, tr("Erase a visit"),
+                        tr("Erase this visit with its photos, marks and readings?"), QMessageBox::NoButton, this);
+    box->setInformativeText(tr("This cannot be taken back."));
+    auto* erase = box->addButton(tr("Erase it"), QMessageBox::DestructiveRole);
+    box->setDefaultButton(box->addButton(tr("Keep it"), QMessageBox::RejectRole));
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    connect(box, &QMessageBox::buttonClicked, this, [this, erase](QAbstractButton* pressed) {
+        if (pressed != erase) return;
+        session_.ask(
+            session_.records(), tr("Erasing a visit"), this,
+            [id = visit_id_](Book& book, const Progress&) { return work::erase_visit(book, id); },
+            [this](Done) {
+                session_.changed(client_, 0);
+                emit go({Where::client, client_});
+            });
+    });
+    box->open();
+}
+
+}  // namespace kempt::desk

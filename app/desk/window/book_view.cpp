@@ -1,0 +1,230 @@
+#include "desk/window/book_view.h"
+
+#include <QDesktopServices>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QProgressBar>
+#include <QResizeEvent>
+#include <QStackedWidget>
+#include <QUrl>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "desk/client/client_form.h"
+#include "desk/client/client_list.h"
+#include "desk/client/client_page.h"
+#include "desk/compare/compare_page.h"
+#include "desk/look/look.h"
+#include "desk/photo/photo_page.h"
+#include "desk/report/report_page.h"
+#include "desk/visit/visit_page.h"
+#include "desk/widgets/fringe_bar.h"
+#include "desk/widgets/notice.h"
+#include "desk/widgets/parts.h"
+#include "desk/window/trail_bar.h"
+#include "domain/clock.h"
+#include "work/keep_records.h"
+
+namespace kempt::desk {
+namespace {
+
+constexpr int most_behind = 50;     // places that "back" remembers
+constexpr int busy_after_ms = 400;  // work that is done sooner is not worth a flicker
+
+QWidget* nobody_page() {
+    auto* page = new QWidget;
+    page->setProperty("page", true);
+    page->setAttribute(Qt::WA_StyledBackground);
+    auto* column = column_in(page, 10, 3);
+    column->addStretch(1);
+    column->addWidget(text(QObject::tr("Who is in the chair?"), "title"));
+    auto* fringe = new FringeBar;
+    fringe->set_share(0.6);
+    fringe->setMaximumWidth(measures().px(320));
+    column->addWidget(fringe);
+    column->addWidget(text(
+        QObject::tr(
+            "Pick her on the left, or find her by a few letters (Ctrl+F). A new client takes two fields (Ctrl+N)."),
+        "soft"));
+    column->addStretch(2);
+    return page;
+}
+
+}  // namespace
+
+BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    trail_ = new TrailBar(QFileInfo(session.book_path()).completeBaseName());
+    notice_ = new Notice;
+    column->addWidget(trail_);
+    column->addWidget(notice_);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(0);
+    clients_ = new ClientList(session_);
+    clients_->setFixedWidth(static_cast<int>(260 * measures().space));
+    pages_ = new QStackedWidget;
+    nobody_ = nobody_page();
+    pages_->addWidget(nobody_);
+    row->addWidget(clients_);
+    row->addWidget(pages_, 1);
+    column->addLayout(row, 1);
+    busy_ = panel("side");
+    auto* strip = new QHBoxLayout(busy_);
+    strip->setContentsMargins(measures().gap(4), measures().gap(1), measures().gap(4), measures().gap(1));
+    busy_words_ = text({}, "caption");
+    busy_bar_ = new QProgressBar;
+    busy_bar_->setRange(0, 1000);
+    busy_bar_->setTextVisible(false);
+    busy_bar_->setFixedWidth(measures().px(160));
+    strip->addWidget(busy_words_, 1);
+    strip->addWidget(busy_bar_);
+    busy_->hide();
+    column->addWidget(busy_);
+    busy_pause_.setSingleShot(true);
+    busy_pause_.setInterval(busy_after_ms);
+    connect(&busy_pause_, &QTimer::timeout, busy_, &QWidget::show);
+    watch(session_.bench());
+
+    connect(trail_, &TrailBar::back, this, &BookView::back);
+    connect(trail_, &TrailBar::go, this, &BookView::go);
+    connect(trail_, &TrailBar::settings_asked, this, &BookView::settings_asked);
+    connect(trail_, &TrailBar::another_book_asked, this, &BookView::another_book_asked);
+    connect(clients_, &ClientList::chosen, this, [this](Id id) { go({Where::client, id}); });
+    connect(clients_, &ClientList::add_asked, this, &BookView::add_client);
+    connect(&session_, &Session::trouble, this, [this](const QString& s) { notice_->say(Notice::Tone::trouble, s); });
+    connect(&session_, &Session::news, this, [this](const QString& s) { notice_->say(Notice::Tone::news, s); });
+    connect(&session_, &Session::made_file, this, [this](const QString& s, const QString& path) {
+        notice_->say(Notice::Tone::news, s, tr("Open it"),
+                     [path] { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); });
+    });
+    trail_->set_back_possible(false);
+}
+
+void BookView::watch(jobs::JobRunner& runner) {
+    connect(&runner, &jobs::JobRunner::job_progress, this,
+            [this](const QString& title, double fraction, const QString& step) {
+                busy_words_->setText(step.isEmpty() ? title : tr("%1: %2").arg(title, step));
+                busy_bar_->setValue(static_cast<int>(fraction * 1000));
+            });
+    connect(&runner, &jobs::JobRunner::busy_changed, this, [this](bool busy) {
+        if (busy) {
+            busy_words_->setText(tr("Working"));
+            busy_bar_->setValue(0);
+            busy_pause_.start();
+        } else {
+            busy_pause_.stop();
+            busy_->hide();
+        }
+    });
+}
+
+Page* BookView::page() const {
+    return qobject_cast<Page*>(pages_->currentWidget());
+}
+
+Page* BookView::page_for(Where where) {
+    Page*& page = made_[static_cast<int>(where)];
+    if (page != nullptr) return page;
+    switch (where) {
+        case Where::client:
+            page = new ClientPage(session_);
+            break;
+        case Where::visit:
+            page = new VisitPage(session_);
+            break;
+        case Where::photo:
+            page = new PhotoPage(session_);
+            break;
+        case Where::compare:
+            page = new ComparePage(session_);
+            break;
+        case Where::report:
+            page = new ReportPage(session_);
+            break;
+        case Where::nobody:
+            return nullptr;
+    }
+    pages_->addWidget(page);
+    connect(page, &Page::go, this, &BookView::go);
+    connect(page, &Page::trail_changed, this, [this, page](const Trail& trail) {
+        if (pages_->currentWidget() == page) trail_->show_trail(trail);
+    });
+    return page;
+}
+
+void BookView::put_away(std::function<void()> then) {
+    if (Page* now = page())
+        now->put_away(std::move(then));
+    else
+        then();
+}
+
+void BookView::go(const Place& place) {
+    if (place == place_) return;
+    put_away([this, self = QPointer<BookView>(this), place] {
+        if (!self) return;
+        behind_.append(place_);
+        if (behind_.size() > most_behind) behind_.removeFirst();
+        show_place(place);
+    });
+}
+
+void BookView::back() {
+    if (behind_.isEmpty()) return;
+    put_away([this, self = QPointer<BookView>(this)] {
+        if (!self || behind_.isEmpty()) return;
+        show_place(behind_.takeLast());
+    });
+}
+
+void BookView::show_place(const Place& place) {
+    place_ = place;
+    notice_->hide();
+    trail_->set_back_possible(!behind_.isEmpty());
+    Page* page = page_for(place.where);
+    clients_->pick(place.client);
+    if (page == nullptr) {
+        trail_->show_trail({});
+        pages_->setCurrentWidget(nobody_);
+    } else {
+        pages_->setCurrentWidget(page);
+        page->show_place(place);
+    }
+    share_width();
+}
+
+// Beside the page where both have room; alone where nobody is chosen and there is not.
+void BookView::share_width() {
+    const bool narrow = width() < clients_->width() + measures().px(560);
+    const bool nobody = place_.where == Where::nobody;
+    const Page* now = page();
+    clients_->setVisible(nobody || (!narrow && now != nullptr && !now->wants_whole_width()));
+}
+
+void BookView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    share_width();
+}
+
+void BookView::find_client() {
+    if (!clients_->isVisible()) go({});
+    clients_->focus_search();
+}
+
+void BookView::add_client() {
+    auto* form = new ClientForm({}, Clock().today(), this);
+    connect(form, &ClientForm::ready, this, [this](const Client& client) {
+        session_.ask(
+            session_.records(), tr("Adding a client"), this,
+            [client](Book& book, const Progress&) { return work::add_client(book, client); },
+            [this](const Client& kept) {
+                session_.changed(kept.id, 0);
+                go({Where::client, kept.id});
+            });
+    });
+    form->open();
+}
+
+}  // namespace kempt::desk

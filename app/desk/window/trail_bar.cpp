@@ -1,0 +1,63 @@
+#include "desk/window/trail_bar.h"
+
+#include <QHBoxLayout>
+
+#include "desk/look/look.h"
+#include "desk/widgets/parts.h"
+
+namespace kempt::desk {
+namespace {
+
+// A long name is cut in the trail; the page's own title has it whole.
+constexpr int longest_step = 28;
+
+}  // namespace
+
+TrailBar::TrailBar(const QString& book_name, QWidget* parent) : QFrame(parent), book_name_(book_name) {
+    setProperty("panel", "bar");
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(measures().gap(2), measures().gap(1), measures().gap(2), measures().gap(1));
+    row->setSpacing(measures().gap(1));
+    back_ = sign_button(Sign::back, tr("Back to where you were (Alt+Left)"));
+    row->addWidget(back_);
+    auto* steps = new QHBoxLayout;
+    steps->setSpacing(measures().gap(0.5));
+    steps_ = steps;
+    row->addLayout(steps);
+    row->addStretch();
+    auto* book = sign_button(Sign::book, tr("Another book (this one is %1)").arg(book_name));
+    auto* settings = sign_button(Sign::settings, tr("Settings (Ctrl+,)"));
+    row->addWidget(book);
+    row->addWidget(settings);
+    connect(back_, &QToolButton::clicked, this, &TrailBar::back);
+    connect(book, &QToolButton::clicked, this, &TrailBar::another_book_asked);
+    connect(settings, &QToolButton::clicked, this, &TrailBar::settings_asked);
+    show_trail({});
+}
+
+void TrailBar::set_back_possible(bool possible) {
+    back_->setEnabled(possible);
+}
+
+void TrailBar::show_trail(const Trail& trail) {
+    empty_layout(steps_);
+    Trail whole{{tr("Clients"), {}}};
+    whole += trail;
+    for (qsizetype i = 0; i < whole.size(); ++i) {
+        if (i > 0) {
+            auto* between = text(QStringLiteral("›"), "soft");
+            between->setWordWrap(false);
+            steps_->addWidget(between);
+        }
+        QString words = whole[i].text;
+        if (words.size() > longest_step) words = words.left(longest_step - 1) + QStringLiteral("…");
+        auto* step = button(words, "trail");
+        step->setToolTip(whole[i].text);
+        step->setAccessibleName(tr("Go to %1").arg(whole[i].text));
+        step->setEnabled(i + 1 < whole.size());
+        steps_->addWidget(step);
+        connect(step, &QPushButton::clicked, this, [this, place = whole[i].place] { emit go(place); });
+    }
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,33 @@
+// Across the top of the window: back, the way here as buttons, and what belongs to the whole book.
+#pragma once
+
+#include <QFrame>
+
+#include "desk/window/place.h"
+
+class QBoxLayout;
+class QLayout;
+class QToolButton;
+
+namespace kempt::desk {
+
+class TrailBar : public QFrame {
+    Q_OBJECT
+  public:
+    explicit TrailBar(const QString& book_name, QWidget* parent = nullptr);
+    void show_trail(const Trail& trail);
+    void set_back_possible(bool possible);
+
+  signals:
+    void back();
+    void go(const kempt::desk::Place& place);
+    void settings_asked();
+    void another_book_asked();
+
+  private:
+    QToolButton* back_;
+    QLayout* steps_;
+    QString book_name_;
+};
+
+}  // namespace kempt::desk

@@ -1,0 +1,167 @@
+#include "desk/window/walk.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QDir>
+#include <QPixmap>
+#include <QTextStream>
+#include <algorithm>
+
+#include "desk/client/client_list.h"
+#include "desk/look/look.h"
+#include "desk/photo/photo_canvas.h"
+#include "desk/photo/photo_page.h"
+#include "desk/session/session.h"
+#include "desk/start/start_page.h"
+#include "desk/window/book_view.h"
+#include "desk/window/main_window.h"
+#include "desk/window/page.h"
+#include "work/keep_records.h"
+
+namespace kempt::desk {
+namespace {
+
+constexpr int poll_ms = 60, quiet_polls = 5, longest_ms = 120000, opening_limit_ms = 30000;
+
+// The places worth a picture: the client with most visits, her last visit, a marked photo of it, the same photo's page;
+// then a client with a photo that the gate refused, when there is one.
+struct Sights {
+    Place client, visit, photo, compare, report, refused;
+};
+
+Result<Sights> sights(Book& book) {
+    Sights s;
+    auto clients = work::list_clients(book);
+    if (!clients.ok()) return clients.error();
+    int most = -1;
+    for (const work::ClientRow& row : clients.value()) {
+        auto visits = work::list_visits(book, row.client.id);
+        if (!visits.ok()) return visits.error();
+        const bool best = row.visits > most;
+        if (best) {
+            most = row.visits;
+            s.client = {Where::client, row.client.id};
+            s.compare = {Where::compare, row.client.id};
+            s.report = {Where::report, row.client.id};
+        }
+        for (const Visit& visit : visits.value()) {
+            auto photos = work::list_photos(book, visit.id);
+            if (!photos.ok()) return photos.error();
+            if (best) s.visit = {Where::visit, row.client.id, visit.id};
+            for (const work::PhotoRow& photo : photos.value()) {
+                if (best && photo.has_marks && photo.photo.shot == 1)
+                    s.photo = {Where::photo, row.client.id, visit.id, photo.photo.id, photo.photo.view};
+                if (photo.photo.quality_level == "refused") s.refused = {Where::visit, row.client.id, visit.id};
+            }
+        }
+    }
+    return s;
+}
+
+}  // namespace
+
+Walk::Walk(MainWindow& window, const QString& book, const QString& folder, QSize size, QObject* parent)
+    : QObject(parent), window_(window), book_(book), folder_(folder) {
+    ending_ = QStringLiteral("-%1x%2").arg(size.width()).arg(size.height());
+    if (look().choice().text_scale > 1.001)
+        ending_ += QStringLiteral("-%1").arg(qRound(look().choice().text_scale * 100));
+    if (look().choice().dark) ending_ += QStringLiteral("-dark");
+    poll_.setInterval(poll_ms);
+    connect(&poll_, &QTimer::timeout, this, &Walk::wait_then_grab);
+}
+
+void Walk::begin() {
+    QDir().mkpath(folder_);
+    const auto whole = [this]() -> QWidget* { return &window_; };
+    steps_.append({QStringLiteral("start"), [] {}, whole});
+    next();
+}
+
+bool Walk::settled() const {
+    BookView* view = window_.book();
+    if (view == nullptr) return true;
+    Session& s = *window_.session();
+    return view->clients()->settled() && (view->page() == nullptr || view->page()->settled()) &&
+           s.records().unfinished() == 0 && s.bench().unfinished() == 0 && s.live().unfinished() == 0;
+}
+
+void Walk::next() {
+    ++at_;
+    if (at_ == 1 && steps_.size() == 1) return plan();
+    if (at_ >= steps_.size()) {
+        emit done(failed_ == 0 ? 0 : 1);
+        return;
+    }
+    steps_[at_].act();
+    quiet_ = waited_ = 0;
+    poll_.start();
+}
+
+void Walk::plan() {
+    if (window_.book() == nullptr) {
+        connect(window_.start(), &StartPage::book_ready, this, &Walk::plan, Qt::QueuedConnection);
+        window_.open_book(book_);
+        QTimer::singleShot(opening_limit_ms, this, [this] {
+            if (window_.book() == nullptr) emit done(1);
+        });
+        return;
+    }
+    window_.session()->records().start(
+        QStringLiteral("sights"), this, [](Book& book, const Progress&) { return sights(book); },
+        [this](Result<Sights> result) {
+            if (!result.ok()) {
+                QTextStream(stderr) << QString::fromStdString(result.error().sentence()) << '\n';
+                emit done(1);
+                return;
+            }
+            const Sights s = result.value();
+            const auto whole = [this]() -> QWidget* { return &window_; };
+            const auto dialog = []() -> QWidget* { return QApplication::activeModalWidget(); };
+            const auto to = [this](const Place& place) { return [this, place] { window_.book()->go(place); }; };
+            steps_.append({QStringLiteral("clients"), [] {}, whole});
+            steps_.append({QStringLiteral("client"), to(s.client), whole});
+            steps_.append({QStringLiteral("visit"), to(s.visit), whole});
+            if (s.refused.visit > 0) steps_.append({QStringLiteral("visit-refused"), to(s.refused), whole});
+            if (s.photo.photo > 0) {
+                steps_.append({QStringLiteral("photo"), to(s.photo), whole});
+                steps_.append({QStringLiteral("photo-near"),
+                               [this] {
+                                   auto* page = qobject_cast<PhotoPage*>(window_.book()->page());
+                                   if (page == nullptr) return;
+                                   QKeyEvent key(QEvent::KeyPress, Qt::Key_N, Qt::NoModifier);
+                                   page->canvas()->setFocus();
+                                   for (int i = 0; i < 3; ++i) QApplication::sendEvent(page->canvas(), &key);
+                                   page->canvas()->zoom_by(2.5);
+                               },
+                               whole});
+            }
+            steps_.append({QStringLiteral("compare"), to(s.compare), whole});
+            steps_.append({QStringLiteral("report"), to(s.report), whole});
+            steps_.append({QStringLiteral("settings"), [this] { window_.show_settings(); }, dialog});
+            steps_.append({QStringLiteral("new-client"),
+                           [this] {
+                               if (QWidget* open = QApplication::activeModalWidget()) open->close();
+                               window_.book()->add_client();
+                           },
+                           dialog});
+            --at_;
+            next();
+        });
+}
+
+void Walk::wait_then_grab() {
+    waited_ += poll_ms;
+    quiet_ = settled() ? quiet_ + 1 : 0;
+    if (quiet_ < quiet_polls && waited_ < longest_ms) return;
+    poll_.stop();
+    const Step& step = steps_[at_];
+    QWidget* shown = step.shown();
+    const QString path = folder_ + QLatin1Char('/') + step.name + ending_ + QStringLiteral(".png");
+    if (shown == nullptr || !shown->grab().save(path)) {
+        ++failed_;
+        QTextStream(stderr) << "No picture of " << step.name << '\n';
+    }
+    next();
+}
+
+}  // namespace kempt::desk
