@@ -58,13 +58,14 @@ void add_lead(Blocks& blocks, const QString& text, double width) {
     for (std::size_t i = before; i < blocks.size(); ++i) blocks[i].keep_with_next = true;
 }
 
-void add_list(Blocks& blocks, const QStringList& items, double width) {
+void add_list(Blocks& blocks, const QStringList& items, double width, bool together) {
     constexpr double indent = 11 * pt;
-    for (const QString& item : items) {
-        const TextBox box(item, body_font(9), ink::text, width - indent);
+    for (int i = 0; i < items.size(); ++i) {
+        const TextBox box(items[i], body_font(9), ink::text, width - indent);
         const TextBox dash(QStringLiteral("–"), body_font(9), ink::accent, indent);
         add_lines(blocks, box, indent, 4 * pt,
                   [dash](QPainter& painter, const QRectF& rect) { dash.draw(painter, rect.topLeft()); });
+        if (i + 2 == items.size() || (together && i + 1 < items.size())) blocks.back().keep_with_next = true;
     }
 }
 

@@ -20,8 +20,8 @@ void add_paragraph(Blocks& blocks, const QString& text, double width, const QCol
                    double size = 9);
 // A quiet sentence that stays with what it introduces.
 void add_lead(Blocks& blocks, const QString& text, double width);
-// Paragraphs with a dash before each.
-void add_list(Blocks& blocks, const QStringList& items, double width);
+// Paragraphs with a dash before each; the last two stay together, or all of them when asked.
+void add_list(Blocks& blocks, const QStringList& items, double width, bool together = false);
 
 struct Cell {
     QString text{};

@@ -21,6 +21,11 @@ Error invalid(const QString& what, const QString& remedy) {
     return {ErrorKind::invalid, "pair-invalid", what.toStdString(), "", remedy.toStdString()};
 }
 
+Error no_memory() {
+    return {ErrorKind::too_large, "pair-too-large", "There is not enough memory for the picture.", "",
+            "Ask for smaller photos."};
+}
+
 }  // namespace
 
 ScaleBar scale_bar_within(double max_mm, LengthUnit length) {
@@ -51,7 +56,9 @@ ScaleBar scale_bar_within(double max_mm, LengthUnit length) {
     return {};
 }
 
-Result<QImage> paint_pair(const PairPicture& pair) {
+namespace {
+
+Result<QImage> painted(const PairPicture& pair) {
     if (pair.before.isNull() && pair.after.isNull())
         return invalid(QStringLiteral("There is no picture to paint."),
                        QStringLiteral("Choose visits with photos of this view."));
@@ -71,9 +78,7 @@ Result<QImage> paint_pair(const PairPicture& pair) {
     const PairDrawing drawing(small, width, photo_height, scale);
     QImage canvas(static_cast<int>(std::ceil(width + 2 * margin)),
                   static_cast<int>(std::ceil(drawing.height() + 2 * margin)), QImage::Format_RGB32);
-    if (canvas.isNull())
-        return Error{ErrorKind::too_large, "pair-too-large", "There is not enough memory for the picture.", "",
-                     "Ask for smaller photos."};
+    if (canvas.isNull()) return no_memory();
     canvas.fill(Qt::white);
     if (small.px_per_mm > 0) {
         const double px_per_mm = small.px_per_mm * drawing.picture_width() / photo;
@@ -86,13 +91,22 @@ Result<QImage> paint_pair(const PairPicture& pair) {
     return canvas;
 }
 
+}  // namespace
+
+Result<QImage> paint_pair(const PairPicture& pair) {
+    try {
+        return painted(pair);
+    } catch (const std::exception&) {
+        return no_memory();
+    }
+}
+
 Result<QByteArray> pair_png(const PairPicture& pair) {
     Result<QImage> image = paint_pair(pair);
     if (!image.ok()) return image.error();
     QByteArray bytes;
     QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    if (!image->save(&buffer, "PNG"))
+    if (!buffer.open(QIODevice::WriteOnly) || !image->save(&buffer, "PNG"))
         return Error{ErrorKind::io, "pair-not-written", "The picture could not be turned into PNG.", "", "Try again."};
     return bytes;
 }

@@ -121,7 +121,7 @@ void add_method(Blocks& blocks, const Context& context) {
 
 void add_cautions(Blocks& blocks, const Context& context) {
     add_heading(blocks, QStringLiteral("Cautions"), context.width);
-    add_list(blocks, context.model.cautions + standing_cautions(), context.width);
+    add_list(blocks, context.model.cautions + standing_cautions(), context.width, true);
 }
 
 void add_history(Blocks& blocks, const Context& context) {

@@ -9,7 +9,9 @@
 
 namespace kempt::report::tools {
 
-QString run_on(const QByteArray& pdf, const QString& tool, const QStringList& before, const QStringList& after) {
+namespace {
+
+QByteArray bytes_from(const QByteArray& pdf, const QString& tool, const QStringList& before, const QStringList& after) {
     QTemporaryDir folder;
     QFile file(folder.filePath(QStringLiteral("report.pdf")));
     BOOST_REQUIRE(file.open(QIODevice::WriteOnly));
@@ -20,7 +22,25 @@ QString run_on(const QByteArray& pdf, const QString& tool, const QStringList& be
     BOOST_REQUIRE_MESSAGE(process.waitForFinished(60000), tool.toStdString() + " (package poppler-utils) did not run");
     BOOST_REQUIRE_EQUAL(process.exitCode(), 0);
     BOOST_CHECK_EQUAL(process.readAllStandardError().toStdString(), "");
-    return QString::fromUtf8(process.readAllStandardOutput());
+    return process.readAllStandardOutput();
+}
+
+}  // namespace
+
+QString run_on(const QByteArray& pdf, const QString& tool, const QStringList& before, const QStringList& after) {
+    return QString::fromUtf8(bytes_from(pdf, tool, before, after));
+}
+
+QImage picture_of(const QByteArray& pdf, int page) {
+    const QString number = QString::number(page);
+    const QStringList options = {QStringLiteral("-r"),
+                                 QStringLiteral("50"),
+                                 QStringLiteral("-png"),
+                                 QStringLiteral("-f"),
+                                 number,
+                                 QStringLiteral("-l"),
+                                 number};
+    return QImage::fromData(bytes_from(pdf, QStringLiteral("pdftoppm"), options, {}), "PNG");
 }
 
 QString text_of(const QByteArray& pdf) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QByteArray>
+#include <QImage>
 #include <QRectF>
 #include <QString>
 #include <QStringList>
@@ -14,6 +15,8 @@ namespace kempt::report::tools {
                              const QStringList& after);
 [[nodiscard]] QString text_of(const QByteArray& pdf);  // pdftotext -layout
 [[nodiscard]] int pages_of(const QByteArray& pdf);     // pdfinfo
+
+[[nodiscard]] QImage picture_of(const QByteArray& pdf, int page);  // pdftoppm, 50 dots an inch
 
 struct Word {
     int page = 1;

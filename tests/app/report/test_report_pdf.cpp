@@ -5,6 +5,7 @@
 
 #include "app/report/example_model.h"
 #include "app/report/pdf_tools.h"
+#include "charts/chart_painter.h"
 #include "report/report_pdf.h"
 
 using namespace kempt;
@@ -135,6 +136,28 @@ BOOST_AUTO_TEST_CASE(has_no_text_over_text_or_off_the_page) {
                          paper == Paper::a4 ? QStringLiteral("record-a4") : QStringLiteral("record-letter")));
 }
 
+// PDF/A-1 knows no transparency: what is a wash on the screen would be a solid patch on paper, over the visits' points.
+BOOST_AUTO_TEST_CASE(no_patch_of_the_chart_hides_its_points) {
+    Model model = example::six_visits();
+    model.pairs.clear();
+    const QByteArray pdf = made(model, {}, QStringLiteral("no-pictures"));
+    const QColor trend = charts::light_palette().trend;
+    qint64 near_trend = 0;
+    for (int page = 1; page <= tools::pages_of(pdf); ++page) {
+        const QImage image = tools::picture_of(pdf, page);
+        BOOST_REQUIRE(!image.isNull());
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x) {
+                const QColor colour = image.pixelColor(x, y);
+                near_trend += std::abs(colour.red() - trend.red()) + std::abs(colour.green() - trend.green()) +
+                                  std::abs(colour.blue() - trend.blue()) <
+                              12;
+            }
+    }
+    BOOST_CHECK_GT(near_trend, 20);    // the line is there
+    BOOST_CHECK_LT(near_trend, 2500);  // 50 dots an inch: three lines over 450 pixels, far less than a patch
+}
+
 BOOST_AUTO_TEST_CASE(comes_on_letter_and_on_a4_paper) {
     const auto size = [](Paper paper) {
         return tools::words_of(made(example::nothing_yet(), {Copy::client, paper, LengthUnit::millimetres},
@@ -211,6 +234,19 @@ BOOST_AUTO_TEST_CASE(every_number_of_visits_from_1_to_60_gives_whole_pages) {
         Model model = example::many_visits(visits);
         model.pairs.clear();
         check_words(made(model, {Copy::record, Paper::a4, LengthUnit::millimetres}, QStringLiteral("some")));
+    }
+}
+
+BOOST_AUTO_TEST_CASE(the_cautions_stand_together_on_one_page) {
+    for (int visits = 1; visits <= 16; ++visits) {
+        Model model = example::many_visits(visits);
+        model.pairs.clear();
+        model.charts.clear();
+        int whole = 0;
+        for (const QString& page : tools::text_of(made(model, {}, QStringLiteral("some"))).split(u'\f'))
+            whole += page.contains(QStringLiteral("Cautions")) && page.contains(QStringLiteral("The nape is tender")) &&
+                     page.contains(QStringLiteral("that a service is safe"));
+        BOOST_CHECK_EQUAL(whole, 1);
     }
 }
 
