@@ -27,7 +27,7 @@ double clipped_share(const cv::Mat& pixels, const cv::Mat1b& inside, int step, C
     return all ? double(clipped) / double(all) : 0;
 }
 
-double clipped_share(const Photo& photo, const std::vector<cv::Point2d>& region_px) {
+double clipped_share(const Photo& photo, const Calibration& calibration, const std::vector<cv::Point2d>& region_px) {
     if (photo.pixels.empty()) return 0;
     // 300 000 pixels tell a share of 2 % to a few hundredths of a percent.
     const double area = double(photo.pixels.cols) * photo.pixels.rows;
@@ -38,6 +38,13 @@ double clipped_share(const Photo& photo, const std::vector<cv::Point2d>& region_
         std::vector<cv::Point> polygon;
         for (const cv::Point2d& p : region_px) polygon.emplace_back(cvRound(p.x / step), cvRound(p.y / step));
         cv::fillPoly(inside, std::vector<std::vector<cv::Point>>{polygon}, cv::Scalar(1));
+    }
+    if (calibration.card_found) {
+        // The card is no hair, and its print may well be pitch black in a contrasty photo.
+        std::vector<cv::Point> face;
+        for (const cv::Point2d& p : calibration.card_corners_px)
+            face.emplace_back(cvRound(p.x / step), cvRound(p.y / step));
+        cv::fillPoly(inside, std::vector<std::vector<cv::Point>>{face}, cv::Scalar(0));
     }
     return photo.pixels.depth() == CV_16U ? clipped_share<ushort>(photo.pixels, inside, step, 65535)
                                           : clipped_share<uchar>(photo.pixels, inside, step, 255);
@@ -121,7 +128,7 @@ GateReport judge(const Photo& photo, const Calibration& calibration, const std::
             {"light-uneven", Level::warning,
              "The light changes by " + number(100 * calibration.light->gradient_per_cm, 0) + " % per cm over the card.",
              "Move the lamp further away or turn the client so that no shadow falls on the hair or the card."});
-    const double clipped = clipped_share(photo, region_px);
+    const double clipped = clipped_share(photo, calibration, region_px);
     if (clipped > limits.clipped_warning)
         findings.push_back({"clipped", clipped > limits.clipped_refused ? Level::refused : Level::warning,
                             number(100 * clipped, 0) + " % of the region is burnt out or pitch black.",

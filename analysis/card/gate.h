@@ -26,7 +26,7 @@ struct GateReport {
     std::vector<Finding> findings;
 };
 
-// region_px: polygon of the photo that the readings will use (may be empty: whole photo).
+// region_px: polygon of the photo that the readings will use (may be empty: whole photo). The card itself never counts.
 [[nodiscard]] GateReport judge(const Photo& photo, const Calibration& calibration,
                                const std::vector<cv::Point2d>& region_px,
                                const GateLimits& limits = default_gate_limits());

@@ -119,6 +119,20 @@ void residuals_of(const Task& task, const std::vector<double>& p, std::vector<do
     }
 }
 
+// A plane through the log light on the patches, at the middle of the card.
+double light_in_mid_card(const std::vector<size_t>& patches, const std::vector<double>& lights) {
+    cv::Mat1d a(static_cast<int>(patches.size()), 3), b(static_cast<int>(patches.size()), 1), x;
+    for (int i = 0; i < a.rows; ++i) {
+        const auto k = static_cast<size_t>(i);
+        const cv::Rect2d area = card_patches()[patches[k]].area_mm;
+        a(i, 0) = 1;
+        a(i, 1) = area.x + area.width / 2 - card_width_mm / 2;
+        a(i, 2) = area.y + area.height / 2 - card_height_mm / 2;
+        b(i) = std::log(std::max(lights[k], 1e-6));
+    }
+    return cv::solve(a, b, x, cv::DECOMP_SVD) ? std::exp(x(0)) : median(lights);
+}
+
 struct Curve {
     Parameters parameters{};
     std::array<double, 3> mid_light{};  // true light of bare paper in mid-card, by channel of the task
@@ -149,9 +163,8 @@ Curve fit_curve(const Task& task) {
             const double read = uncoded(curve.true_from_code(coded(task.samples.patches[i].light[channel]))) / light;
             squares.push_back(std::pow(read - card_patches()[i].reflectance, 2));
         }
-        result.mid_light[channel] = median(lights);
-        if (!task.from_paper)
-            result.mid_light[channel] = std::exp(fit.parameters[std::tuple_size_v<Parameters> + 3 * at]);
+        result.mid_light[channel] = task.from_paper ? light_in_mid_card(task.patches, lights)
+                                                    : std::exp(fit.parameters[std::tuple_size_v<Parameters> + 3 * at]);
     }
     // Up to a tenth of the readings may be spoilt (a hair, a shadow's soft edge) without damning the curve.
     std::sort(squares.begin(), squares.end());
