@@ -121,14 +121,15 @@ SkinLight skin_light(const Scene& scene, double x, double y, double depth_mm, do
     double tone = 1 + s.blotch * (0.7 * slow + 0.35 * mid);
     // Pores and follicle mouths: dark dots on a jittered grid of 0.6 mm.
     auto dots = [&](uint32_t salt, double grid, double share, double radius) {
-        const int gx = static_cast<int>(std::floor(x / grid)), gy = static_cast<int>(std::floor(y / grid));
+        // Dots reach less than half a cell from their middle third: the four nearest cells are enough.
+        const int gx = static_cast<int>(std::floor(x / grid - 0.5)), gy = static_cast<int>(std::floor(y / grid - 0.5));
         double dark = 0;
-        for (int j = -1; j <= 1; ++j)
-            for (int i = -1; i <= 1; ++i) {
+        for (int j = 0; j <= 1; ++j)
+            for (int i = 0; i <= 1; ++i) {
                 const float there = 0.5f + 0.5f * lattice(seed + salt, gx + i, gy + j);
                 if (there > share) continue;
-                const double cx = (gx + i + 0.5 + 0.45 * lattice(seed + salt + 1, gx + i, gy + j)) * grid,
-                             cy = (gy + j + 0.5 + 0.45 * lattice(seed + salt + 2, gx + i, gy + j)) * grid;
+                const double cx = (gx + i + 0.5 + 0.25 * lattice(seed + salt + 1, gx + i, gy + j)) * grid,
+                             cy = (gy + j + 0.5 + 0.25 * lattice(seed + salt + 2, gx + i, gy + j)) * grid;
                 const double r = radius * (1 + 0.4 * lattice(seed + salt + 3, gx + i, gy + j)) + 0.3 * px_mm;
                 const double q = ((x - cx) * (x - cx) + (y - cy) * (y - cy)) / (r * r);
                 if (q < 4) dark = std::max(dark, std::exp(-1.5 * q) * radius / (radius + 0.3 * px_mm));

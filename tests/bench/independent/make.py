@@ -23,7 +23,7 @@ from camera import Camera
 from develop import develop
 
 FINE = 48  # px/mm of the strand-number picture
-LIGHT = {"small": 36, "card": 30}  # px/mm of the light picture
+LIGHT = {"small": 36, "card": 28}  # px/mm of the light picture
 SKINS, HAIRS = list(scene.SKIN), list(scene.HAIR)
 LEVELS = [("sparse", .25), ("thin", .6), ("medium", 1.1), ("good", 1.9), ("full", 3.0)]  # follicles per mm2 behind the ramp
 ITA = {"very light": (56, 66), "light": (42, 54), "intermediate": (29, 40), "tan": (11, 27), "brown": (-28, 9), "dark": (-62, -32)}
@@ -35,12 +35,13 @@ def plan(kind, number):
     shuffled = np.random.default_rng([31, kind == "card", number // 30])
     pick = lambda k: int(shuffled.permutation(np.arange(30) % k)[number % 30])
     s = {"seed": int(rng.integers(1 << 30)), "skin": SKINS[number % 6], "hair": HAIRS[(number + 3 * (kind == "card")) % 7]}
+    # ramps: the first six small scenes turned out sparse near the edge; from there on they are shorter
     level, s["density"] = LEVELS[pick(5)]
     s["level"], s["shape"], s["comb"] = level, ["straight", "wavy", "coiled"][pick(3)], ["back", "sideways", "mixed"][pick(3)]
     if s["shape"] == "coiled":
         s["density"] *= 0.75
     u = rng.uniform
-    s.update(side=int(rng.choice([-1, 1])), ita=u(*ITA[s["skin"]]), ramp_mm=u(0.5, 12), floor=u(0.02, 0.5), regrowth=u(0.03, 0.25),
+    s.update(side=int(rng.choice([-1, 1])), ita=u(*ITA[s["skin"]]), ramp_mm=u(0.5, 12) * (1.0 if kind == "small" and number < 6 else 0.55), floor=u(0.02, 0.5), regrowth=u(0.03, 0.25),
              vellus_per_mm2=u(0, 0.35), width_um=float(np.clip(rng.normal(70, 7), 55, 85)), lift_mm=u(0.35, 1.1), clump_pull=u(0, 0.6),
              clump_per_mm2=u(0.04, 0.15), wave_mm=u(12, 25), wave_amp=u(0.7, 2.0), coil_r=u(0.8, 2.0), coil_pitch=u(2.5, 5.0),
              gaps=[(float(u(-18, 18)), float(u(3, 9))) for _ in range(int(rng.integers(0, 3)))] if u(0, 1) < 0.5 else [], gap_depth=u(8, 16))
@@ -49,7 +50,7 @@ def plan(kind, number):
              white_share=u(0.25, 0.6), radius=u(800, 1500))
     tilt = u(0, 25) if kind == "card" else u(0, 8)
     s["view"] = dict(tilt=tilt, azimuth=u(0, 360), roll=float(rng.normal(0, 2)) + 180 * int(rng.integers(0, 2)), distance=u(130, 240),
-                     centre=(0, -6.5) if kind == "card" else (0, 7.8), field=(98, 62) if kind == "card" else (40, 30.5))
+                     centre=(0, -6.5) if kind == "card" else (0, 7.8), field=(98 * (1 + tilt / 400), 62 * (1 + tilt / 400)) if kind == "card" else (40, 30.5))
     s["edge"] = (u(-1.5, 2.5), u(-0.02, 0.02)) if kind == "card" else (u(-4, 4), u(-0.05, 0.05))
     s["card"] = (u(-1, 1), -20.0 - u(0, 0.8), rng.normal(0, 0.6), 0.3) if kind == "card" else None
     scales = (u(12, 17), u(17, 23), u(23, 30)) if kind != "card" else (u(12, 15), u(15, 18), u(18, 23))

@@ -74,7 +74,7 @@ int main(int argc, char** argv) {
         s.strand_seed = rng.next();
         s.noise_seed = rng.next();
         const Coat coat = grow(s, 14, 30);
-        const Rendered r = rasterise(s, coat, ppm > 24 ? 3 : 4);
+        const Rendered r = rasterise(s, coat, ppm > 17 ? 3 : 4);
         std::vector<uint8_t> rgb = photograph(s, r);
         if (rng.chance(0.9)) jpeg_blocks(rgb, r.width, r.height, 70 + rng.index(27), rng.chance(0.7));
 

@@ -1,0 +1,137 @@
+#include "edges/band_maps.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "colour/colour.h"
+
+namespace kempt::edges {
+
+namespace {
+
+// Columns of one look, and how far neighbouring looks overlap: the network's reach is about 40 band pixels to a side.
+constexpr int look_columns = 1024, overlap = 48;
+// The band is looked at from this far outside the line, so that the line itself lies inside the network's reach.
+constexpr double look_from_mm = -2;
+// Zones of the reference colours (the training generator uses the same).
+constexpr double outer_from_mm = -4, outer_to_mm = -0.5, deep_from_mm = 10, deep_to_mm = 20;
+
+using Triples = std::vector<std::array<float, 3>>;
+
+// Log light of a zone, thinned to some thousands of samples.
+Triples zone(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration, const EdgeLine& line, double from_mm, double to_mm) {
+    EdgeLine thin = line;
+    const int stride = std::max(2, static_cast<int>(line.at_mm.size() / 600));
+    thin.at_mm.clear();
+    thin.inward_mm.clear();
+    for (size_t i = 0; i < line.at_mm.size(); i += static_cast<size_t>(stride)) {
+        thin.at_mm.push_back(line.at_mm[i]);
+        thin.inward_mm.push_back(line.inward_mm[i]);
+    }
+    thin.step_mm = 2.5 * line.step_mm;
+    const BandPiece piece = cut(photo, light, calibration, thin, 0, static_cast<int>(thin.at_mm.size()), from_mm, static_cast<int>((to_mm - from_mm) / thin.step_mm));
+    Triples out;
+    for (int j = 0; j < piece.log_light.rows; ++j)
+        for (int i = 0; i < piece.log_light.cols; ++i)
+            if (piece.valid.at<uchar>(j, i)) {
+                const auto& v = piece.log_light.at<cv::Vec3f>(j, i);
+                out.push_back({v[0], v[1], v[2]});
+            }
+    return out;
+}
+
+Triples taps(const Photo& photo, const card::LightMap& light, const std::vector<cv::Point2d>& points) {
+    Triples out;
+    const cv::Rect frame(0, 0, photo.pixels.cols, photo.pixels.rows);
+    for (const auto& p : points) {
+        const cv::Rect spot = cv::Rect(static_cast<int>(std::lround(p.x)) - 1, static_cast<int>(std::lround(p.y)) - 1, 3, 3) & frame;
+        if (spot.empty()) continue;
+        const cv::Scalar mean = cv::mean(light.linear(photo.pixels(spot)));
+        out.push_back({});
+        for (int c = 0; c < 3; ++c) out.back()[static_cast<size_t>(c)] = std::log(std::max(0.f, static_cast<float>(mean[c])) + light_floor);
+    }
+    return out;
+}
+
+int round_up(int value, int to) { return (value + to - 1) / to * to; }
+
+}  // namespace
+
+int BandMaps::row_of(double depth_mm) const {
+    return std::clamp(static_cast<int>(std::lround((depth_mm - from_mm) / cell_mm)), 0, cover.rows);
+}
+
+Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calibration, const EdgeLine& line, const EdgeMarks& marks, double depth_mm,
+                              const Progress& progress) {
+    const card::LightMap light(photo, calibration);
+    Triples outer = zone(photo, light, calibration, line, outer_from_mm, outer_to_mm);
+    Triples deep = zone(photo, light, calibration, line, deep_from_mm, deep_to_mm);
+    const Triples hair_taps = taps(photo, light, marks.hair_taps_px), scalp_taps = taps(photo, light, marks.scalp_taps_px);
+    if (outer.size() < 50 && scalp_taps.empty())
+        return Error{ErrorKind::refused, "no-bare-skin", "Too little bare skin can be seen outside the edge line to know its colour.", "The photo and the marks are kept.",
+                     "Leave a few millimetres of skin beside the line free, or tap bare scalp twice."};
+    const ReferenceColours reference = reference_colours(outer, deep, hair_taps, scalp_taps, 1 / line.step_mm);
+
+    const int rows = round_up(static_cast<int>((depth_mm + 0.5 - look_from_mm) / line.step_mm), 8);
+    const int columns = static_cast<int>(line.at_mm.size());
+    BandMaps maps;
+    maps.cell_mm = 2 * line.step_mm;
+    maps.from_mm = look_from_mm;
+    const cv::Size size(columns / 2, rows / 2);
+    maps.cover.create(size, CV_32F);
+    maps.cross_edge.create(size, CV_32F);
+    maps.cross_mean.create(size, CV_32F);
+    maps.valid.create(size, CV_8UC1);
+    Network network;
+    double sure_hair = 0, sure_skin = 0;
+    cv::Vec3d hair_sum, skin_sum;
+    const int inner = look_columns - 2 * overlap;
+    for (int from = 0; from < 2 * size.width; from += inner) {
+        if (tell(progress, 0.1 + 0.8 * from / columns, "looking at the edge") == Go::stop)
+            return Error{ErrorKind::cancelled, "cancelled", "Measuring was stopped.", "Nothing was changed.", ""};
+        const int take = std::min(inner, 2 * size.width - from), width = round_up(take + 2 * overlap, 8);
+        BandPiece piece = cut(photo, light, calibration, line, from - overlap, width, look_from_mm, rows);
+        piece.log_light -= cv::Scalar(reference.log_skin[0], reference.log_skin[1], reference.log_skin[2]);
+        piece.log_light.setTo(cv::Scalar::all(0), piece.valid == 0);
+        const HairMaps hair = network.look(piece.log_light, reference.context);
+        const cv::Rect source(overlap / 2, 0, take / 2, rows / 2), target(from / 2, 0, take / 2, rows / 2);
+        hair.cover(source).copyTo(maps.cover(target));
+        cv::Mat sum = hair.crossings[0].clone();
+        for (int k = 1; k < test_directions; ++k) sum += hair.crossings[static_cast<size_t>(k)];
+        cv::Mat(hair.crossings[0](source) / line.step_mm).copyTo(maps.cross_edge(target));
+        cv::Mat(sum(source) / (test_directions * line.step_mm)).copyTo(maps.cross_mean(target));
+        cv::Mat valid;
+        cv::resize(piece.valid, valid, cv::Size(width / 2, rows / 2), 0, 0, cv::INTER_NEAREST);
+        valid(source).copyTo(maps.valid(target));
+        // Colours where the maps are sure.
+        for (int j = 0; j < rows / 2; ++j)
+            for (int i = 0; i < take / 2; ++i) {
+                const int sj = j, si = i + overlap / 2;
+                if (!valid.at<uchar>(sj, si)) continue;
+                const float a = hair.cover.at<float>(sj, si);
+                if (a > 0.15f && a < 0.75f) continue;
+                const auto& v = piece.log_light.at<cv::Vec3f>(2 * sj, 2 * si);
+                (a >= 0.75f ? hair_sum : skin_sum) += cv::Vec3d(v[0], v[1], v[2]);
+                (a >= 0.75f ? sure_hair : sure_skin) += 1;
+            }
+    }
+    // A cell in a thousand is enough to know the hair's colour; less is a stray pixel.
+    auto light_of = [&](const cv::Vec3d& sum, double n) {
+        cv::Vec3d out;
+        for (int c = 0; c < 3; ++c) out[c] = std::max(0.0, std::exp(sum[c] / n + reference.log_skin[static_cast<size_t>(c)]) - light_floor);
+        return out;
+    };
+    maps.hair_share = sure_hair / std::max(1.0, static_cast<double>(size.area()));
+    if (sure_skin > 0) maps.skin_light = light_of(skin_sum, sure_skin);
+    if (maps.hair_share > 1e-3) {
+        maps.hair_light = light_of(hair_sum, sure_hair);
+        // Seen as the eye would in the same picture: skin brought to its usual lightness first.
+        const double level = 0.35 / std::max(0.02, sure_skin > 0 ? maps.skin_light[1] : 0.35);
+        const double scale = std::clamp(level, 0.5, 2.0);
+        const cv::Vec3d skin = sure_skin > 0 ? maps.skin_light : cv::Vec3d(std::exp(reference.log_skin[0]), std::exp(reference.log_skin[1]), std::exp(reference.log_skin[2]));
+        maps.contrast = colour::ciede2000(colour::lab_from_linear_srgb(skin * scale), colour::lab_from_linear_srgb(maps.hair_light * scale));
+    }
+    return maps;
+}
+
+}  // namespace kempt::edges

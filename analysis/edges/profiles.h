@@ -1,0 +1,24 @@
+// Figures read off the band's maps. Depths in mm from the edge line, shares 0..1.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "edges/band_maps.h"
+#include "edges/edges.h"
+
+namespace kempt::edges {
+
+// Mean of a map between two depths over the whole line, valid cells only.
+[[nodiscard]] double mean_of(const cv::Mat& map, const BandMaps& maps, double from_mm, double to_mm);
+[[nodiscard]] double valid_share(const BandMaps& maps, double from_mm, double to_mm);
+[[nodiscard]] std::vector<double> cover_by_depth(const BandMaps& maps, double depth_mm, double bin_mm);
+[[nodiscard]] std::vector<double> cover_along(const BandMaps& maps, double depth_mm, double bin_mm);
+[[nodiscard]] double length_per_area_of(const BandMaps& maps, double depth_mm);
+// Depth at which the profile, smoothed over three bins, first reaches half of `full`; between bins by a straight line.
+// nullopt when it never does.
+[[nodiscard]] std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin_mm, double full);
+// Length of line whose column, options.bare_column_mm wide, is covered less than options.bare_share.
+[[nodiscard]] double bare_length(const BandMaps& maps, const EdgeOptions& options);
+
+}  // namespace kempt::edges
