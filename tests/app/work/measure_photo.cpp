@@ -1,0 +1,149 @@
+#include "work/measure_photo.h"
+
+#include <QJsonDocument>
+#include <boost/test/unit_test.hpp>
+
+#include "app/work/card_photo.h"
+#include "domain/words.h"
+#include "work/measure_json.h"
+
+using namespace kempt;
+
+namespace {
+const edges::EdgeReadings& edges_of(const Result<work::MeasureResult>& result) {
+    return result->edges;
+}
+
+const Quantity* find(const std::vector<Quantity>& readings, const std::string& name) {
+    for (const Quantity& reading : readings)
+        if (reading.name == name) return &reading;
+    return nullptr;
+}
+}  // namespace
+
+BOOST_AUTO_TEST_SUITE(measure_photo)
+
+BOOST_AUTO_TEST_CASE(a_photo_with_the_card_gives_scale_and_readings_inside_their_intervals) {
+    const tests::CardPhoto what;
+    const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what));
+    BOOST_REQUIRE_MESSAGE(result.ok(), (result.ok() ? "" : result.error().sentence()));
+    BOOST_TEST(result->calibration.card_found);
+    BOOST_TEST(result->px_per_mm == 20.0, boost::test_tools::tolerance(0.01));
+    BOOST_TEST_MESSAGE(result->quality.level);
+    for (const Finding& finding : result->quality.findings) BOOST_TEST_MESSAGE(finding.code + ": " + finding.text);
+    BOOST_REQUIRE(find(edges_of(result).readings, "edge_coverage"));
+    for (const Quantity& reading : result->edges.readings) {
+        BOOST_TEST_MESSAGE(reading.name << " " << reading.value << " " << reading.low << " " << reading.high);
+        BOOST_TEST(reading.low <= reading.value);
+        BOOST_TEST(reading.value <= reading.high);
+    }
+    BOOST_TEST(result->edges.readings.size() + result->edges.refused.size() ==
+               static_cast<std::size_t>(edge_reading_names().size()));
+}
+
+BOOST_AUTO_TEST_CASE(without_card_and_points_every_reading_is_refused_for_want_of_a_scale) {
+    tests::CardPhoto what;
+    what.with_card = false;
+    const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what));
+    BOOST_REQUIRE(result.ok());
+    BOOST_TEST(result->edges.readings.empty());
+    BOOST_REQUIRE_EQUAL(result->edges.refused.size(), static_cast<std::size_t>(edge_reading_names().size()));
+    for (const Refusal& refusal : result->edges.refused) BOOST_TEST(!refusal.text.empty());
+}
+
+BOOST_AUTO_TEST_CASE(two_points_give_the_scale_where_there_is_no_card) {
+    tests::CardPhoto what;
+    what.with_card = false;
+    Marks marks = tests::marks_for(what);
+    marks.scale_points = {QPointF(100, 100), QPointF(1100, 100)};
+    marks.scale_mm = 50;
+    const auto result = work::measure_photo(tests::photo_bytes_of(what), marks);
+    BOOST_REQUIRE_MESSAGE(result.ok(), (result.ok() ? "" : result.error().sentence()));
+    BOOST_TEST(result->calibration.two_points);
+    BOOST_TEST(result->px_per_mm == 20.0, boost::test_tools::tolerance(1e-9));
+}
+
+BOOST_AUTO_TEST_CASE(marks_outside_the_photo_are_an_error_that_names_them) {
+    const tests::CardPhoto what;
+    Marks marks = tests::marks_for(what);
+    marks.edge_line.append(QPointF(99999, 5));
+    const auto result = work::measure_photo(tests::photo_bytes_of(what), marks);
+    BOOST_REQUIRE(!result.ok());
+    BOOST_TEST(static_cast<int>(result.error().kind) == static_cast<int>(ErrorKind::invalid));
+    BOOST_TEST(result.error().what.find("the edge line") != std::string::npos);
+}
+
+BOOST_AUTO_TEST_CASE(bytes_that_are_no_picture_are_an_error) {
+    const auto result = work::measure_photo("not a picture", tests::marks_for({}));
+    BOOST_REQUIRE(!result.ok());
+    BOOST_TEST(!result.error().sentence().empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_stop_at_any_step_gives_cancelled) {
+    const tests::CardPhoto what;
+    const QByteArray bytes = tests::photo_bytes_of(what);
+    int steps = 0;
+    const auto whole = work::measure_photo(bytes, tests::marks_for(what), {}, [&](double, std::string_view) {
+        ++steps;
+        return Go::on;
+    });
+    BOOST_REQUIRE(whole.ok());
+    BOOST_TEST(steps > 3);
+    for (int stop_at = 0; stop_at < steps; ++stop_at) {
+        int step = 0;
+        const auto result = work::measure_photo(bytes, tests::marks_for(what), {}, [&](double, std::string_view) {
+            return step++ == stop_at ? Go::stop : Go::on;
+        });
+        BOOST_REQUIRE(!result.ok());
+        BOOST_TEST(static_cast<int>(result.error().kind) == static_cast<int>(ErrorKind::cancelled));
+    }
+}
+
+BOOST_AUTO_TEST_CASE(progress_never_runs_backwards) {
+    double last = 0;
+    const tests::CardPhoto what;
+    const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what), {},
+                                            [&](double fraction, std::string_view) {
+                                                BOOST_TEST(fraction >= last);
+                                                last = fraction;
+                                                return Go::on;
+                                            });
+    BOOST_TEST(result.ok());
+    BOOST_TEST(last == 1.0);
+}
+
+BOOST_AUTO_TEST_CASE(the_json_has_the_members_of_the_contract) {
+    const tests::CardPhoto what;
+    const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what));
+    BOOST_REQUIRE(result.ok());
+    const QJsonObject json = work::json_of_measure(result.value());
+    BOOST_TEST((json.keys() == QStringList{"card", "photo", "quality", "readings", "refused"}));
+    BOOST_TEST((json["photo"].toObject().keys() == QStringList{"height", "width"}));
+    BOOST_TEST((json["card"].toObject().keys() == QStringList{"found", "gains", "px_per_mm", "tilt_deg"}));
+    BOOST_TEST(json["card"].toObject()["gains"].toArray().size() == 3);
+    BOOST_TEST((json["quality"].toObject().keys() == QStringList{"findings", "level"}));
+    for (const QJsonValue& reading : json["readings"].toArray())
+        BOOST_TEST((reading.toObject().keys() == QStringList{"high", "low", "name", "unit", "value"}));
+    for (const QJsonValue& refusal : json["refused"].toArray())
+        BOOST_TEST((refusal.toObject().keys() == QStringList{"code", "name", "text"}));
+}
+
+BOOST_AUTO_TEST_CASE(a_stored_calibration_reads_back_what_it_was) {
+    const tests::CardPhoto what;
+    const auto open = work::open_photo(tests::photo_bytes_of(what), {});
+    BOOST_REQUIRE(open.ok());
+    const card::Calibration& one = (*open)->card;
+    const auto back = work::calibration_from_json(QJsonDocument(work::json_of_calibration(one)).toJson());
+    BOOST_TEST(back.source.toStdString() == "card");
+    for (int i = 0; i < 9; ++i) BOOST_TEST(back.calibration.mm_from_px.val[i] == one.mm_from_px.val[i]);
+    BOOST_TEST(work::calibration_from_json("{}").has_scale() == false);
+}
+
+BOOST_AUTO_TEST_CASE(rounding_keeps_significant_digits) {
+    BOOST_TEST(work::rounded(123456.789) == 123457.0);
+    BOOST_TEST(work::rounded(0.000123456789) == 0.000123457);
+    BOOST_TEST(work::rounded(0) == 0.0);
+    BOOST_TEST(work::rounded(-1.23456789, 3) == -1.23);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
