@@ -97,7 +97,11 @@ void add_left_out(Blocks& blocks, const Context& context) {
     if (context.model.visits == 0 && context.model.left_out.isEmpty()) return;
     add_heading(blocks, QStringLiteral("Left out, and why"), context.width);
     if (context.model.left_out.isEmpty()) {
-        add_paragraph(blocks, QStringLiteral("Nothing was refused and every visit could be compared."), context.width);
+        add_paragraph(blocks,
+                      context.model.visits > 1
+                          ? QStringLiteral("Nothing was refused and every visit could be compared.")
+                          : QStringLiteral("Nothing was refused."),
+                      context.width);
         return;
     }
     QVector<TableRow> rows;

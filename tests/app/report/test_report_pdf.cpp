@@ -125,8 +125,12 @@ BOOST_AUTO_TEST_CASE(prints_every_figure_with_its_unit_and_interval) {
                              "Page 1 of",
                              "Before, 14 Jan 2026",
                              "After, 8 Jul 2026",
-                             "measuring methods version 1"})
+                             "measuring methods version 1",
+                             "The figures in brackets",
+                             "lying flat",
+                             "largest difference"})
         BOOST_CHECK(holds(text, part));
+    for (const char16_t ligature : {u'\uFB00', u'\uFB01', u'\uFB02'}) BOOST_CHECK(!text.contains(QChar(ligature)));
     BOOST_CHECK(!text.contains(QStringLiteral("SHA-256")));  // the record copy's part
 }
 
