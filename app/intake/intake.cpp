@@ -3,6 +3,7 @@
 #include <QCryptographicHash>
 #include <exception>
 #include <functional>
+#include <future>
 #include <memory>
 #include <new>
 #include <optional>
@@ -106,6 +107,11 @@ Result<Opened> open(const QByteArray& bytes, const Limits& limits) {
 }
 
 Result<Decoded> decode_opened(const QByteArray& bytes, const Opened& opened) {
+    // 6 MB take 30 ms, a third of the time of their pixels: done beside them (on the same thread where there is no
+    // other).
+    auto sum = std::async(std::launch::async | std::launch::deferred, [&bytes] {
+        return QString::fromLatin1(QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex());
+    });
     Decoded decoded;
     decoded.header = opened.header;
     Result<Loaded> loaded = opened.load(decoded.notes);
@@ -122,7 +128,7 @@ Result<Decoded> decode_opened(const QByteArray& bytes, const Opened& opened) {
         decoded.notes.append(QStringLiteral("alpha laid over white"));
     }
     decoded.photo.pixels = opened.turned_by_reader ? pixels : turned_upright(pixels, opened.header.orientation);
-    decoded.sha256 = QString::fromLatin1(QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex());
+    decoded.sha256 = sum.get();
     return decoded;
 }
 

@@ -16,8 +16,6 @@
 namespace kempt::intake {
 namespace {
 
-// Rows of one strip of a turned photo: 64 rows of a 12-megapixel photo are 768 kB, which stays in the cache.
-constexpr int strip_rows = 64;
 // A progressive file of a camera has about ten scans; one of thousands is made to keep the reader busy.
 constexpr int most_scans = 500;
 

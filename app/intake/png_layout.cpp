@@ -54,7 +54,7 @@ Result<Layout> png_layout(const QByteArray& bytes) {
     const QString name = QStringLiteral("PNG");
     const ByteReader reader(bytes, true);
     Layout layout;
-    bool complete = false;
+    bool complete = false, deep_rgb = false;
     for (qint64 at = 8; !complete;) {
         if (!reader.holds(at, 12)) return truncated(name);
         const qint64 length = reader.u32(at), data = at + 8;
@@ -68,9 +68,16 @@ Result<Layout> png_layout(const QByteArray& bytes) {
                 return damaged(name, QStringLiteral("impossible size"));
             layout.stored = QSize(static_cast<int>(width), static_cast<int>(height));
             const quint8 colour_type = reader.u8(data + 9);
+            deep_rgb = colour_type == 2 && reader.u8(data + 8) == 16;
             layout.grey = colour_type == 0 || colour_type == 4;
         } else if (type == "acTL" && reader.u32(data) > 1) {
             return animated();
+        } else if (type == "tRNS" && deep_rgb) {
+            // Qt 6.4 leaves part of such a picture unset (seen with PngSuite's ftbbn2c16).
+            return unsupported(
+                QStringLiteral("photo-png-kind"),
+                QStringLiteral("The 16-bit PNG marks one colour as transparent, which cannot be read here."),
+                QStringLiteral("Save it without transparency."));
         } else if (type == "iCCP") {
             if (crc_of(bytes.constData() + at + 4, length + 4) == reader.u32(data + length))
                 layout.icc = profile_of(bytes.mid(data, length));

@@ -11,6 +11,9 @@ namespace kempt::intake {
 // clockwise, 7 transposed on the other diagonal, 8 to be turned anticlockwise. Anything else counts as 1.
 [[nodiscard]] QSize upright_size(QSize stored, int orientation);
 
+// Rows of one strip: 64 rows of a 12-megapixel photo are 768 kB, which stays in the cache.
+inline constexpr int strip_rows = 64;
+
 // The rows first_row.. of the stored picture go to their place in `upright`, which has upright_size(stored) already.
 void lay_strip(const cv::Mat& strip, int first_row, QSize stored, int orientation, cv::Mat& upright);
 

@@ -196,6 +196,8 @@ BOOST_AUTO_TEST_CASE(animations_and_other_files_are_refused_with_a_remedy) {
     const QByteArray png = qt_file(image_of(scene(16, 8)), "png");
     refused(with_png_chunk(png, "acTL", QByteArray("\0\0\0\x03\0\0\0\0", 8)), ErrorKind::unsupported, "photo-animated");
     BOOST_TEST(intake::decode(with_png_chunk(png, "acTL", QByteArray("\0\0\0\x01\0\0\0\0", 8))).ok());
+    refused(with_png_chunk(qt_file(deep_image(QImage::Format_RGBX64), "png"), "tRNS", QByteArray(6, '\0')),
+            ErrorKind::unsupported, "photo-png-kind");
     refused(QByteArray("\0\0\0\x18"
                        "ftyphevc\0\0\0\0msf1hevc",
                        24),
