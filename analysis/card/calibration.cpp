@@ -9,10 +9,12 @@
 namespace kempt::card {
 namespace {
 
-// 1000 px: a 12 megapixel photo is reduced fourfold, a card at 12 px/mm then has markers of 30 px, cells of 5. 2000 px
-// is tried when that finds nothing: markers of 12 px there are 2.4 px/mm in a 4000 px photo, too coarse for any
-// reading.
-constexpr int search_side = 1000, second_search_side = 2000;
+// 1000 px: a 12 megapixel photo is reduced fourfold, a card at 12 px/mm then has markers of 30 px, cells of 5. Larger
+// photos are reduced fivefold at most, which leaves such markers 24 px. When that finds nothing, a picture with a
+// little more than twice the pixels is tried, quickly: most photos that come so far have no card, and they should not
+// wait.
+constexpr int search_side = 1000, most_reduction = 5;
+constexpr double second_search = 1.6;
 // A good corner fit leaves 0.05-0.3 px; a bent card or a false marker several pixels. 1 % of a marker's side is 0.1 mm,
 // which would be 0.1 % of the card's length.
 constexpr double bent_share = 0.01, broken_share = 0.06;
@@ -150,12 +152,14 @@ Calibration calibrate(const Photo& photo, const CalibrationOptions& options) {
         if (readable) {
             const double printer_scale = std::clamp(options.printer_scale, 0.9, 1.1);
             const Sampler light(photo);
-            std::vector<Marker> found = detect_reduced(photo.pixels, search_side);
+            const int longer = std::max(photo.pixels.cols, photo.pixels.rows);
+            const int side = std::max(search_side, longer / most_reduction);
+            std::vector<Marker> found = detect_reduced(photo.pixels, side);
             std::vector<Marker> card = agreeing(found, card_layout());
             const bool sheet_seen = std::max(agreeing(found, sheet_layout(Paper::letter)).size(),
                                              agreeing(found, sheet_layout(Paper::a4)).size()) >= 3;
-            if (card.size() < 2 && !sheet_seen && std::max(photo.pixels.cols, photo.pixels.rows) > search_side) {
-                found = detect_reduced(photo.pixels, second_search_side);
+            if (card.size() < 2 && !sheet_seen && longer > side) {
+                found = detect_reduced(photo.pixels, cvRound(second_search * side), true);
                 card = agreeing(found, card_layout());
             }
             if (card.size() >= 2)

@@ -14,10 +14,11 @@ namespace kempt::card {
 
 // Light-dependent part; present only when the grey patches were read.
 struct Light {
-    cv::Vec3d gains{1, 1,
-                    1};  // multiply linear device light by these so that the card's white patch reads its reflectance
+    // Multiply linear device light by these so that the card's white patch reads its reflectance.
+    cv::Vec3d gains{1, 1, 1};
     // Undoing the phone's tone curve: true scene light (0..1, card white = its reflectance) from linear-coded light of
-    // the photo, per channel, sampled at 1024 even steps of sqrt(light); apply with corrected().
+    // the photo, per channel, sampled at 1024 even steps of sqrt(light); apply with LightMap,
+    // or corrected() of ramp.h.
     std::array<std::vector<float>, 3> light_from_photo;
     double ramp_residual = 0;      // RMS of the fit over the patches, in relative light
     double gradient_per_cm = 0;    // relative change of light along its steepest direction over the card
@@ -42,12 +43,13 @@ struct Calibration {
 
 struct CalibrationOptions {
     double printer_scale = 1.0;  // measured length of the check line / 50 mm; 0.9..1.1
-    double focal_px =
-        0;  // if known; else 1.2 x the longer side is assumed for the tilt (phone main cameras, from memory)
+    // If known; else estimated together with the tilt, under a broad prior (tilt.h).
+    double focal_px = 0;
 };
 
 // Finds the card (or the sheet's markers). Never fails: without either, card_found and sheet_found stay false and a
-// finding says so. Photo 12-32 px/mm, tilt to 30 degrees, partly shaded.
+// finding says so. Photo 12-32 px/mm, tilt to 30 degrees, partly shaded. Pixel coordinates are whole numbers at pixel
+// centres; mm are true ones (printed millimetres x printer_scale).
 [[nodiscard]] Calibration calibrate(const Photo& photo, const CalibrationOptions& options = {});
 
 // Scale from two points a known distance apart (mm > 0).

@@ -13,11 +13,11 @@ namespace kempt::card {
 namespace {
 
 template <class Parameters>
-void set_parameters(Parameters& parameters) {
+void set_parameters(Parameters& parameters, bool quick) {
     // Two windows instead of three: markers span 12-90 px here, cells 2-15 px; 9 px suits the small and 25 px the
     // large, and each window costs a full pass of thresholding and contour following.
-    parameters.adaptiveThreshWinSizeMin = 9;
-    parameters.adaptiveThreshWinSizeMax = 25;
+    parameters.adaptiveThreshWinSizeMin = quick ? 17 : 9;
+    parameters.adaptiveThreshWinSizeMax = quick ? 17 : 25;
     parameters.adaptiveThreshWinSizeStep = 16;
     parameters.adaptiveThreshConstant = 7;
     parameters.minMarkerPerimeterRate = 0.04;  // of the longer side: 10 px sides in 1000 px, less cannot be read
@@ -28,15 +28,16 @@ void set_parameters(Parameters& parameters) {
     parameters.errorCorrectionRate = 0.6;
 }
 
-void run_detector(const cv::Mat& grey, std::vector<std::vector<cv::Point2f>>& corners, std::vector<int>& ids) {
+void run_detector(const cv::Mat& grey, std::vector<std::vector<cv::Point2f>>& corners, std::vector<int>& ids,
+                  bool quick) {
 #if KEMPT_NEW_ARUCO
     cv::aruco::DetectorParameters parameters;
-    set_parameters(parameters);
+    set_parameters(parameters, quick);
     const cv::aruco::ArucoDetector detector(cv::aruco::getPredefinedDictionary(cv::aruco::DICT_4X4_50), parameters);
     detector.detectMarkers(grey, corners, ids);
 #else
     const cv::Ptr<cv::aruco::DetectorParameters> parameters = cv::aruco::DetectorParameters::create();
-    set_parameters(*parameters);
+    set_parameters(*parameters, quick);
     cv::aruco::detectMarkers(grey, cv::aruco::getPredefinedDictionary(cv::aruco::DICT_4X4_50), corners, ids,
                              parameters);
 #endif
@@ -89,12 +90,12 @@ cv::Mat reduced_grey(const cv::Mat& pixels, int factor) {
     return grey;
 }
 
-std::vector<Marker> detect(const cv::Mat& grey) {
+std::vector<Marker> detect(const cv::Mat& grey, bool quick) {
     std::vector<Marker> found;
     if (grey.cols < 16 || grey.rows < 16) return found;
     std::vector<std::vector<cv::Point2f>> corners;
     std::vector<int> ids;
-    run_detector(grey, corners, ids);
+    run_detector(grey, corners, ids, quick);
     for (size_t i = 0; i < ids.size(); ++i) {
         if (ids[i] < 0 || ids[i] > 7) continue;
         Marker marker{.id = ids[i], .corners = {}};
@@ -104,10 +105,10 @@ std::vector<Marker> detect(const cv::Mat& grey) {
     return found;
 }
 
-std::vector<Marker> detect_reduced(const cv::Mat& pixels, int longest_side) {
+std::vector<Marker> detect_reduced(const cv::Mat& pixels, int longest_side, bool quick) {
     const int longer = std::max(pixels.cols, pixels.rows);
     const int factor = std::max(1, (longer + longest_side - 1) / longest_side);
-    std::vector<Marker> found = detect(reduced_grey(pixels, factor));
+    std::vector<Marker> found = detect(reduced_grey(pixels, factor), quick);
     for (Marker& marker : found)
         for (cv::Point2d& corner : marker.corners)
             corner = (corner + cv::Point2d(0.5, 0.5)) * factor - cv::Point2d(0.5, 0.5);

@@ -20,10 +20,11 @@ struct Marker {
 [[nodiscard]] cv::Mat reduced_grey(const cv::Mat& pixels, int factor);
 
 // Markers with ids 0..7 in a grey picture, corners to about a pixel, in that picture's pixels. False ones are possible.
-[[nodiscard]] std::vector<Marker> detect(const cv::Mat& grey);
+// quick thresholds once, at one window: half the time, small and large markers alike but fewer in poor light.
+[[nodiscard]] std::vector<Marker> detect(const cv::Mat& grey, bool quick = false);
 
 // Markers of the whole photo from a picture reduced until its longer side is at most longest_side px.
-[[nodiscard]] std::vector<Marker> detect_reduced(const cv::Mat& pixels, int longest_side);
+[[nodiscard]] std::vector<Marker> detect_reduced(const cv::Mat& pixels, int longest_side, bool quick = false);
 
 // Looks again for one marker near where it should be, at a scale that suits it. Empty when it is not there.
 [[nodiscard]] std::vector<Marker> detect_near(const cv::Mat& pixels, const std::array<cv::Point2d, 4>& expected,
