@@ -1,6 +1,5 @@
 #include "work/import_photos.h"
 
-#include <QCollator>
 #include <QCryptographicHash>
 #include <QDir>
 #include <QFileInfo>
@@ -20,9 +19,32 @@ const QStringList picture_endings{QStringLiteral("*.jpg"),  QStringLiteral("*.jp
                                   QStringLiteral("*.webp"), QStringLiteral("*.tif"),  QStringLiteral("*.tiff"),
                                   QStringLiteral("*.heic"), QStringLiteral("*.heif")};
 
+// Shot 2 before shot 10, in any locale.
+bool by_number(const QString& a, const QString& b) {
+    qsizetype i = 0, j = 0;
+    while (i < a.size() && j < b.size()) {
+        qsizetype i_end = i, j_end = j;
+        while (i_end < a.size() && a[i_end].isDigit()) ++i_end;
+        while (j_end < b.size() && b[j_end].isDigit()) ++j_end;
+        if (i_end > i && j_end > j) {
+            while (i < i_end - 1 && a[i] == u'0') ++i;
+            while (j < j_end - 1 && b[j] == u'0') ++j;
+            if (i_end - i != j_end - j) return i_end - i < j_end - j;
+        } else {
+            i_end = i + 1;
+            j_end = j + 1;
+        }
+        const int order =
+            QStringView(a).mid(i, i_end - i).compare(QStringView(b).mid(j, j_end - j), Qt::CaseInsensitive);
+        if (order != 0) return order < 0;
+        i = i_end;
+        j = j_end;
+    }
+    if ((a.size() - i == 0) != (b.size() - j == 0)) return a.size() - i == 0;
+    return a < b;
+}
+
 QStringList files_of(const QStringList& paths) {
-    QCollator by_number;  // shot 2 before shot 10
-    by_number.setNumericMode(true);
     QStringList files;
     for (const QString& path : paths) {
         if (!QFileInfo(path).isDir()) {

@@ -1,0 +1,138 @@
+#include <QImage>
+#include <cmath>
+
+#include "app/work/book_photos.h"
+#include "work/compare_pictures.h"
+#include "work/line_up.h"
+
+using namespace kempt;
+using tests::TemporaryBook;
+
+namespace {
+
+work::MarkedLine curved(double turn, double dx, double dy, bool backwards) {
+    work::MarkedLine marked;
+    for (int i = 0; i <= 40; ++i) {
+        const double x = i, y = 0.02 * (x - 20) * (x - 20);
+        marked.line_mm.push_back(
+            {std::cos(turn) * x - std::sin(turn) * y + dx, std::sin(turn) * x + std::cos(turn) * y + dy});
+    }
+    marked.hair_mm = {std::cos(turn) * 20 - std::sin(turn) * 30 + dx, std::sin(turn) * 20 + std::cos(turn) * 30 + dy};
+    if (backwards) std::reverse(marked.line_mm.begin(), marked.line_mm.end());
+    return marked;
+}
+
+double difference(const QImage& a, const QImage& b) {
+    double sum = 0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x) {
+            const QRgb p = a.pixel(x, y), q = b.pixel(x, y);
+            sum += std::abs(qRed(p) - qRed(q)) + std::abs(qGreen(p) - qGreen(q)) + std::abs(qBlue(p) - qBlue(q));
+        }
+    return sum / (3.0 * a.width() * a.height());
+}
+
+work::PairSide side(const work::OpenPhoto& open, const Marks& marks) {
+    return {&open, open.card, marks, QDate(2026, 1, 12)};
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_SUITE(compare)
+
+BOOST_AUTO_TEST_CASE(a_turned_and_shifted_line_is_laid_back_over_itself_drawn_either_way) {
+    for (const bool backwards : {false, true})
+        for (const double turn : {-2.5, -0.4, 0.0, 0.3, 1.6}) {
+            const auto laid = work::line_up(curved(0, 0, 0, false), curved(turn, 13, -7, backwards));
+            BOOST_TEST(laid.rms_mm < 0.05);
+            const auto later = curved(turn, 13, -7, false);
+            const cv::Point2d back = laid.earlier_from_later(later.hair_mm);
+            BOOST_TEST(std::hypot(back.x - 20, back.y - 30) < 0.3);
+        }
+}
+
+BOOST_AUTO_TEST_CASE(a_rigid_map_and_its_inverse_cancel) {
+    const auto rigid = work::rigid_from_pairs({{0, 0}, {10, 0}, {3, 4}}, {{5, 5}, {5, 15}, {1, 8}});
+    const cv::Point2d there = rigid({10, 0}), back = rigid.inverse()(there);
+    BOOST_TEST(std::hypot(there.x - 5, there.y - 15) < 1e-9);
+    BOOST_TEST(std::hypot(back.x - 10, back.y) < 1e-9);
+}
+
+BOOST_AUTO_TEST_CASE(the_same_scene_photographed_at_two_scales_gives_two_pictures_that_agree) {
+    tests::application();
+    const tests::CardPhoto far = tests::small_photo(12, 5);
+    const QImage scene = tests::draw(far);
+    const QImage near = scene.scaled(scene.size() * 1.3, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    const auto one = TemporaryBook::required(work::open_photo(tests::encoded(scene), {}));
+    const auto other = TemporaryBook::required(work::open_photo(tests::encoded(near), {}));
+    Marks near_marks = tests::marks_for(far);
+    for (QPointF& p : near_marks.edge_line) p *= 1.3;
+    near_marks.hair_side = *near_marks.hair_side * 1.3;
+    const auto pair =
+        TemporaryBook::required(work::align_pair(side(*one, tests::marks_for(far)), side(*other, near_marks)));
+    BOOST_REQUIRE((pair.before.size() == pair.after.size()));
+    BOOST_TEST(pair.px_per_mm > 5);
+    BOOST_TEST(pair.light_matched);
+    BOOST_TEST(pair.rms_mm < 0.1);
+    const double apart = difference(pair.before, pair.after);
+    BOOST_TEST_MESSAGE("mean difference in codes: " << apart);
+    BOOST_TEST(apart < 4);  // noise, JPEG and rescaling; a shift by 0.3 mm gives three times as much
+    // The drawn line lies at one place in both.
+    BOOST_REQUIRE_EQUAL(pair.before_line.size(), pair.after_line.size());
+    for (qsizetype i = 0; i < pair.before_line.size(); ++i)
+        BOOST_TEST(std::hypot(pair.before_line[i].x() - pair.after_line[i].x(),
+                              pair.before_line[i].y() - pair.after_line[i].y()) < 3);
+}
+
+BOOST_AUTO_TEST_CASE(a_darker_exposure_is_brought_to_the_same_tones_by_the_cards_light) {
+    tests::application();
+    const tests::CardPhoto what = tests::small_photo(12, 5);
+    const QImage scene = tests::draw(what);
+    QImage darker = scene.copy();
+    for (int y = 0; y < darker.height(); ++y)
+        for (int i = 0; i < 3 * darker.width(); ++i)
+            darker.scanLine(y)[i] = static_cast<uchar>(std::lround(0.8 * scene.constScanLine(y)[i]));
+    const auto one = TemporaryBook::required(work::open_photo(tests::encoded(scene, "PNG"), {}));
+    const auto other = TemporaryBook::required(work::open_photo(tests::encoded(darker, "PNG"), {}));
+    const Marks marks = tests::marks_for(what);
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, marks), side(*other, marks)));
+    const double apart = difference(pair.before, pair.after), raw = difference(scene, darker);
+    BOOST_TEST_MESSAGE("codes apart: " << apart << ", before matching " << raw);
+    BOOST_TEST(apart < 0.3 * raw);
+}
+
+BOOST_AUTO_TEST_CASE(without_a_scale_the_pair_is_shown_side_by_side_and_says_so) {
+    tests::application();
+    tests::CardPhoto bare = tests::small_photo(12, 5);
+    bare.with_card = false;
+    const auto one = TemporaryBook::required(work::open_photo(tests::photo_bytes_of(bare), {}));
+    const Marks marks = tests::marks_for(bare);
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, marks), side(*one, marks)));
+    BOOST_TEST(pair.px_per_mm == 0.0);
+    BOOST_TEST((pair.before.size() == pair.after.size()));
+    BOOST_REQUIRE(!pair.notes.isEmpty());
+    BOOST_TEST(pair.notes.front().contains(QStringLiteral("Not to scale")));
+}
+
+BOOST_AUTO_TEST_CASE(two_visits_of_the_book_make_a_pair_and_strangers_do_not) {
+    TemporaryBook in;
+    const Visit later = in.add_visit(QDate(2026, 3, 12));
+    tests::add_measured(in, in.visit, tests::small_photo(8, 1));
+    tests::add_measured(in, later, tests::small_photo(14, 2));
+    work::CompareOptions options;
+    options.client = in.client.id;
+    options.from_visit = in.visit.id;
+    options.to_visit = later.id;
+    const auto pictures = TemporaryBook::required(work::compare_pictures(*in.book, options));
+    BOOST_TEST((pictures.before_date == in.visit.date));
+    BOOST_TEST(!pictures.verdict.isEmpty());
+    options.view = View::nape;
+    const auto none = work::compare_pictures(*in.book, options);
+    BOOST_REQUIRE(!none.ok());
+    BOOST_TEST(none.error().code == "no-photo-of-view");
+    options.view = View::left_temple;
+    options.client = in.client.id + 1;
+    BOOST_TEST(!work::compare_pictures(*in.book, options).ok());
+}
+
+BOOST_AUTO_TEST_SUITE_END()

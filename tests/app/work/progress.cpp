@@ -1,0 +1,217 @@
+#include "work/progress_of.h"
+
+#include <QCryptographicHash>
+#include <QJsonArray>
+
+#include "app/work/temporary_book.h"
+#include "book/marks_store.h"
+#include "book/photo_store.h"
+#include "book/reading_store.h"
+#include "core/version.h"
+#include "work/chart_of.h"
+#include "work/progress_json.h"
+
+using namespace kempt;
+using tests::TemporaryBook;
+
+namespace {
+
+struct Stored {
+    double value = 0;
+    bool refused = false;
+    QString source = QStringLiteral("card");
+    int version = analysis_version;
+};
+
+// Readings straight into the book: what is under test here is what is made of them.
+void keep(TemporaryBook& in, const Visit& visit, View view, const QVector<Stored>& shots) {
+    static int number = 0;
+    for (const Stored& stored : shots) {
+        const QByteArray bytes = "photo " + QByteArray::number(++number);
+        PhotoRecord photo;
+        photo.visit = visit.id;
+        photo.view = view;
+        photo.shot = TemporaryBook::required(store::next_shot(*in.book, visit.id, view));
+        photo.file_name = QStringLiteral("x.jpg");
+        photo.format = QStringLiteral("jpeg");
+        photo.size = QSize(100, 100);
+        const Id id = TemporaryBook::required(store::add_photo(*in.book, photo, bytes));
+        Marks marks;
+        marks.photo = id;
+        marks.view = view;
+        marks.edge_line = {QPointF(1, 1), QPointF(90, 1)};
+        marks.hair_side = QPointF(50, 50);
+        const Id marks_id = TemporaryBook::required(store::add_marks(*in.book, marks));
+        ReadingRecord reading;
+        reading.photo = id;
+        reading.marks = marks_id;
+        reading.name = QStringLiteral("edge_coverage");
+        reading.unit = QStringLiteral("%");
+        reading.value = stored.value;
+        reading.low = stored.value - 2;
+        reading.high = stored.value + 2;
+        reading.refused = stored.refused;
+        if (stored.refused) {
+            reading.refusal_code = QStringLiteral("blurred");
+            reading.refusal_text = QStringLiteral("The photo is blurred.");
+        }
+        reading.analysis_version = stored.version;
+        reading.options = QStringLiteral("{}");
+        reading.card = QStringLiteral("{\"source\":\"%1\"}").arg(stored.source);
+        reading.photo_sha256 = QString::fromLatin1(QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex());
+        reading.measured_at = QDateTime(QDate(2026, 8, 1), QTime(12, 0), Qt::UTC);
+        TemporaryBook::required(store::add_readings(*in.book, {reading}));
+    }
+}
+
+work::ClientProgress compared(TemporaryBook& in) {
+    return TemporaryBook::required(work::progress_of(*in.book, {in.client.id, std::nullopt, std::nullopt}));
+}
+
+const work::Series& coverage(const work::ClientProgress& progress, View view = View::left_temple) {
+    const work::Series* series = progress.find(view, QStringLiteral("edge_coverage"));
+    BOOST_REQUIRE(series);
+    return *series;
+}
+
+std::string verdict(const work::Series& series, Id from, Id to) {
+    const work::PairVerdict* pair = series.verdict(from, to);
+    BOOST_REQUIRE(pair);
+    return work::word_of(pair->judgement.verdict).toStdString();
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_SUITE(progress)
+
+BOOST_AUTO_TEST_CASE(a_large_rise_is_improved_and_a_small_one_is_no_detectable_change) {
+    TemporaryBook in;
+    const Visit second = in.add_visit(QDate(2026, 2, 12)), third = in.add_visit(QDate(2026, 3, 12));
+    keep(in, in.visit, View::left_temple, {{30}, {31}, {29.5}});
+    keep(in, second, View::left_temple, {{30.5}, {31.5}, {30}});
+    keep(in, third, View::left_temple, {{55}, {56}, {54}});
+    const auto progress = compared(in);
+    const work::Series& series = coverage(progress);
+    BOOST_TEST(verdict(series, in.visit.id, second.id) == "no detectable change");
+    BOOST_TEST(verdict(series, in.visit.id, third.id) == "improved");
+    BOOST_TEST(verdict(series, second.id, third.id) == "improved");
+    BOOST_TEST(series.first_to_last()->to == third.id);
+    BOOST_TEST(series.spread.sd > 0);
+    for (const work::VisitPoint& point : series.visits) {
+        BOOST_TEST(point.low < *point.mean);
+        BOOST_TEST(point.high > *point.mean);
+        BOOST_TEST(point.in_trend);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(fewer_than_four_visits_give_no_trend_and_four_do) {
+    TemporaryBook in;
+    keep(in, in.visit, View::nape, {{30}, {31}});
+    for (int month = 2; month <= 3; ++month)
+        keep(in, in.add_visit(QDate(2026, month, 12)), View::nape, {{30.0 + month}});
+    BOOST_TEST(!coverage(compared(in), View::nape).trend.has_value());
+    BOOST_TEST(!coverage(compared(in), View::nape).trend_text.isEmpty());
+    keep(in, in.add_visit(QDate(2026, 4, 12)), View::nape, {{40}});
+    const auto progress = compared(in);
+    const work::Series& series = coverage(progress, View::nape);
+    BOOST_REQUIRE(series.trend.has_value());
+    BOOST_TEST(series.trend->slope > 0);
+    BOOST_TEST((series.trend_origin == QDate(2026, 1, 12)));
+}
+
+BOOST_AUTO_TEST_CASE(visits_with_another_hair_state_are_not_compared_and_the_reason_names_both) {
+    TemporaryBook in;
+    const Visit wet = in.add_visit(QDate(2026, 2, 12), {true, false, false});
+    keep(in, in.visit, View::left_temple, {{30}, {31}});
+    keep(in, wet, View::left_temple, {{60}, {61}});
+    const auto progress = compared(in);
+    const work::Series& series = coverage(progress);
+    BOOST_TEST(verdict(series, in.visit.id, wet.id) == "not comparable");
+    const std::string reason = series.verdict(in.visit.id, wet.id)->judgement.reason;
+    BOOST_TEST(reason.find("wet") != std::string::npos);
+    BOOST_TEST(reason.find("dry") != std::string::npos);
+}
+
+BOOST_AUTO_TEST_CASE(a_scale_from_two_points_is_not_compared_with_the_cards) {
+    TemporaryBook in;
+    const Visit second = in.add_visit(QDate(2026, 2, 12));
+    keep(in, in.visit, View::left_temple, {{30}, {31}});
+    keep(in, second, View::left_temple, {{60, false, QStringLiteral("points")}});
+    BOOST_TEST(verdict(coverage(compared(in)), in.visit.id, second.id) == "not comparable");
+}
+
+BOOST_AUTO_TEST_CASE(readings_of_another_version_of_the_method_are_not_compared) {
+    TemporaryBook in;
+    const Visit second = in.add_visit(QDate(2026, 2, 12));
+    keep(in, in.visit, View::left_temple, {{30, false, QStringLiteral("card"), analysis_version + 1}});
+    keep(in, second, View::left_temple, {{60}});
+    BOOST_TEST(verdict(coverage(compared(in)), in.visit.id, second.id) == "not comparable");
+}
+
+BOOST_AUTO_TEST_CASE(refused_shots_are_left_out_with_their_reason_and_a_visit_of_them_is_not_comparable) {
+    TemporaryBook in;
+    const Visit second = in.add_visit(QDate(2026, 2, 12)), third = in.add_visit(QDate(2026, 3, 12));
+    keep(in, in.visit, View::left_temple, {{30}, {31}});
+    keep(in, second, View::left_temple, {{0, true}, {0, true}});
+    keep(in, third, View::left_temple, {{50}, {0, true}, {51}});
+    const auto progress = compared(in);
+    const work::Series& series = coverage(progress);
+    BOOST_TEST(verdict(series, in.visit.id, second.id) == "not comparable");
+    BOOST_TEST(series.verdict(in.visit.id, second.id)->judgement.reason.find("blurred") != std::string::npos);
+    BOOST_TEST(verdict(series, in.visit.id, third.id) == "improved");
+    BOOST_TEST(series.visits[2].shots.size() == 2u);
+    BOOST_TEST(series.visits[2].left_out.size() == 1);
+    BOOST_TEST(*series.visits[2].mean == 50.5);
+}
+
+BOOST_AUTO_TEST_CASE(the_way_to_the_target_and_its_forecast) {
+    TemporaryBook in;
+    TemporaryBook::required(
+        work::set_target(*in.book, {0, in.client.id, View::left_temple, QStringLiteral("edge_coverage"), 70}));
+    const double values[] = {30, 34, 39, 43, 48, 50};
+    for (int i = 0; i < 6; ++i) {
+        const Visit visit = i == 0 ? in.visit : in.add_visit(QDate(2026, 1 + i, 12));
+        keep(in, visit, View::left_temple, {{values[i] - 0.5}, {values[i] + 0.5}});
+    }
+    const auto progress = compared(in);
+    const work::Series& series = coverage(progress);
+    BOOST_REQUIRE(series.target.has_value());
+    BOOST_TEST(*series.target->share == 0.5, boost::test_tools::tolerance(1e-9));
+    BOOST_REQUIRE(series.target->earliest.has_value());
+    BOOST_TEST((*series.target->earliest > QDate(2026, 6, 12)));
+    if (series.target->latest) BOOST_TEST((*series.target->latest >= *series.target->earliest));
+    BOOST_TEST(!series.target->forecast_text.isEmpty());
+    const charts::ChartData chart = work::chart_of(series, progress.services);
+    BOOST_TEST(chart.points.size() == 6);
+    BOOST_REQUIRE(chart.trend.has_value());
+    BOOST_TEST(chart.trend->per_day == series.trend->slope);
+    // The line through the pivot is the line of the trend.
+    const double at_pivot =
+        series.trend->intercept +
+        series.trend->slope * static_cast<double>(series.trend_origin.daysTo(chart.trend->pivot_date));
+    BOOST_TEST(chart.trend->pivot_value == at_pivot, boost::test_tools::tolerance(1e-9));
+    const QJsonObject json = work::json_of_progress(progress);
+    BOOST_TEST(json["series"].toArray().size() == 1);
+    BOOST_TEST(json["series"].toArray()[0].toObject()["verdicts"].toArray().size() == 15);
+}
+
+BOOST_AUTO_TEST_CASE(both_temples_of_one_visit_give_the_asymmetry) {
+    TemporaryBook in;
+    keep(in, in.visit, View::left_temple, {{30}, {32}});
+    keep(in, in.visit, View::right_temple, {{45}});
+    const auto progress = compared(in);
+    BOOST_REQUIRE_EQUAL(progress.asymmetry.size(), 1u);
+    BOOST_TEST(progress.asymmetry[0].difference == -14.0);
+}
+
+BOOST_AUTO_TEST_CASE(an_unknown_client_or_reading_is_an_error) {
+    TemporaryBook in;
+    BOOST_TEST(!work::progress_of(*in.book, {999, std::nullopt, std::nullopt}).ok());
+    BOOST_TEST(!work::progress_of(*in.book, {in.client.id, std::nullopt, QStringLiteral("beauty")}).ok());
+    const auto stopped = work::progress_of(*in.book, {in.client.id, std::nullopt, std::nullopt},
+                                           [](double, std::string_view) { return Go::stop; });
+    BOOST_REQUIRE(!stopped.ok());
+    BOOST_TEST(static_cast<int>(stopped.error().kind) == static_cast<int>(ErrorKind::cancelled));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
