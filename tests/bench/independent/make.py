@@ -22,7 +22,7 @@ import truth
 from camera import Camera
 from develop import develop
 
-FINE = 48  # px/mm of the strand-number picture
+FINE = {"small": 96, "card": 72}  # px/mm of the strand-number picture
 LIGHT = {"small": 36, "card": 28}  # px/mm of the light picture
 SKINS, HAIRS = list(scene.SKIN), list(scene.HAIR)
 LEVELS = [("sparse", .25), ("thin", .6), ("medium", 1.1), ("good", 1.9), ("full", 3.0)]  # follicles per mm2 behind the ramp
@@ -73,30 +73,54 @@ def contrast(linear, covered, keep):
     return {"hair_lab": la.round(2).tolist(), "skin_lab": lb.round(2).tolist(), "ciede2000": float(deltaE_ciede2000(la[None], lb[None])[0])}
 
 
-def make(kind, number, card_png, out, keep_work=False):
+def set_up(kind, number):
+    """Everything before the light: spec, name, work folder, camera, edge, strands, rng."""
     spec = plan(kind, number)
     name = "%s%02d" % (kind, number)
     work = "/tmp/kempt-independent/" + name
     os.makedirs(work, exist_ok=True)
     rng = np.random.default_rng(spec["seed"])
-    v = spec["view"]
-    camera = Camera(scale=FINE, **v)
-    bright = camera.resized(LIGHT[kind])
+    v, r = spec["view"], spec["radius"]
+    camera = Camera(scale=FINE[kind], **v)
     edge = hairline.Edge(*spec["edge"])
     half, deep = v["field"][0] / 2 * 1.12 + 1, 29 if kind != "card" else 31
-    r = spec["radius"]
     strands = hairline.strands(rng, edge, spec, half, deep, lambda x, y: np.sqrt(r * r - x * x - y * y) - r)
+    scene.geometry(strands, work + "/hair.inc")
+    return spec, name, work, rng, camera, edge, strands, (half, deep)
+
+
+def values_of(spec, work, camera, edge, strands):
+    codes = scene.render(work, "numbers", scene.numbers(camera, spec["radius"], spec["card"]), camera.size, 8)
+    numbers = truth.strand_numbers(codes)
+    span = truth.edge_span(camera, edge)
+    return numbers, span, truth.measure(camera, edge, numbers, strands, span)
+
+
+def truth_again(kind, number, out):
+    """Rewrites the truth of a scene whose photos are there, from its geometry; the contrast needs the light and stays."""
+    spec, name, work, _, camera, edge, strands, _ = set_up(kind, number)
+    _, _, values = values_of(spec, work, camera, edge, strands)
+    for path in glob.glob("%s/truth_%s?.json" % (out, name)):
+        t = json.load(open(path))
+        assert t["strands_in_scene"] == len(strands) and abs(t["truth"]["edge_coverage"] - values["edge_coverage"]) < 1, "not the same scene: " + path
+        values["contrast"] = t["truth"]["contrast"]
+        before, t["truth"] = t["truth"], values
+        json.dump(t, open(path, "w"), indent=1)
+    print(name, *("%s %.3f -> %.3f" % (k, before[k], values[k]) for k in ("edge_coverage", "fill_depth", "edge_strands", "length_density")), flush=True)
+    shutil.rmtree(work)
+
+
+def make(kind, number, card_png, out, keep_work=False):
+    spec, name, work, rng, camera, edge, strands, (half, deep) = set_up(kind, number)
+    v, r = spec["view"], spec["radius"]
+    bright = camera.resized(LIGHT[kind])
     box = (-half - 6, v["centre"][1] - v["field"][1] * 0.65 - 4, half + 6, deep + 6)
     starts = np.array([s.points[0, :2] for s in strands if s.kind != "vellus" and s.points[0, 2] < -0.05])
     scene.skin_pictures(rng, spec, box, starts.reshape(-1, 2), work)
-    scene.geometry(strands, work + "/hair.inc")
     began = time.time()
-    codes = scene.render(work, "numbers", scene.numbers(camera, r, spec["card"]), camera.size, 8)
+    numbers, span, values = values_of(spec, work, camera, edge, strands)
     linear = scene.render(work, "light", scene.beauty(spec, bright, box, r, card_png if kind == "card" else None), bright.size, 16)
     seconds = time.time() - began
-    numbers = truth.strand_numbers(codes)
-    span = truth.edge_span(camera, edge)
-    values = truth.measure(camera, edge, numbers, strands, span)
     h, w = linear.shape[:2]
     covered = cv2.resize((numbers > 0).astype(np.float32), (w, h), interpolation=cv2.INTER_AREA)
     xy = bright.plane(np.stack(np.meshgrid(np.arange(w), np.arange(h)), -1).astype(float))
@@ -137,6 +161,8 @@ def index(out):
         t = json.load(open(path))
         row = {k: t[k] for k in ("id", "scene", "photo", "marks", "card", "skin", "hair", "shape", "comb", "level", "px_per_mm", "tilt_deg")}
         row.update({k: t["truth"][k] for k in ("edge_coverage", "fill_depth", "bare_length", "edge_strands", "length_density", "line5_coverage")},
+                   edge_strands_terminal=t["truth"]["edge_strands"] - t["truth"]["edge_strands_vellus"],
+                   length_density_terminal=t["truth"]["length_density"] - t["truth"]["length_density_vellus"],
                    ciede2000=t["truth"]["contrast"]["ciede2000"])
         rows.append(row)
     json.dump({"photos": rows}, open(out + "/index.json", "w"), indent=1)
@@ -150,11 +176,16 @@ if __name__ == "__main__":
     a.add_argument("--card", help="PNG of the card's face (kempt card --kind card --png --px-per-mm 20)")
     a.add_argument("--keep-work", action="store_true")
     a.add_argument("--again", action="store_true", help="also scenes that are there already")
+    a.add_argument("--truth-again", action="store_true", help="only recompute the truth of scenes that are there")
     o = a.parse_args()
-    if o.kind == "card" and not o.card:
+    if o.kind == "card" and not o.card and not o.truth_again:
         a.error("--kind card needs --card")
     os.makedirs(o.out, exist_ok=True)
     for n in range(*o.scenes):
-        if o.again or not os.path.exists("%s/truth_%s%02d1.json" % (o.out, o.kind, n)):
+        there = os.path.exists("%s/truth_%s%02d1.json" % (o.out, o.kind, n))
+        if o.truth_again and there:
+            truth_again(o.kind, n, o.out)
+            index(o.out)
+        elif not o.truth_again and (o.again or not there):
             make(o.kind, n, o.card and os.path.abspath(o.card), o.out, o.keep_work)
             index(o.out)
