@@ -136,7 +136,6 @@ ClientList::ClientList(Session& session, QWidget* parent)
     search_ = new QLineEdit;
     search_->setPlaceholderText(tr("Find by name"));
     search_->setAccessibleName(tr("Find a client by a few letters of the name"));
-    search_->addAction(icon_of(Sign::search), QLineEdit::LeadingPosition);
     search_->setClearButtonEnabled(true);
     view_ = new QListView;
     view_->setModel(model_);
@@ -180,9 +179,10 @@ void ClientList::load() {
         [this](QVector<work::ClientRow> rows) {
             QVector<ListedClient> clients;
             for (const work::ClientRow& row : rows) {
-                const QString below =
-                    row.last_visit ? tr("%n visits, last %1", nullptr, row.visits).arg(date_words(*row.last_visit))
-                                   : tr("no visit yet");
+                const QString below = row.last_visit ? tr("%1, last %2")
+                                                           .arg(counted(row.visits, tr("visit"), tr("visits")),
+                                                                date_words(*row.last_visit))
+                                                     : tr("no visit yet");
                 clients.append({row.client.id, row.client.name, below});
             }
             model_->set_clients(std::move(clients));

@@ -106,7 +106,7 @@ void ClientPage::take(const ClientData& read) {
     name_->setText(client_.name);
     QStringList words;
     if (client_.since.isValid()) words.append(tr("since %1").arg(date_words(client_.since)));
-    words.append(tr("%n visits", nullptr, static_cast<int>(read.visits.size())));
+    words.append(counted(read.visits.size(), tr("visit"), tr("visits")));
     words.append(client_.photo_consent ? tr("photos may leave the book") : tr("photos stay in the book"));
     below_->setText(beginning(words.join(QStringLiteral("  ·  "))));
     note_->setText(client_.note);
@@ -129,7 +129,7 @@ QWidget* ClientPage::visit_card(const VisitOnPage& visit) {
     connect(open, &QPushButton::clicked, this, [this, place] { emit go(place); });
     head->addWidget(open);
     head->addStretch();
-    auto* count = text(tr("%n photos", nullptr, visit.photos), "caption");
+    auto* count = text(counted(visit.photos, tr("photo"), tr("photos")), "caption");
     count->setWordWrap(false);
     head->addWidget(count);
     column->addLayout(head);

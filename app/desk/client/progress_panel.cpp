@@ -166,7 +166,7 @@ void ProgressPanel::fill_targets() {
         auto* box = panel("sunken");
         auto* column = column_in(box, 3, 1);
         auto* line = new QHBoxLayout;
-        auto* show = button(wanted, "quiet");
+        auto* show = button(wanted, "trail");
         show->setAccessibleName(tr("Show the chart of %1").arg(wanted));
         auto* bar = new FringeBar;
         bar->set_share(s.target->share);

@@ -32,6 +32,7 @@ ServicesPanel::ServicesPanel(Session& session, QWidget* parent) : QFrame(parent)
     date_->setAccessibleName(tr("Day of the service"));
     date_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     date_->setCalendarPopup(true);
+    date_->setMinimumWidth(measures().px(140));
     note_ = new QLineEdit;
     note_->setAccessibleName(tr("Note on the service"));
     note_->setPlaceholderText(tr("where on the strand, strength, minutes"));

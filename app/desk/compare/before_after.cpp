@@ -109,12 +109,14 @@ void BeforeAfter::paintEvent(QPaintEvent*) {
     half(after_, pair_.after_line, QRectF(QPointF(x, f.top()), f.bottomRight()));
 
     const double inset = measures().gap(2);
-    if (parting_ > 0.02)
-        tag(painter, f.topLeft() + QPointF(inset, inset), tr("before  %1").arg(date_words(pair_.before_date)),
-            Qt::AlignLeft);
-    if (parting_ < 0.98)
-        tag(painter, f.topRight() + QPointF(-inset, inset), tr("after  %1").arg(date_words(pair_.after_date)),
-            Qt::AlignRight);
+    const QString before = tr("before  %1").arg(date_words(pair_.before_date));
+    const QString after = tr("after  %1").arg(date_words(pair_.after_date));
+    const QFontMetricsF metrics(font());
+    const bool both_fit = metrics.horizontalAdvance(before) + metrics.horizontalAdvance(after) + 8 * inset < f.width();
+    const QPointF after_corner = both_fit ? f.topRight() + QPointF(-inset, inset)
+                                          : f.bottomRight() + QPointF(-inset, -2 * inset - metrics.height());
+    if (parting_ > 0.02) tag(painter, f.topLeft() + QPointF(inset, inset), before, Qt::AlignLeft);
+    if (parting_ < 0.98) tag(painter, after_corner, after, Qt::AlignRight);
     if (pair_.px_per_mm > 0) {
         const double px_per_mm = pair_.px_per_mm * f.width() / pair_.before.width();
         const auto bar = report::scale_bar_within(f.width() / 4 / px_per_mm, look().length());

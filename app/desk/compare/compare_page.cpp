@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QFileDialog>
 #include <QHBoxLayout>
+#include <QResizeEvent>
 #include <QSignalBlocker>
 #include <QSlider>
 #include <QVBoxLayout>
@@ -178,12 +179,22 @@ void ComparePage::compare() {
             const work::ComparedPictures& c = result.value();
             picture_->set_pair({c.pair.before, c.pair.after, c.pair.before_line, c.pair.after_line, c.before_date,
                                 c.after_date, c.pair.px_per_mm});
-            verdict_->setText(c.verdict);
+            verdict_->setText(beginning(c.verdict));
+            set_panel_tone(verdict_box_, c.verdict.startsWith(QLatin1String("improved")) ? "better"
+                                         : c.verdict.startsWith(QLatin1String("worse"))  ? "worse"
+                                                                                         : "plain");
             QStringList notes = c.pair.notes;
             if (c.pair.px_per_mm > 0) notes.prepend(tr("Both at one scale."));
             notes_->setText(notes.join(QLatin1Char(' ')));
             notes_->setVisible(!notes.isEmpty());
         });
+}
+
+// Where there is little height the picture gets it: it has a parting of its own.
+void ComparePage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    slider_->setMaximumHeight(event->size().height() < measures().px(480) ? 0 : QWIDGETSIZE_MAX);
+    slider_->setFocusPolicy(slider_->maximumHeight() == 0 ? Qt::NoFocus : Qt::StrongFocus);
 }
 
 void ComparePage::choose_file() {

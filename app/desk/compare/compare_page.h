@@ -26,6 +26,9 @@ class ComparePage : public Page {
     // Writes the pair as PNG. Refused without the client's consent.
     void save_to(const QString& path);
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     void take(const CompareChoices& choices);
     void fill_visits();

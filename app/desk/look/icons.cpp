@@ -152,11 +152,14 @@ QPainterPath strokes(Sign sign) {
 
 class SignEngine : public QIconEngine {
   public:
-    explicit SignEngine(Sign sign) : sign_(sign) {}
+    SignEngine(Sign sign, bool on_accent) : sign_(sign), on_accent_(on_accent) {}
 
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State state) override {
         const Colours& c = colours();
-        const QColor colour = mode == QIcon::Disabled ? c.outline : state == QIcon::On ? c.accent : c.ink;
+        const QColor colour = mode == QIcon::Disabled ? c.outline
+                              : on_accent_            ? c.on_accent
+                              : state == QIcon::On    ? c.accent
+                                                      : c.ink;
         const double side = std::min(rect.width(), rect.height());
         painter->save();
         painter->setRenderHint(QPainter::Antialiasing);
@@ -175,16 +178,17 @@ class SignEngine : public QIconEngine {
         return map;
     }
 
-    [[nodiscard]] QIconEngine* clone() const override { return new SignEngine(sign_); }
+    [[nodiscard]] QIconEngine* clone() const override { return new SignEngine(sign_, on_accent_); }
 
   private:
     Sign sign_;
+    bool on_accent_;
 };
 
 }  // namespace
 
-QIcon icon_of(Sign sign) {
-    return QIcon(new SignEngine(sign));
+QIcon icon_of(Sign sign, bool on_accent) {
+    return QIcon(new SignEngine(sign, on_accent));
 }
 
 }  // namespace kempt::desk

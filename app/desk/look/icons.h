@@ -33,6 +33,7 @@ enum class Sign {
     menu
 };
 
-[[nodiscard]] QIcon icon_of(Sign sign);
+// on_accent: for a button filled with the accent colour.
+[[nodiscard]] QIcon icon_of(Sign sign, bool on_accent = false);
 
 }  // namespace kempt::desk

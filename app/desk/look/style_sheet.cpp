@@ -15,7 +15,6 @@ QString filled(QString text, const QHash<QString, QString>& words) {
 }
 
 const char* const words_part = R"(
-QWidget { color: @ink; }
 QToolTip { background: @ink; color: @ground; border: none; padding: @gap1px; }
 QMainWindow, QDialog, QWidget[page="true"] { background: @ground; }
 QLabel { background: transparent; border: none; }
@@ -51,8 +50,10 @@ QPushButton[kind="primary"]:hover { background: @accent_over; }
 QPushButton[kind="primary"]:disabled { background: @sunken; color: @ink_soft; border-color: @line; }
 QPushButton[kind="quiet"], QToolButton[kind="quiet"] { background: transparent; border-color: transparent; color: @accent; }
 QPushButton[kind="quiet"]:hover, QToolButton[kind="quiet"]:hover { background: @accent_wash; }
-QPushButton[kind="trail"] { background: transparent; border: 1px solid transparent; color: @accent; padding: 0 @gap1px; }
-QPushButton[kind="trail"]:disabled { color: @ink; font-weight: bold; border: 1px solid transparent; }
+QPushButton[kind="trail"] { background: transparent; border: 2px solid transparent; color: @accent; padding: 0; }
+QPushButton[kind="trail"]:hover { background: @accent_wash; }
+QToolButton[kind="quiet"]:checked, QToolButton[kind="quiet"]:pressed { background: @accent_wash; border: 1px solid @accent; }
+QToolButton[kind="quiet"]:disabled, QPushButton[kind="quiet"]:disabled { color: @outline; }
 QPushButton:focus, QToolButton:focus, QPushButton[kind="primary"]:focus, QPushButton[kind="quiet"]:focus,
 QPushButton[kind="trail"]:focus, QToolButton[kind="quiet"]:focus { border: 2px solid @focus; }
 QToolButton::menu-indicator, QPushButton::menu-indicator { image: none; width: 0; }
@@ -64,7 +65,7 @@ QCheckBox::indicator, QRadioButton::indicator { width: @boxpx; height: @boxpx; b
 QCheckBox::indicator { border-radius: 4px; }
 QRadioButton::indicator { border-radius: @halfboxpx; }
 QCheckBox::indicator:checked { background: @accent; border: 1px solid @accent; image: url(:/desk/@tick); }
-QRadioButton::indicator:checked { background: @accent; border: @ringpx solid @raised; outline: 1px solid @outline; }
+QRadioButton::indicator:checked { background: @accent; border: 1px solid @accent; image: url(:/desk/@dot); }
 )";
 
 const char* const field_part = R"(
@@ -159,7 +160,7 @@ QString style_sheet(const Colours& c, const Measures& m) {
                                         {"gap4", px(m.gap(4))},
                                         {"box", px(m.px(18))},
                                         {"halfbox", px(m.px(9))},
-                                        {"ring", px(m.px(5))},
+                                        {"dot", "dot-" + tone + ".svg"},
                                         {"small", px(m.px(12))},
                                         {"arrow", px(m.px(24))},
                                         {"scroll", px(m.gap(3.5))},

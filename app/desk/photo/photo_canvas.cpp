@@ -7,6 +7,7 @@
 
 #include "desk/look/look.h"
 #include "desk/photo/canvas_painter.h"
+#include "desk/widgets/parts.h"
 
 namespace kempt::desk {
 
@@ -145,7 +146,8 @@ void PhotoCanvas::view_moved() {
 
 // The state in words, for screen readers.
 void PhotoCanvas::tell_state() {
-    QString words = tr("%n points on the edge line.", nullptr, static_cast<int>(editor_.marks().edge_line.size()));
+    QString words =
+        tr("%1 on the edge line.").arg(counted(editor_.marks().edge_line.size(), tr("point"), tr("points")));
     if (picked_) {
         switch (picked_->kind) {
             case MarkKind::edge_point:

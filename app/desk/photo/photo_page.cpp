@@ -71,11 +71,21 @@ PhotoPage::PhotoPage(Session& session, QWidget* parent) : Page(session, parent),
 
 void PhotoPage::build_tools(QLayout* row) {
     tools_ = new QButtonGroup(this);
-    const auto tool = [&](Tool which, Sign sign, const QString& words) {
-        auto* b = sign_button(sign, words);
+    const auto worded = [row](QToolButton* b, const QString& words) {
+        b->setText(QLatin1Char(' ') + words);
+        b->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+        row->addWidget(b);
+    };
+    const auto apart = [row] {
+        auto* space = new QWidget;
+        space->setFixedSize(measures().gap(3), 1);
+        row->addWidget(space);
+    };
+    const auto tool = [&](Tool which, Sign sign, const QString& words, const QString& help) {
+        auto* b = sign_button(sign, help);
         b->setCheckable(true);
         tools_->addButton(b, static_cast<int>(which));
-        row->addWidget(b);
+        worded(b, words);
     };
     const auto act = [&](Sign sign, const QString& words, auto run) {
         auto* b = sign_button(sign, words);
@@ -83,20 +93,26 @@ void PhotoPage::build_tools(QLayout* row) {
         row->addWidget(b);
         return b;
     };
-    tool(Tool::edge_line, Sign::pencil, tr("Draw the edge line"));
-    tool(Tool::hair_tap, Sign::hair, tr("Tap on hair, where its colour is plain"));
-    tool(Tool::scalp_tap, Sign::scalp, tr("Tap on bare scalp"));
-    tool(Tool::ruler, Sign::ruler, tr("Two points a known distance apart"));
+    tool(Tool::edge_line, Sign::pencil, tr("Edge line"), tr("Draw the edge line"));
+    tool(Tool::hair_tap, Sign::hair, tr("Hair"), tr("Tap on hair, where its colour is plain"));
+    tool(Tool::scalp_tap, Sign::scalp, tr("Scalp"), tr("Tap on bare scalp"));
+    tool(Tool::ruler, Sign::ruler, tr("Ruler"), tr("Two points a known distance apart"));
     tools_->button(static_cast<int>(Tool::edge_line))->setChecked(true);
-    flip_ = act(Sign::flip, tr("The hair is on the other side of the line (F)"), [this] { canvas_->flip_side(); });
+    flip_ = sign_button(Sign::flip, tr("The hair is on the other side of the line (F)"));
+    connect(flip_, &QToolButton::clicked, this, [this] { canvas_->flip_side(); });
+    worded(flip_, tr("Turn"));
+    apart();
     undo_ = act(Sign::undo, tr("Take the last change back (Ctrl+Z)"), [this] { canvas_->undo(); });
     redo_ = act(Sign::redo, tr("Do it again (Ctrl+Shift+Z)"), [this] { canvas_->redo(); });
+    apart();
     act(Sign::closer, tr("Nearer (+)"), [this] { canvas_->zoom_by(1.4); });
     act(Sign::farther, tr("Farther (−)"), [this] { canvas_->zoom_by(1 / 1.4); });
     act(Sign::fit, tr("The whole photo (0)"), [this] { canvas_->fit(); });
     cover_ = sign_button(Sign::cover, tr("Show what was taken for hair"));
     cover_->setCheckable(true);
-    row->addWidget(cover_);
+    apart();
+    worded(cover_, tr("Cover"));
+    apart();
     before_ = act(Sign::back, tr("The photo before (Ctrl+Page up)"), [this] { step(-1); });
     before_->setShortcut(QKeySequence(QStringLiteral("Ctrl+PgUp")));
     after_ = act(Sign::forward, tr("The next photo (Ctrl+Page down)"), [this] { step(1); });

@@ -76,8 +76,9 @@ void ReadingsPanel::show_measured(const Measured& measured, bool current) {
         const double half = (reading.high - reading.low) / 2;
         row.figure->setText(plain_value(reading.value, half, reading.unit, look().length()));
         row.figure->setEnabled(current);
-        row.below->setText(
-            tr("95 %: %1").arg(with_interval(reading.value, reading.low, reading.high, reading.unit, look().length())));
+        row.below->setText(tr("95 %: between %1 and %2")
+                               .arg(plain_value(reading.low, half, reading.unit, look().length()),
+                                    plain_value(reading.high, half, reading.unit, look().length())));
     }
     state_->setText(current && !measuring_ ? QStringLiteral(" ")
                     : current              ? tr("measuring…")

@@ -9,6 +9,7 @@
 #include <QSlider>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "desk/look/look.h"
@@ -34,7 +35,16 @@ void apply_later(const LookChoice& choice) {
 SettingsDialog::SettingsDialog(Session* session, QWidget* parent) : QDialog(parent), session_(session) {
     setWindowTitle(tr("Settings"));
     setAttribute(Qt::WA_DeleteOnClose);
-    auto* outer = column_in(this, 6, 3);
+    auto* whole = column_in(this, 0, 0);
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* inside = new QWidget;
+    inside->setProperty("clear", true);
+    auto* outer = column_in(inside, 6, 3);
+    area->setWidget(inside);
+    whole->addWidget(area);
     outer->addWidget(text(tr("Settings"), "heading"));
     const auto pair = [outer](const QString& caption, const QString& one, const QString& other, bool second,
                               auto choose) {
@@ -75,7 +85,7 @@ SettingsDialog::SettingsDialog(Session* session, QWidget* parent) : QDialog(pare
         choice.text_scale = slider->value() / 10.0;
         apply_later(choice);
     });
-    pair(tr("Light"), tr("light room"), tr("dim room"), look().choice().dark, [](bool dark) {
+    pair(tr("Colours for a"), tr("light room"), tr("dim room"), look().choice().dark, [](bool dark) {
         LookChoice choice = look().choice();
         choice.dark = dark;
         apply_later(choice);
@@ -90,7 +100,10 @@ SettingsDialog::SettingsDialog(Session* session, QWidget* parent) : QDialog(pare
     auto* close = button(tr("Done"), "primary");
     connect(close, &QPushButton::clicked, this, &QDialog::accept);
     outer->addWidget(close, 0, Qt::AlignRight);
-    resize(measures().px(440), sizeHint().height());
+    // As high as it needs, but never higher than the window behind it.
+    const int width = measures().px(440);
+    const int wanted = inside->heightForWidth(width) > 0 ? inside->heightForWidth(width) : inside->sizeHint().height();
+    resize(width, parent != nullptr ? std::min(wanted, parent->height() - measures().gap(6)) : wanted);
 }
 
 void SettingsDialog::build_printer(QBoxLayout* column) {

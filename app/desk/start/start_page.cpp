@@ -42,7 +42,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     area->setWidget(inside);
     auto* centre = new QHBoxLayout(inside);
     auto* middle = new QWidget;
-    middle->setMaximumWidth(measures().px(620));
+    middle->setMaximumWidth(measures().px(700));
     centre->addStretch(1);
     centre->addWidget(middle, 8);
     centre->addStretch(1);
@@ -63,7 +63,6 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     auto* acts = column_in(acts_, 0, 3);
     auto* row = new FlowLayout(measures().gap(2));
     auto* open = button(tr("Open a book…"), "primary", Sign::book);
-    open->setIcon({});
     auto* fresh = button(tr("Start a new book…"), "", Sign::add);
     auto* demo = button(tr("Look round in the demo"));
     auto* settings = button(tr("Settings"), "quiet", Sign::settings);

@@ -4,7 +4,6 @@
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QMimeData>
-#include <QSet>
 #include <QStyle>
 #include <QUrl>
 #include <algorithm>
@@ -32,7 +31,7 @@ QString standing(const work::PhotoRow& row, const QString& quality) {
     for (const ReadingRecord& r : row.readings) {
         if (r.name != "edge_coverage") continue;
         return r.refused ? QObject::tr("no reading")
-                         : QObject::tr("covered %1").arg(with_interval(r.value, r.low, r.high, r.unit));
+                         : QObject::tr("covered %1").arg(plain_value(r.value, (r.high - r.low) / 2, r.unit));
     }
     return row.has_marks ? QObject::tr("not measured yet") : QObject::tr("no edge line yet");
 }
@@ -96,10 +95,18 @@ ViewTray::ViewTray(View view, QWidget* parent) : QFrame(parent), view_(view) {
 }
 
 void ViewTray::show_photos(const QVector<work::PhotoRow>& photos, const GateLooks& looks) {
+    // What had the keyboard has it again afterwards.
+    int focused = -1;
+    for (int i = 0; i < tiles_->count(); ++i)
+        if (tiles_->itemAt(i)->widget() != nullptr && tiles_->itemAt(i)->widget()->hasFocus()) focused = i;
     empty_layout(tiles_);
     empty_layout(findings_);
     int shots = 0;
-    QSet<QString> told;
+    struct Told {
+        ShownFinding finding;
+        QStringList shots;
+    };
+    QVector<Told> told;  // a finding that several shots share is told once
     for (const work::PhotoRow& row : photos) {
         if (row.photo.view != view_) continue;
         ++shots;
@@ -126,12 +133,22 @@ void ViewTray::show_photos(const QVector<work::PhotoRow>& photos, const GateLook
         });
         tiles_->addWidget(tile);
         for (const ShownFinding& finding : findings) {
-            if (finding.level == ShownFinding::Level::note || told.contains(finding.code + shot)) continue;
-            told.insert(finding.code + shot);
-            findings_->addWidget(finding_panel(finding, shot));
+            if (finding.level == ShownFinding::Level::note) continue;
+            const auto same = std::find_if(told.begin(), told.end(), [&](const Told& t) {
+                return t.finding.code == finding.code && t.finding.level == finding.level;
+            });
+            if (same == told.end())
+                told.append({finding, {QString::number(row.photo.shot)}});
+            else if (!same->shots.contains(QString::number(row.photo.shot)))
+                same->shots.append(QString::number(row.photo.shot));
         }
     }
+    for (const Told& t : told)
+        findings_->addWidget(finding_panel(
+            t.finding, (t.shots.size() == 1 ? tr("Shot %1") : tr("Shots %1")).arg(t.shots.join(tr(" and ")))));
     hint_->setVisible(shots == 0);
+    shots_ = shots;
+    if (focused >= 0 && shots > 0) tiles_->itemAt(std::min(focused, shots - 1))->widget()->setFocus();
 }
 
 void ViewTray::set_open(bool open) {

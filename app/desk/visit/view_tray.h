@@ -23,6 +23,7 @@ class ViewTray : public QFrame {
     [[nodiscard]] View view() const { return view_; }
     // photos: of the visit; those of other views are passed over.
     void show_photos(const QVector<work::PhotoRow>& photos, const GateLooks& looks);
+    [[nodiscard]] int shots() const { return shots_; }
 
   signals:
     void files_given(kempt::View view, const QStringList& paths);
@@ -39,6 +40,7 @@ class ViewTray : public QFrame {
   private:
     void set_open(bool open);  // something is held over it
     View view_;
+    int shots_ = 0;
     QLayout* tiles_;
     QBoxLayout* findings_;
     QLabel* hint_;

@@ -13,6 +13,7 @@
 #include "desk/visit/visit_data.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
+#include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 
@@ -35,6 +36,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     date_ = new QDateEdit;
     date_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     date_->setCalendarPopup(true);
+    date_->setMinimumWidth(measures().px(140));
     date_->setAccessibleName(tr("Day of the visit"));
     wet_ = new QCheckBox(tr("wet"));
     styled_ = new QCheckBox(tr("styled"));
@@ -83,6 +85,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
         });
         connect(tray, &ViewTray::erase_asked, this, &VisitPage::ask_to_erase_photo);
     }
+    trays_flow_ = trays;
     page->addLayout(trays);
     services_ = new ServicesPanel(session_);
     page->addWidget(services_);
@@ -152,11 +155,21 @@ void VisitPage::take(const VisitData& read) {
     if (!note_pause_.isActive() && note_->toPlainText() != visit_.note) note_->setPlainText(visit_.note);
     filling_ = false;
     for (ViewTray* tray : trays_) tray->show_photos(read.photos, looks_);
+    order_trays();
     fill_missing(read);
     services_->show_services(client_, visit_id_, visit_.date, read.services);
     look_at_new(read.photos);
     emit trail_changed(
         {{client_name_, {Where::client, client_}}, {date_words(visit_.date), {Where::visit, client_, visit_id_}}});
+}
+
+// Views with photos first: what is there is seen without scrolling past what is not.
+void VisitPage::order_trays() {
+    for (ViewTray* tray : trays_) trays_flow_->removeWidget(tray);
+    for (const bool filled : {true, false})
+        for (ViewTray* tray : trays_)
+            if ((tray->shots() > 0) == filled) trays_flow_->addWidget(tray);
+    tidy_focus_order_later(this);
 }
 
 void VisitPage::fill_missing(const VisitData& read) {

@@ -35,6 +35,7 @@ class VisitPage : public Page {
     void take(const VisitData& read);
     void fill_missing(const VisitData& read);
     void look_at_new(const QVector<work::PhotoRow>& photos);
+    void order_trays();
     void keep_visit();
     void choose(View view, bool folder);
     void ask_to_erase_photo(Id photo);
@@ -56,6 +57,7 @@ class VisitPage : public Page {
     QFrame* missing_;
     QBoxLayout* missing_rows_;
     QVector<ViewTray*> trays_;
+    QLayout* trays_flow_;
     ServicesPanel* services_;
 };
 

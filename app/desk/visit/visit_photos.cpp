@@ -3,6 +3,7 @@
 #include <QMessageBox>
 
 #include "desk/visit/visit_page.h"
+#include "desk/widgets/parts.h"
 #include "domain/words.h"
 #include "work/import_photos.h"
 
@@ -37,8 +38,11 @@ void VisitPage::take_files(View view, const QStringList& paths) {
         [this, client, visit, view](const work::ImportReport& report) {
             QStringList words;
             if (report.imported > 0)
-                words.append(tr("%n photos taken into the %1.", nullptr, report.imported).arg(word_of(view)));
-            if (report.duplicates > 0) words.append(tr("%n were in the book already.", nullptr, report.duplicates));
+                words.append(tr("%1 taken into the %2.")
+                                 .arg(counted(report.imported, tr("photo"), tr("photos")), word_of(view)));
+            if (report.duplicates > 0)
+                words.append(tr("%1 in the book already, left as it was.")
+                                 .arg(counted(report.duplicates, tr("photo"), tr("photos"))));
             QStringList errors;
             for (const work::ImportedFile& file : report.files)
                 if (file.what == work::ImportedFile::What::failed)

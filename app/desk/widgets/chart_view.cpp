@@ -64,7 +64,7 @@ QString ChartView::words_of_point(int index) const {
     const charts::Point& p = data_.points[index];
     const double half = (p.high - p.low) / 2;
     QString words = tr("%1: %2").arg(date_words(p.date), plain_value(p.value, half, data_.unit));
-    if (!p.shots.isEmpty()) words += tr(", %n shots", nullptr, static_cast<int>(p.shots.size()));
+    if (!p.shots.isEmpty()) words += tr(", %1").arg(counted(p.shots.size(), tr("shot"), tr("shots")));
     if (!p.comparable) words += tr(", not comparable");
     return words;
 }

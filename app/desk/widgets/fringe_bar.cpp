@@ -37,17 +37,19 @@ void FringeBar::paintEvent(QPaintEvent*) {
     for (int i = 0; i < count; ++i) {
         const double x = 2 + (i + 0.5) * step;
         const double grown = std::clamp(gone - i, 0.0, 1.0);
-        // A little unevenness, the same each time: hair is not a fence.
-        const double sway = std::sin(i * 2.399) * step * 0.5;
-        const double length = (height() - 8) * (0.78 + 0.22 * std::sin(i * 1.618 + 1)) * grown;
+        // A little unevenness, the same each time: hair is not a fence. All of it leans one way.
+        const double sway = step * (0.9 + 0.5 * std::sin(i * 2.399));
+        const double length =
+            (height() - 8) * (0.74 + 0.16 * std::sin(i * 1.618 + 1) + 0.1 * std::sin(i * 0.37)) * grown;
         if (grown <= 0) {
             painter.setPen(QPen(c.outline, 1.6, Qt::SolidLine, Qt::RoundCap));
             painter.drawLine(QPointF(x, base - 1), QPointF(x, base - 4));
             continue;
         }
         QPainterPath strand(QPointF(x, base));
-        strand.cubicTo(x, base - length * 0.5, x + sway, base - length * 0.6, x + sway * 0.8, base - length);
-        painter.setPen(QPen(c.better, 2 * measures().space, Qt::SolidLine, Qt::RoundCap));
+        strand.cubicTo(x - sway * 0.3, base - length * 0.4, x + sway * 0.1, base - length * 0.75, x + sway,
+                       base - length);
+        painter.setPen(QPen(c.better, 1.7 * measures().space, Qt::SolidLine, Qt::RoundCap));
         painter.drawPath(strand);
     }
 }

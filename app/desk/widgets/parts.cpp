@@ -3,9 +3,11 @@
 #include <QDate>
 #include <QLayout>
 #include <QLocale>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "desk/look/look.h"
+#include "desk/widgets/focus_order.h"
 
 namespace kempt::desk {
 
@@ -23,7 +25,8 @@ QPushButton* button(const QString& words, const char* kind, std::optional<Sign> 
     b->setAccessibleName(words);
     if (*kind != '\0') b->setProperty("kind", QString::fromLatin1(kind));
     if (sign) {
-        b->setIcon(icon_of(*sign));
+        b->setText(QLatin1Char(' ') + words);  // air between sign and words
+        b->setIcon(icon_of(*sign, qstrcmp(kind, "primary") == 0));
         b->setIconSize(QSize(measures().px(18), measures().px(18)));
     }
     return b;
@@ -46,6 +49,12 @@ QFrame* panel(const char* kind, QWidget* parent) {
     return frame;
 }
 
+void set_panel_tone(QFrame* frame, const char* kind) {
+    frame->setProperty("panel", QString::fromLatin1(kind));
+    frame->style()->unpolish(frame);
+    frame->style()->polish(frame);
+}
+
 QBoxLayout* column_in(QWidget* widget, double margin_units, double spacing_units) {
     auto* column = new QVBoxLayout(widget);
     const int margin = measures().gap(margin_units);
@@ -55,6 +64,7 @@ QBoxLayout* column_in(QWidget* widget, double margin_units, double spacing_units
 }
 
 void empty_layout(QLayout* layout) {
+    tidy_focus_order_later(layout->parentWidget());
     while (QLayoutItem* item = layout->takeAt(0)) {
         if (QWidget* widget = item->widget()) {
             widget->hide();
@@ -68,6 +78,10 @@ void empty_layout(QLayout* layout) {
 
 QString date_words(const QDate& date) {
     return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMMM yyyy"));
+}
+
+QString counted(qsizetype count, const QString& one, const QString& many) {
+    return QStringLiteral("%1 %2").arg(count).arg(count == 1 ? one : many);
 }
 
 QString beginning(QString words) {

@@ -22,12 +22,16 @@ namespace kempt::desk {
 [[nodiscard]] QToolButton* sign_button(Sign sign, const QString& words, const char* kind = "quiet");
 // panel: "surface", "sunken", "side", "better", "worse", "caution", "plain".
 [[nodiscard]] QFrame* panel(const char* kind, QWidget* parent = nullptr);
+// Changes what a panel is.
+void set_panel_tone(QFrame* frame, const char* kind);
 // A column inside a panel, with its margins.
 [[nodiscard]] QBoxLayout* column_in(QWidget* widget, double margin_units = 4, double spacing_units = 2);
 // Deletes everything a layout holds.
 void empty_layout(QLayout* layout);
 // "12 March 2026"
 [[nodiscard]] QString date_words(const QDate& date);
+// "1 photo", "3 photos"
+[[nodiscard]] QString counted(qsizetype count, const QString& one, const QString& many);
 // First letter large, for words that begin a line: "Left temple".
 [[nodiscard]] QString beginning(QString words);
 

@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
 
 #include "desk/look/look.h"
 
@@ -63,11 +64,13 @@ void PhotoTile::set_picture_size(QSize at_100) {
 
 QSize PhotoTile::sizeHint() const {
     const Measures& m = measures();
-    const double grown = m.space;
+    const QFontMetrics metrics(font());
     const int lines = (first_.isEmpty() ? 0 : 1) + (second_.isEmpty() ? 0 : 1);
-    const int line = QFontMetrics(font()).height();
-    return {static_cast<int>(picture_size_.width() * grown) + m.gap(2),
-            static_cast<int>(picture_size_.height() * grown) + m.gap(2) + lines * line + (lines > 0 ? m.gap(1) : 0)};
+    const int words = std::max(metrics.horizontalAdvance(first_), metrics.horizontalAdvance(second_)) + 2;
+    const int least = static_cast<int>(picture_size_.width() * m.space);
+    const int width = std::clamp(words, least, std::max(least, m.px(picture_size_.width())));
+    return {width + m.gap(2), static_cast<int>(picture_size_.height() * m.space) + m.gap(2) + lines * metrics.height() +
+                                  (lines > 0 ? m.gap(1) : 0)};
 }
 
 void PhotoTile::paintEvent(QPaintEvent*) {

@@ -46,15 +46,22 @@ void TrailBar::show_trail(const Trail& trail) {
     for (qsizetype i = 0; i < whole.size(); ++i) {
         if (i > 0) {
             auto* between = text(QStringLiteral("›"), "soft");
+            between->setContentsMargins(measures().gap(1), 0, measures().gap(1), 0);
             between->setWordWrap(false);
             steps_->addWidget(between);
         }
         QString words = whole[i].text;
         if (words.size() > longest_step) words = words.left(longest_step - 1) + QStringLiteral("…");
+        if (i + 1 == whole.size()) {
+            auto* here = text(words, "lead");
+            here->setWordWrap(false);
+            here->setStyleSheet(QStringLiteral("font-size: %1px").arg(measures().body));
+            steps_->addWidget(here);
+            break;
+        }
         auto* step = button(words, "trail");
         step->setToolTip(whole[i].text);
         step->setAccessibleName(tr("Go to %1").arg(whole[i].text));
-        step->setEnabled(i + 1 < whole.size());
         steps_->addWidget(step);
         connect(step, &QPushButton::clicked, this, [this, place = whole[i].place] { emit go(place); });
     }

@@ -1,0 +1,147 @@
+// Every control of every page has a name and is reached with the Tab key; every label can be read.
+#include <QAccessible>
+#include <QLabel>
+#include <QSet>
+#include <boost/test/unit_test.hpp>
+
+#include "desk/look/look.h"
+#include "desk/photo/photo_page.h"
+#include "desk/settings/settings_dialog.h"
+#include "desk/window/book_view.h"
+#include "desk/window/page.h"
+#include "room.h"
+
+using namespace kempt;
+using namespace kempt::desk;
+
+namespace {
+
+QVector<QWidget*> controls(QWidget* root) {
+    QVector<QWidget*> out;
+    for (QWidget* w : root->findChildren<QWidget*>())
+        if (w->isVisibleTo(root) && w->isEnabled() && (w->focusPolicy() & Qt::TabFocus) && w->focusProxy() == nullptr &&
+            !w->inherits("QMenu"))
+            out.append(w);
+    return out;
+}
+
+std::string named(const QWidget* w) {
+    return std::string(w->metaObject()->className()) + " \"" + w->accessibleName().toStdString() + "\"";
+}
+
+void every_control_has_a_name(QWidget* root, const std::string& where) {
+    for (QWidget* w : controls(root)) {
+        QAccessibleInterface* face = QAccessible::queryAccessibleInterface(w);
+        BOOST_REQUIRE(face != nullptr);
+        BOOST_TEST(!face->text(QAccessible::Name).trimmed().isEmpty(), where << ": " << w->metaObject()->className()
+                                                                             << " in " << named(w->parentWidget())
+                                                                             << " has no name");
+    }
+}
+
+void every_control_is_reached(QWidget* window, const std::string& where) {
+    const QVector<QWidget*> wanted = controls(window);
+    BOOST_TEST_REQUIRE(!wanted.isEmpty());
+    wanted.first()->setFocus(Qt::TabFocusReason);
+    QSet<QWidget*> seen{window->focusWidget()};
+    for (qsizetype i = 0; i < 2 * wanted.size() + 10; ++i) {
+        QWidget* now = window->focusWidget();
+        BOOST_TEST_REQUIRE(now != nullptr);
+        QTest::keyClick(now, Qt::Key_Tab);
+        seen.insert(window->focusWidget());
+    }
+    for (QWidget* w : wanted) BOOST_TEST(seen.contains(w), where << ": Tab does not reach " << named(w));
+}
+
+// Labels against what lies behind them, as painted: the ground is the most frequent colour of the label's picture.
+void every_label_can_be_read(QWidget* root, const std::string& where) {
+    for (const QLabel* label : root->findChildren<QLabel*>()) {
+        if (!label->isVisibleTo(root) || label->text().trimmed().isEmpty() || !label->isEnabled()) continue;
+        const QRect area(label->mapTo(root, QPoint(0, 0)), label->size());
+        if (!root->rect().contains(area)) continue;
+        const QImage image = root->grab(area).toImage().convertToFormat(QImage::Format_RGB32);
+        QHash<QRgb, int> counts;
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x) ++counts[image.pixel(x, y)];
+        QRgb ground = 0;
+        int most = 0;
+        for (auto it = counts.begin(); it != counts.end(); ++it)
+            if (it.value() > most) {
+                most = it.value();
+                ground = it.key();
+            }
+        double best = 1;
+        for (auto it = counts.begin(); it != counts.end(); ++it)
+            best = std::max(best, contrast(QColor(it.key()), QColor(ground)));
+        BOOST_TEST(best >= 4.5, where << ": \"" << label->text().toStdString() << "\" has only " << best);
+    }
+}
+
+struct EveryPage : test::Desk {
+    [[nodiscard]] QVector<QPair<std::string, Place>> places() const {
+        return {{"nobody", {}},
+                {"client", {Where::client, book.client}},
+                {"visit", {Where::visit, book.client, book.first_visit}},
+                {"photo", {Where::photo, book.client, book.first_visit, book.photo, View::left_temple}},
+                {"compare", {Where::compare, book.client, 0, 0, View::left_temple}},
+                {"report", {Where::report, book.client}}};
+    }
+    void each(const std::function<void(QWidget*, const std::string&)>& check) {
+        for (const auto& [name, place] : places()) {
+            if (!(place == window->book()->place())) go(place);
+            check(window.get(), name);
+        }
+    }
+};
+
+}  // namespace
+
+BOOST_FIXTURE_TEST_SUITE(within_reach, EveryPage)
+
+BOOST_AUTO_TEST_CASE(every_control_of_every_page_has_an_accessible_name) {
+    each(every_control_has_a_name);
+}
+
+BOOST_AUTO_TEST_CASE(tab_reaches_every_control_of_every_page) {
+    each(every_control_is_reached);
+}
+
+BOOST_AUTO_TEST_CASE(every_label_of_every_page_can_be_read_in_the_light_and_in_the_dark) {
+    for (const bool dark : {false, true}) {
+        LookChoice choice;
+        choice.dark = dark;
+        look().apply(choice);
+        each([dark](QWidget* root, const std::string& name) {
+            every_label_can_be_read(root, name + (dark ? " dark" : " light"));
+        });
+    }
+    look().apply({});
+}
+
+BOOST_AUTO_TEST_CASE(settings_have_names_and_are_reached) {
+    window->show_settings();
+    auto* dialog = window->findChild<SettingsDialog*>();
+    BOOST_TEST_REQUIRE(dialog != nullptr);
+    BOOST_TEST(test::wait_until([this] { return settled(); }));
+    every_control_has_a_name(dialog, "settings");
+    dialog->activateWindow();
+    every_control_is_reached(dialog, "settings");
+    dialog->close();
+}
+
+BOOST_AUTO_TEST_CASE(nothing_is_cut_off_sideways_at_the_largest_text) {
+    LookChoice choice;
+    choice.text_scale = 2.0;
+    look().apply(choice);
+    BOOST_TEST(test::wait_until([this] { return settled(); }));
+    each([](QWidget* root, const std::string& name) {
+        for (QWidget* w : controls(root)) {
+            const QRect area(w->mapTo(root, QPoint(0, 0)), w->size());
+            BOOST_TEST((area.left() >= 0 && area.right() < root->width()),
+                       name << ": " << named(w) << " reaches from " << area.left() << " to " << area.right());
+        }
+    });
+    look().apply({});
+}
+
+BOOST_AUTO_TEST_SUITE_END()

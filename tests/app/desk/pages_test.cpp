@@ -1,0 +1,261 @@
+#include <QCheckBox>
+#include <QDropEvent>
+#include <QFile>
+#include <QLineEdit>
+#include <QListView>
+#include <QMimeData>
+#include <QPushButton>
+#include <boost/test/unit_test.hpp>
+
+#include "desk/client/client_form.h"
+#include "desk/client/client_list.h"
+#include "desk/client/client_page.h"
+#include "desk/client/progress_panel.h"
+#include "desk/compare/before_after.h"
+#include "desk/compare/compare_page.h"
+#include "desk/look/look.h"
+#include "desk/photo/photo_canvas.h"
+#include "desk/photo/photo_page.h"
+#include "desk/photo/readings_panel.h"
+#include "desk/report/report_page.h"
+#include "desk/session/session.h"
+#include "desk/start/start_page.h"
+#include "desk/visit/visit_page.h"
+#include "desk/widgets/notice.h"
+#include "desk/window/book_view.h"
+#include "room.h"
+#include "work/keep_records.h"
+#include "work/open_book.h"
+
+using namespace kempt;
+using namespace kempt::desk;
+using test::wait_until;
+
+namespace {
+
+void click(PhotoCanvas* canvas, QPointF photo) {
+    QTest::mouseClick(canvas, Qt::LeftButton, {}, canvas->map().window_from_photo(photo).toPoint());
+}
+
+void drop(QWidget* on, const QStringList& paths) {
+    QMimeData mime;
+    QList<QUrl> urls;
+    for (const QString& path : paths) urls.append(QUrl::fromLocalFile(path));
+    mime.setUrls(urls);
+    const QPoint at = on->rect().center();
+    QDragEnterEvent enter(at, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(on, &enter);
+    BOOST_TEST(enter.isAccepted());
+    QDropEvent fall(at, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(on, &fall);
+}
+
+template <class T>
+T read(const QString& path, const std::function<Result<T>(Book&)>& ask) {
+    const auto book = work::open_book(path);
+    BOOST_REQUIRE(book.ok());
+    Result<T> result = ask(**book);
+    BOOST_REQUIRE(result.ok());
+    return result.value();
+}
+
+}  // namespace
+
+BOOST_FIXTURE_TEST_SUITE(pages, test::Desk)
+
+BOOST_AUTO_TEST_CASE(drawing_a_line_shows_readings_and_keeps_marks_and_readings_by_itself) {
+    go({Where::photo, book.client, book.first_visit, book.photo, View::left_temple});
+    auto* photo = page<PhotoPage>();
+    BOOST_TEST_REQUIRE(photo != nullptr);
+    for (const double x : {60.0, 160.0, 260.0}) click(photo->canvas(), {x, 105});
+    BOOST_TEST(wait_until([&] { return photo->readings()->shown("edge_coverage").startsWith("30"); }));
+    BOOST_TEST(photo->readings()->shown("edge_strands").isEmpty());  // refused: no figure
+    click(photo->canvas(), {330, 105});
+    BOOST_TEST(wait_until([&] { return photo->readings()->shown("edge_coverage").startsWith("40"); }));
+    BOOST_TEST(wait_until([this] { return settled(); }));
+    const auto kept = book.marks_in_book(book.photo);
+    BOOST_TEST_REQUIRE(kept.has_value());
+    BOOST_TEST(kept->edge_line.size() == 4);
+    const auto readings =
+        read<QVector<ReadingRecord>>(book.path, [this](Book& b) { return work::readings_of(b, book.photo); });
+    BOOST_TEST(!readings.isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(leaving_the_page_at_once_keeps_the_last_change_too) {
+    go({Where::photo, book.client, book.first_visit, book.photo, View::left_temple});
+    auto* canvas = page<PhotoPage>()->canvas();
+    click(canvas, {60, 105});
+    click(canvas, {300, 105});
+    go({Where::client, book.client});
+    BOOST_TEST(wait_until([this] { return settled(); }));
+    BOOST_TEST_REQUIRE(book.marks_in_book(book.photo).has_value());
+    BOOST_TEST(book.marks_in_book(book.photo)->edge_line.size() == 2);
+}
+
+BOOST_AUTO_TEST_CASE(closing_the_window_at_once_keeps_the_last_change_too) {
+    go({Where::photo, book.client, book.first_visit, book.photo, View::left_temple});
+    auto* canvas = page<PhotoPage>()->canvas();
+    for (const double x : {60.0, 160.0, 260.0}) click(canvas, {x, 105});
+    window->close();
+    BOOST_TEST(wait_until([this] {
+        return window->session()->records().unfinished() == 0 && book.marks_in_book(book.photo).has_value();
+    }));
+    BOOST_TEST(book.marks_in_book(book.photo)->edge_line.size() == 3);
+}
+
+BOOST_AUTO_TEST_CASE(one_point_is_no_line_and_is_said_not_hidden) {
+    go({Where::photo, book.client, book.first_visit, book.photo, View::left_temple});
+    click(page<PhotoPage>()->canvas(), {60, 105});
+    window->book()->go({Where::client, book.client});
+    BOOST_TEST(wait_until([this] { return settled(); }));
+    BOOST_TEST(!book.marks_in_book(book.photo).has_value());
+}
+
+BOOST_AUTO_TEST_CASE(the_window_goes_on_while_she_draws_on_a_slow_machine) {
+    go({Where::photo, book.client, book.first_visit, book.photo, View::left_temple});
+    auto* photo = page<PhotoPage>();
+    analysis->slow_ms = 400;
+    int ticks = 0;
+    QTimer timer;
+    QObject::connect(&timer, &QTimer::timeout, &timer, [&] { ++ticks; });
+    timer.start(5);
+    for (const double x : {60.0, 160.0, 260.0}) click(photo->canvas(), {x, 105});
+    BOOST_TEST(wait_until([&] { return photo->meter()->measuring(); }));
+    const int before = ticks;
+    BOOST_TEST(wait_until([&] { return !photo->readings()->shown("edge_coverage").isEmpty(); }));
+    BOOST_TEST(ticks - before >= 10);
+    analysis->slow_ms = 0;
+}
+
+BOOST_AUTO_TEST_CASE(dropped_files_and_folders_go_into_the_view_and_duplicates_are_told) {
+    go({Where::visit, book.client, book.second_visit});
+    auto* visit = page<VisitPage>();
+    drop(visit->tray(View::nape), {book.picture_file(1), book.picture_file(2)});
+    BOOST_TEST(wait_until([&] { return visit->tray(View::nape)->shots() == 2; }));
+    BOOST_TEST(window->book()->notice()->sentence().contains("2 photos"));
+    QDir(book.folder.path()).mkdir("phone");
+    QFile::copy(book.picture_file(3), book.folder.filePath("phone/a.png"));
+    QFile::copy(book.picture_file(1), book.folder.filePath("phone/b.png"));
+    drop(visit->tray(View::crown), {book.folder.filePath("phone")});
+    BOOST_TEST(wait_until([&] { return visit->tray(View::crown)->shots() == 1 && settled(); }));
+    BOOST_TEST(window->book()->notice()->sentence().contains("already"));
+}
+
+BOOST_AUTO_TEST_CASE(a_broken_file_is_told_and_the_others_are_taken) {
+    go({Where::visit, book.client, book.second_visit});
+    QFile broken(book.folder.filePath("broken.jpg"));
+    BOOST_REQUIRE(broken.open(QIODevice::WriteOnly));
+    broken.write("not a picture");
+    broken.close();
+    auto* visit = page<VisitPage>();
+    visit->take_files(View::nape, {broken.fileName(), book.picture_file(4)});
+    BOOST_TEST(
+        wait_until([&] { return visit->tray(View::nape)->shots() == 1 && window->book()->notice()->isVisible(); }));
+    BOOST_TEST(window->book()->notice()->property("panel").toString() == "worse");
+}
+
+BOOST_AUTO_TEST_CASE(the_state_of_the_hair_is_kept_as_it_is_ticked) {
+    go({Where::visit, book.client, book.second_visit});
+    QTest::keyClick(page<VisitPage>()->wet(), Qt::Key_Space);
+    BOOST_TEST(wait_until([this] { return settled(); }));
+    const auto visit = read<Visit>(book.path, [this](Book& b) { return work::visit_of(b, book.second_visit); });
+    BOOST_TEST(visit.hair.wet);
+    BOOST_TEST(!visit.hair.styled);
+}
+
+BOOST_AUTO_TEST_CASE(search_finds_by_a_few_letters_whatever_the_accents) {
+    ClientList* list = window->book()->clients();
+    BOOST_TEST(list->view()->model()->rowCount() == 2);
+    QTest::keyClicks(list->search(), "elo");
+    BOOST_TEST(list->view()->model()->rowCount() == 1);
+    QTest::keyClick(list->search(), Qt::Key_Return);
+    BOOST_TEST(wait_until([this] { return window->book()->place().client == book.other && settled(); }));
+}
+
+BOOST_AUTO_TEST_CASE(a_new_client_takes_a_name_and_return) {
+    window->book()->add_client();
+    ClientForm* form = window->findChild<ClientForm*>();
+    BOOST_TEST_REQUIRE(form != nullptr);
+    QTest::keyClicks(form->name(), "Imani Vale");
+    QTest::keyClick(form->name(), Qt::Key_Return);
+    BOOST_TEST(wait_until([this] { return window->book()->place().where == Where::client && settled(); }));
+    const Id made = window->book()->place().client;
+    const auto client = read<Client>(book.path, [made](Book& b) { return work::client_of(b, made); });
+    BOOST_TEST(client.name.toStdString() == "Imani Vale");
+    BOOST_TEST(!client.photo_consent);
+}
+
+BOOST_AUTO_TEST_CASE(a_new_visit_opens_for_photos_and_back_leads_to_the_client) {
+    go({Where::client, book.client});
+    page<ClientPage>()->add_visit();
+    BOOST_TEST(wait_until([this] { return window->book()->place().where == Where::visit && settled(); }));
+    BOOST_TEST(page<VisitPage>()->tray(View::nape)->shots() == 0);
+    QTest::keyClick(window.get(), Qt::Key_Left, Qt::AltModifier);
+    BOOST_TEST(wait_until([this] { return window->book()->place().where == Where::client; }));
+}
+
+BOOST_AUTO_TEST_CASE(a_picture_does_not_leave_the_book_without_consent) {
+    go({Where::compare, book.client, 0, 0, View::left_temple});
+    const QString path = book.folder.filePath("pair.png");
+    page<ComparePage>()->save_to(path);
+    BOOST_TEST(wait_until([this] { return window->book()->notice()->isVisible() && settled(); }));
+    BOOST_TEST(!QFile::exists(path));
+    BOOST_TEST(window->book()->notice()->sentence().contains("not agreed"));
+}
+
+BOOST_AUTO_TEST_CASE(the_report_is_written_as_pdf) {
+    go({Where::report, book.client});
+    const QString path = book.folder.filePath("report.pdf");
+    page<ReportPage>()->write_to(path);
+    BOOST_TEST(wait_until([&] { return QFile::exists(path) && settled(); }, 60000));
+    QFile file(path);
+    BOOST_REQUIRE(file.open(QIODevice::ReadOnly));
+    BOOST_TEST(file.read(5).toStdString() == "%PDF-");
+}
+
+BOOST_AUTO_TEST_CASE(a_larger_text_rebuilds_the_window_at_the_same_place) {
+    go({Where::visit, book.client, book.first_visit});
+    const Place before = window->book()->place();
+    LookChoice choice;
+    choice.text_scale = 2.0;
+    look().apply(choice);
+    BOOST_TEST(wait_until([&] { return window->book() != nullptr && window->book()->place() == before && settled(); }));
+    BOOST_TEST(page<VisitPage>()->fontInfo().pixelSize() >= 26);
+    look().apply({});
+    BOOST_TEST(wait_until([&] { return window->book()->place() == before && settled(); }));
+}
+
+BOOST_AUTO_TEST_CASE(a_missing_book_is_told_on_the_start_page) {
+    MainWindow fresh(test::fake_open(analysis));
+    fresh.show();
+    fresh.open_book(book.folder.filePath("nowhere.kempt"));
+    BOOST_TEST(wait_until([&] { return fresh.start()->notice()->isVisible(); }));
+    BOOST_TEST((fresh.book() == nullptr));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+BOOST_AUTO_TEST_SUITE(before_after)
+
+BOOST_AUTO_TEST_CASE(keys_and_pointer_move_the_parting) {
+    BeforeAfter picture;
+    picture.resize(800, 600);
+    PairOnShow pair;
+    pair.before = QImage(400, 300, QImage::Format_RGB888);
+    pair.after = pair.before;
+    pair.before_date = QDate(2026, 3, 2);
+    pair.after_date = QDate(2026, 5, 4);
+    picture.set_pair(pair);
+    picture.show();
+    QTest::keyClick(&picture, Qt::Key_Right);
+    BOOST_TEST(picture.parting() == 0.52, boost::test_tools::tolerance(1e-9));
+    QTest::keyClick(&picture, Qt::Key_Home);
+    BOOST_TEST(picture.parting() == 0.0);
+    QTest::mousePress(&picture, Qt::LeftButton, {}, QPoint(600, 300));
+    BOOST_TEST(picture.parting() == 0.75, boost::test_tools::tolerance(1e-9));
+    QTest::keyClick(&picture, Qt::Key_End);
+    BOOST_TEST(picture.parting() == 1.0);
+    BOOST_TEST(picture.accessibleDescription().contains("2 March 2026"));
+}
+
+BOOST_AUTO_TEST_SUITE_END()

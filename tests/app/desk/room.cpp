@@ -1,0 +1,170 @@
+#include "room.h"
+
+#include <QApplication>
+#include <QBuffer>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QImage>
+#include <QPainter>
+#include <QStandardPaths>
+#include <QThread>
+#include <boost/test/unit_test.hpp>
+
+#include "desk/client/client_list.h"
+#include "desk/look/look.h"
+#include "desk/session/session.h"
+#include "desk/window/book_view.h"
+#include "desk/window/page.h"
+#include "work/import_photos.h"
+#include "work/keep_records.h"
+#include "work/open_book.h"
+#include "work/set_marks.h"
+
+namespace kempt::test {
+namespace {
+
+// Made before the first test, gone after the last one.
+struct Application {
+    Application() {
+        static int argc = 1;
+        static char name[] = "test_desk";
+        static char* argv[] = {name, nullptr};
+        if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+        qputenv("XDG_CONFIG_HOME", settings.path().toUtf8());
+        qputenv("XDG_DATA_HOME", settings.path().toUtf8());
+        app = std::make_unique<QApplication>(argc, argv);
+        QApplication::setOrganizationName(QStringLiteral("KemptTest"));
+        QApplication::setApplicationName(QStringLiteral("desk"));
+        desk::look().apply({});
+    }
+    ~Application() { app.reset(); }
+    QTemporaryDir settings;
+    std::unique_ptr<QApplication> app;
+};
+
+template <class T>
+T must(Result<T> result) {
+    BOOST_REQUIRE_MESSAGE(result.ok(), result.ok() ? std::string() : result.error().sentence());
+    return std::move(result.value());
+}
+
+}  // namespace
+
+BOOST_TEST_GLOBAL_FIXTURE(Application);
+
+bool wait_until(const std::function<bool()>& so, int limit_ms) {
+    return QTest::qWaitFor(so, limit_ms);
+}
+
+Result<desk::Measured> FakeAnalysis::measure(const Marks& marks, const Progress& progress) {
+    QElapsedTimer clock;
+    clock.start();
+    do {
+        if (tell(progress, 0.5, "measuring") == Go::stop) {
+            ++stopped;
+            return Error{ErrorKind::cancelled, "cancelled", "Measuring was stopped.", "", ""};
+        }
+        if (slow_ms > 0) QThread::msleep(5);
+    } while (clock.elapsed() < slow_ms);
+    ++measured;
+    desk::Measured out;
+    const double value = 10.0 * static_cast<double>(marks.edge_line.size());
+    out.readings.append({"edge_coverage", "%", value, value - 2, value + 2, false, {}});
+    out.readings.append({"edge_strands", "1/cm", 0, 0, 0, true, "Single strands need a closer photo."});
+    out.quality = "usable";
+    out.findings.append(
+        {"tilted", desk::ShownFinding::Level::warning, "The card is tilted.", "Hold the camera straight above it."});
+    out.px_per_mm = 20;
+    out.scale_from = "card";
+    return out;
+}
+
+desk::OpenFunction fake_open(const std::shared_ptr<FakeAnalysis>& analysis) {
+    return [analysis](const QByteArray& bytes, double, const Progress&) -> Result<desk::OpenedPhoto> {
+        desk::OpenedPhoto photo;
+        photo.picture = desk::picture_from(QImage::fromData(bytes));
+        photo.measure = [analysis](const Marks& marks, bool, const Progress& progress) {
+            return analysis->measure(marks, progress);
+        };
+        return photo;
+    };
+}
+
+Marks some_marks(int points) {
+    Marks marks;
+    marks.view = View::left_temple;
+    for (int i = 0; i < points; ++i) marks.edge_line.append({60.0 + 60 * i, 100.0});
+    marks.hair_side = QPointF(150, 180);
+    return marks;
+}
+
+SeededBook::SeededBook() {
+    path = folder.filePath(QStringLiteral("book.kempt"));
+    const auto book = must(work::create_book(path));
+    Client one;
+    one.name = QStringLiteral("Ada Holloway");
+    one.since = QDate(2026, 3, 2);
+    client = must(work::add_client(*book, one)).id;
+    Client two;
+    two.name = QStringLiteral("Élodie Marsh");
+    two.since = QDate(2026, 4, 2);
+    other = must(work::add_client(*book, two)).id;
+    Visit visit;
+    visit.client = client;
+    visit.date = QDate(2026, 3, 2);
+    first_visit = must(work::add_visit(*book, visit)).id;
+    visit.date = QDate(2026, 5, 4);
+    second_visit = must(work::add_visit(*book, visit)).id;
+    work::ImportOptions options;
+    options.visit = first_visit;
+    options.view = View::left_temple;
+    options.paths = {picture_file(0)};
+    const work::ImportReport report = must(work::import_photos(*book, options));
+    BOOST_REQUIRE_EQUAL(report.imported, 1);
+    photo = report.files.front().photo;
+}
+
+QString SeededBook::picture_file(int number) const {
+    const QString file = folder.filePath(QStringLiteral("picture-%1.png").arg(number));
+    if (QFile::exists(file)) return file;
+    QImage image(400, 300, QImage::Format_RGB32);
+    image.fill(QColor(178, 132, 108));
+    QPainter painter(&image);
+    painter.fillRect(0, 110, 400, 190, QColor(30 + number, 24, 22));
+    painter.end();
+    BOOST_REQUIRE(image.save(file));
+    return file;
+}
+
+std::optional<Marks> SeededBook::marks_in_book(Id of) const {
+    const auto book = must(work::open_book(path));
+    return must(work::marks_of(*book, of));
+}
+
+Desk::Desk() {
+    window = std::make_unique<desk::MainWindow>(fake_open(analysis));
+    window->resize(1280, 800);
+    window->show();
+    window->activateWindow();
+    window->open_book(book.path);
+    BOOST_REQUIRE(wait_until([this] { return window->book() != nullptr && settled(); }));
+}
+
+bool Desk::settled() const {
+    desk::Session& s = *window->session();
+    const desk::Page* page = window->book()->page();
+    return window->book()->clients()->settled() && (page == nullptr || page->settled()) &&
+           s.records().unfinished() == 0 && s.bench().unfinished() == 0 && s.live().unfinished() == 0;
+}
+
+void Desk::go(const desk::Place& place) {
+    window->book()->go(place);
+    BOOST_REQUIRE(wait_until([&] { return window->book()->place() == place && settled(); }));
+    QTest::qWait(20);
+}
+
+QWidget* Desk::current() const {
+    return window->book()->page();
+}
+
+}  // namespace kempt::test
