@@ -20,13 +20,12 @@ Result<Answer> check(const Arguments& arguments, const Progress& progress) {
                    {"readings", report->readings}, {"problems", QJsonArray::fromStringList(report->problems)}};
     answer.lines = report->problems;
     if (report->sound)
-        answer.lines = {q("The book is sound: %1 clients, %2 visits, %3 photos, %4 readings.")
-                            .arg(report->clients)
-                            .arg(report->visits)
-                            .arg(report->photos)
-                            .arg(report->readings)};
+        answer.lines = {q("The book is sound: %1, %2, %3, %4.")
+                            .arg(counted(report->clients, "client"), counted(report->visits, "visit"),
+                                 counted(report->photos, "photo"), counted(report->readings, "reading"))};
     else
-        answer.failure = q("The book has %1 problems; restore it from a backup.").arg(report->problems.size());
+        answer.failure =
+            q("The book has %1; restore it from a backup.").arg(counted(report->problems.size(), "problem"));
     return answer;
 }
 

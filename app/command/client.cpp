@@ -34,7 +34,7 @@ Result<Answer> list(const Arguments& arguments, const Progress&) {
         object["photos"] = row.photos;
         object["last_visit"] = row.last_visit ? QJsonValue(row.last_visit->toString(Qt::ISODate)) : QJsonValue::Null;
         array.append(object);
-        answer.lines.append(q("%1  (%2 visits)").arg(line_of(row.client)).arg(row.visits));
+        answer.lines.append(q("%1  (%2)").arg(line_of(row.client), counted(row.visits, "visit")));
     }
     answer.json = {{"clients", array}};
     return answer;

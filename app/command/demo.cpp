@@ -14,13 +14,12 @@ Result<Answer> demo(const Arguments& arguments, const Progress& progress) {
     const auto made = work::make_demo({arguments.text(q("samples")), out}, progress);
     if (!made) return made.error();
     const QDir folder(out);
-    QStringList lines{q("Book: %1").arg(made->book),
-                      q("%1 clients, %2 visits, %3 photos: %4 measured, %5 refused at the gate.")
-                          .arg(made->clients)
-                          .arg(made->visits)
-                          .arg(made->photos)
-                          .arg(made->measured)
-                          .arg(made->refused)};
+    QStringList lines{
+        q("Book: %1").arg(made->book),
+        q("%1, %2, %3: %4 measured, %5 refused at the gate.")
+            .arg(counted(made->clients, "client"), counted(made->visits, "visit"), counted(made->photos, "photo"))
+            .arg(made->measured)
+            .arg(made->refused)};
     for (const QString& file : made->files)
         if (file.endsWith(u"report.pdf")) lines.append(q("Report: %1").arg(folder.absoluteFilePath(file)));
     lines.append(q("Pictures, charts and readings: %1").arg(folder.absolutePath()));

@@ -9,6 +9,11 @@ inline QString q(const char* words) {
     return QString::fromUtf8(words);
 }
 
+// "1 visit", "2 visits"
+inline QString counted(qsizetype count, const char* one) {
+    return QString::number(count) + u' ' + q(one) + (count == 1 ? QString() : q("s"));
+}
+
 inline Option needed(const char* name, Type type, const char* value, const char* help,
                      const QStringList& choices = {}) {
     return {q(name), type, q(value), q(help), true, choices};

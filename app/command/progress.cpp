@@ -13,10 +13,10 @@ namespace {
 QStringList lines_of(const work::Series& series) {
     QStringList lines{q("%1, %2").arg(word_of(series.view), title_of_reading(series.reading))};
     for (const work::VisitPoint& visit : series.visits) {
-        const QString what = visit.mean ? q("%1, %2 shots")
-                                              .arg(with_interval(*visit.mean, visit.low, visit.high, series.unit))
-                                              .arg(visit.shots.size())
-                                        : visit.not_comparable.join(u' ');
+        const QString what = visit.mean
+                                 ? q("%1, %2").arg(with_interval(*visit.mean, visit.low, visit.high, series.unit),
+                                                   counted(static_cast<qsizetype>(visit.shots.size()), "shot"))
+                                 : visit.not_comparable.join(u' ');
         lines.append(q("  %1  %2").arg(visit.date.toString(Qt::ISODate), what));
     }
     if (const work::PairVerdict* pair = series.first_to_last())

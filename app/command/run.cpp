@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "command/command.h"
+#include "command/quiet.h"
 
 namespace kempt::command {
 
@@ -83,6 +84,7 @@ bool asks_for_help(const QStringList& words) {
 
 int run(int argc, char** argv) {
     try {
+        quiet_libraries();
         const QString name = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QString();
         const Command* command = find_command(name == u"--version" ? QStringLiteral("version") : name);
         // Painting text needs a QGuiApplication; everything else starts without one, and faster.
