@@ -4,6 +4,7 @@
 #include "command/options.h"
 #include "domain/words.h"
 #include "work/compare_pictures.h"
+#include "work/keep_records.h"
 #include "work/measure_json.h"
 #include "work/open_book.h"
 
@@ -19,8 +20,13 @@ Result<Answer> compare(const Arguments& arguments, const Progress& progress) {
     options.view = arguments.view(q("view"));
     options.from_visit = arguments.id(q("from"));
     options.to_visit = arguments.id(q("to"));
-    const auto pictures = work::compare_pictures(**book, options, progress);
+    const auto client = work::client_of(**book, options.client);
+    if (!client) return client.error();
+    auto pictures = work::compare_pictures(**book, options, progress);
     if (!pictures) return pictures.error();
+    if (!client->photo_consent)
+        pictures->pair.notes.append(
+            q("The client has not agreed that pictures leave the book: show it to nobody else."));
     const QString out = arguments.text(q("out"));
     if (const Status status = work::write_pair(pictures.value(), out); !status) return status.error();
     const work::AlignedPair& pair = pictures->pair;

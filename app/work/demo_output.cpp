@@ -8,8 +8,9 @@
 
 #include "charts/chart_painter.h"
 #include "domain/words.h"
+#include "report/pair_picture.h"
+#include "report/report_pdf.h"
 #include "work/chart_of.h"
-#include "work/compare_pictures.h"
 #include "work/errors.h"
 #include "work/make_report.h"
 #include "work/progress_json.h"
@@ -57,14 +58,13 @@ struct Writer {
         return Done{};
     }
 
-    Status write_report(report::Copy copy, const QString& name) {
-        ReportOptions options;
-        options.client = client.id;
-        options.path = out.filePath(folder + u'/' + name);
-        options.salon = scenario.salon;
-        options.look.copy = copy;
-        if (const Status status = make_report(book, options, scenario.today); !status) return status.error();
-        result.files.append(folder + u'/' + name);
+    Status write_report(const report::Model& model, report::Copy copy, const QString& name) {
+        report::Options look;
+        look.copy = copy;
+        const QString relative = folder + u'/' + name;
+        if (const Status status = report::write_report(model, look, out.filePath(relative)); !status)
+            return status.error();
+        result.files.append(relative);
         return Done{};
     }
 
@@ -79,25 +79,21 @@ struct Writer {
         return Done{};
     }
 
-    Status write_pictures(const ClientProgress& progress) {
-        for (const Series& series : progress.series) {
-            if (series.reading != u"edge_coverage" || series.visits.size() < 2) continue;
-            CompareOptions options;
-            options.client = client.id;
-            options.view = series.view;
-            const PairVerdict* ends = series.first_to_last();
-            options.from_visit = ends ? ends->from : series.visits.front().visit;
-            options.to_visit = ends ? ends->to : series.visits.back().visit;
-            const auto pictures = compare_pictures(book, options);
-            if (!pictures) {
-                result.problems.append(client.name + QStringLiteral(", ") + word_of(series.view) +
-                                       QStringLiteral(": ") + QString::fromStdString(pictures.error().sentence()));
-                continue;
-            }
-            const QString name = QStringLiteral("before-after-%1.png").arg(dashed(word_of(series.view)));
-            if (const Status status = write_pair(pictures.value(), out.filePath(folder + u'/' + name)); !status)
-                return status.error();
-            result.files.append(folder + u'/' + name);
+    // The pairs of the report once more as files of their own.
+    Status write_pictures(const report::Model& model) {
+        for (const report::Pair& pair : model.pairs) {
+            report::PairPicture picture;
+            picture.before = pair.before;
+            picture.after = pair.after;
+            picture.before_date = pair.before_date;
+            picture.after_date = pair.after_date;
+            picture.px_per_mm = pair.px_per_mm;
+            picture.title = word_of(pair.view);
+            picture.verdict = (pair.verdict + u' ' + pair.note).trimmed();
+            const auto png = report::pair_png(picture);
+            if (!png) return png.error();
+            const QString name = QStringLiteral("before-after-%1.png").arg(dashed(word_of(pair.view)));
+            if (const Status status = write(name, png.value()); !status) return status.error();
         }
         return Done{};
     }
@@ -128,14 +124,17 @@ Result<DemoFiles> write_client_files(Book& book, const Client& client, const Sce
         !status)
         return status.error();
     if (const Status status = writer.write_charts(compared.value()); !status) return status.error();
-    if (tell(progress, 0.2, "drawing the pictures of " + name) == Go::stop) return stopped();
-    if (const Status status = writer.write_pictures(compared.value()); !status) return status.error();
-    if (tell(progress, 0.5, "writing the report of " + name) == Go::stop) return stopped();
-    if (const Status status = writer.write_report(report::Copy::client, QStringLiteral("report.pdf")); !status)
-        return status.error();
-    if (tell(progress, 0.75, "writing the salon's copy for " + name) == Go::stop) return stopped();
-    if (const Status status = writer.write_report(report::Copy::record, QStringLiteral("report-record.pdf")); !status)
-        return status.error();
+    ReportOptions options;
+    options.client = client.id;
+    options.salon = scenario.salon;
+    const auto model = report_model_of(book, options, scenario.today, part_of(progress, 0.2, 0.7));
+    if (!model) return model.error();
+    if (const Status status = writer.write_pictures(model.value()); !status) return status.error();
+    if (tell(progress, 0.75, "writing the reports of " + name) == Go::stop) return stopped();
+    for (const auto& [copy, file] :
+         {std::pair(report::Copy::client, "report.pdf"), std::pair(report::Copy::record, "report-record.pdf")})
+        if (const Status status = writer.write_report(model.value(), copy, QString::fromLatin1(file)); !status)
+            return status.error();
     if (tell(progress, 1, "files of " + name + " are written") == Go::stop) return stopped();
     return writer.result;
 }

@@ -1,8 +1,10 @@
 #include "work/series_words.h"
 
 #include <QLocale>
+#include <algorithm>
 #include <cmath>
 
+#include "charts/chart_data.h"
 #include "domain/words.h"
 #include "work/measure_json.h"
 
@@ -15,7 +17,7 @@ constexpr double days_in_month = 365.25 / 12;
 constexpr double farthest_days = 3 * 365.25;
 
 QString number(double value) {
-    return QString::number(rounded(value, 3), 'g', 6);
+    return QString::number(rounded(value, 2), 'g', 6);
 }
 
 QString day(const QDate& date) {
@@ -30,7 +32,7 @@ std::vector<const VisitPoint*> trend_points(const Series& series) {
 }
 
 QString unit_words(const Series& series) {
-    return series.unit == u"%" ? QStringLiteral("points") : series.unit;
+    return series.unit == u"%" ? QStringLiteral("points") : charts::unit_for_people(series.unit);
 }
 
 std::optional<QDate> date_at(const Series& series, const std::optional<double>& t, const QDate& now) {
@@ -75,17 +77,26 @@ void add_trend(Series& series) {
         return;
     }
     const change::Trend& trend = *series.trend;
+    const double sign = trend.slope < 0 ? -1 : 1;
     series.trend_text =
-        QStringLiteral("Over %1 visits %2 changes by %3 %4 a month")
+        QStringLiteral("Over %1 visits %2 %3 by %4 %5 a month")
             .arg(points.size())
-            .arg(title_of_reading(series.reading), number(trend.slope * days_in_month), unit_words(series));
-    if (trend.interval_known)
+            .arg(title_of_reading(series.reading), trend.slope < 0 ? QStringLiteral("fell") : QStringLiteral("rose"),
+                 number(sign * trend.slope * days_in_month), unit_words(series));
+    if (trend.interval_known) {
+        const double one = sign * trend.slope_low * days_in_month, other = sign * trend.slope_high * days_in_month;
         series.trend_text +=
-            QStringLiteral(" (95 % interval %1 to %2)")
-                .arg(number(trend.slope_low * days_in_month), number(trend.slope_high * days_in_month));
-    series.trend_text += QStringLiteral("; Mann-Kendall p = %1, so the trend %2.")
+            QStringLiteral(" (95 % interval %1 to %2)").arg(number(std::min(one, other)), number(std::max(one, other)));
+    }
+    series.trend_text += QStringLiteral("; Mann-Kendall p = %1, so the trend %2")
                              .arg(number(trend.p), trend.p < 0.05 ? QStringLiteral("is more than chance")
                                                                   : QStringLiteral("may be chance"));
+    const PairVerdict* ends = series.first_to_last();
+    const double whole = std::abs(trend.slope) * days.back(), seen = ends ? ends->judgement.smallest_detectable : 0;
+    if (trend.p < 0.05 && whole < seen)
+        series.trend_text += QStringLiteral(", but all of it is less than the %1 %2 that two visits can tell apart")
+                                 .arg(number(seen), unit_words(series));
+    series.trend_text += QStringLiteral(".");
 }
 
 void add_target(Series& series, const Target& target) {
