@@ -13,6 +13,7 @@ namespace {
 
 constexpr int finer = 2;                  // drawn this much finer, then averaged down, so that strands do not shimmer
 constexpr double longest_mm = 200;        // wider than a head: a mark far off must not make a huge picture
+constexpr int longest_warped_px = 30000;  // OpenCV's warp addresses pixels in 16 bits
 constexpr std::uint8_t empty_grey = 200;  // where a photo does not reach
 
 std::vector<cv::Point2d> in_mm(const QVector<QPointF>& px, const card::Calibration& calibration) {
@@ -117,11 +118,16 @@ QImage image_from(const cv::Mat& linear_rgb) {
 }
 
 QImage draw(const PairSide& side, const cv::Matx33d& out_from_px, cv::Size size, bool with_light) {
-    const cv::Mat& pixels = side.photo->decoded.photo.pixels;
-    cv::Mat codes, reach;
+    cv::Mat pixels = side.photo->decoded.photo.pixels, codes, reach;
+    cv::Matx33d map = out_from_px;
+    if (const int longest = std::max(pixels.cols, pixels.rows); longest > longest_warped_px) {
+        const double factor = static_cast<double>(longest_warped_px) / longest;
+        cv::resize(pixels, pixels, {}, factor, factor, cv::INTER_AREA);
+        map = map * cv::Matx33d(1 / factor, 0, 0, 0, 1 / factor, 0, 0, 0, 1);
+    }
     const cv::Size fine(size.width * finer, size.height * finer);
-    cv::warpPerspective(pixels, codes, out_from_px, fine, cv::INTER_LINEAR, cv::BORDER_CONSTANT);
-    cv::warpPerspective(cv::Mat(pixels.size(), CV_8UC1, cv::Scalar(255)), reach, out_from_px, fine, cv::INTER_NEAREST,
+    cv::warpPerspective(pixels, codes, map, fine, cv::INTER_LINEAR, cv::BORDER_CONSTANT);
+    cv::warpPerspective(cv::Mat(pixels.size(), CV_8UC1, cv::Scalar(255)), reach, map, fine, cv::INTER_NEAREST,
                         cv::BORDER_CONSTANT);
     const card::LightMap light(side.photo->decoded.photo, with_light ? side.calibration : card::Calibration{});
     cv::Mat linear = light.linear(codes);
@@ -163,10 +169,8 @@ AlignedPair side_by_side(const PairSide& before, const PairSide& after, const Al
     return pair;
 }
 
-}  // namespace
-
-Result<AlignedPair> align_pair(const PairSide& before, const PairSide& after, const AlignOptions& options,
-                               const Progress& progress) {
+Result<AlignedPair> align(const PairSide& before, const PairSide& after, const AlignOptions& options,
+                          const Progress& progress) {
     if (!before.photo || !after.photo) return invalid("no-photo", "A before/after picture needs two photos.");
     if (options.longest_side_px < 100 || options.longest_side_px > 8000)
         return invalid("bad-picture-size", "The longest side must be 100 to 8000 pixels.");
@@ -201,6 +205,13 @@ Result<AlignedPair> align_pair(const PairSide& before, const PairSide& after, co
                       pair.light_matched);
     if (tell(progress, 1, "pictures are drawn") == Go::stop) return stopped();
     return pair;
+}
+
+}  // namespace
+
+Result<AlignedPair> align_pair(const PairSide& before, const PairSide& after, const AlignOptions& options,
+                               const Progress& progress) {
+    return guarded([&] { return align(before, after, options, progress); });
 }
 
 }  // namespace kempt::work

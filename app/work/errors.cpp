@@ -24,6 +24,16 @@ Error disk(const QString& path, const QString& why) {
             "What stood there before is unchanged.", "Check that the folder exists, may be written to and has room."};
 }
 
+Error thrown(const char* what) {
+    return {ErrorKind::unsupported, "photo-not-workable", std::string("This photo cannot be worked on (") + what + ").",
+            "Nothing was changed.", "Take the photo again, or report the words in brackets."};
+}
+
+Error out_of_memory() {
+    return {ErrorKind::too_large, "out-of-memory", "There is not enough memory for this photo.", "Nothing was changed.",
+            "Close other programs, or take a smaller photo."};
+}
+
 Progress part_of(const Progress& whole, double from, double to) {
     if (!whole) return {};
     return [whole, from, to](double fraction, std::string_view step) {

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <QString>
+#include <exception>
+#include <new>
 
 #include "core/progress.h"
 #include "core/result.h"
@@ -12,6 +14,20 @@ namespace kempt::work {
 [[nodiscard]] Error invalid(const std::string& code, const std::string& what, const std::string& remedy = "");
 [[nodiscard]] Error missing(const std::string& code, const std::string& what, const std::string& remedy = "");
 [[nodiscard]] Error disk(const QString& path, const QString& why);
+
+// What the libraries throw becomes an error here, so that no exception crosses a use case. R is a Result.
+[[nodiscard]] Error thrown(const char* what);
+[[nodiscard]] Error out_of_memory();
+template <class Call>
+[[nodiscard]] auto guarded(Call call) -> decltype(call()) {
+    try {
+        return call();
+    } catch (const std::bad_alloc&) {
+        return out_of_memory();
+    } catch (const std::exception& error) {
+        return thrown(error.what());
+    }
+}
 
 // A progress for one part of a longer piece of work: its 0..1 becomes from..to of the whole.
 [[nodiscard]] Progress part_of(const Progress& whole, double from, double to);

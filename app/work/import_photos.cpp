@@ -159,7 +159,7 @@ Result<ImportReport> import_photos(Book& book, const ImportOptions& options, con
         const std::string words = "taking in " + QFileInfo(candidate.path).fileName().toStdString();
         if (tell(progress, step++ / steps, words) == Go::stop)
             return stopped(std::to_string(report.imported) + " photos were kept before that.");
-        auto taken = take(book, options, candidate.path);
+        auto taken = guarded([&] { return take(book, options, candidate.path); });
         ImportedFile& file = report.files[candidate.place];
         if (!taken) {
             note_failure(report, file, taken.error());

@@ -53,8 +53,10 @@ Status MeasureOptions::check() const {
     return Done{};
 }
 
-Result<std::shared_ptr<const OpenPhoto>> open_photo(const QByteArray& bytes, const MeasureOptions& options,
-                                                    const Progress& progress) {
+namespace {
+
+Result<std::shared_ptr<const OpenPhoto>> open(const QByteArray& bytes, const MeasureOptions& options,
+                                              const Progress& progress) {
     if (const Status status = options.check(); !status) return status.error();
     if (tell(progress, 0, "reading the photo") == Go::stop) return stopped();
     auto decoded = intake::decode(bytes, options.limits);
@@ -65,6 +67,13 @@ Result<std::shared_ptr<const OpenPhoto>> open_photo(const QByteArray& bytes, con
     open->card = card::calibrate(open->decoded.photo, {options.printer_scale, options.focal_px});
     if (tell(progress, 1, "photo is open") == Go::stop) return stopped();
     return std::shared_ptr<const OpenPhoto>(std::move(open));
+}
+
+}  // namespace
+
+Result<std::shared_ptr<const OpenPhoto>> open_photo(const QByteArray& bytes, const MeasureOptions& options,
+                                                    const Progress& progress) {
+    return guarded([&] { return open(bytes, options, progress); });
 }
 
 edges::EdgeMarks edge_marks_from(const Marks& marks) {
@@ -100,8 +109,10 @@ std::vector<cv::Point2d> region_of(const Marks& marks, const card::Calibration& 
     return inner;
 }
 
-Result<MeasureResult> measure_open_photo(const OpenPhoto& photo, const Marks& marks, const MeasureOptions& options,
-                                         const Progress& progress) {
+namespace {
+
+Result<MeasureResult> measure(const OpenPhoto& photo, const Marks& marks, const MeasureOptions& options,
+                              const Progress& progress) {
     if (const Status status = options.check(); !status) return status.error();
     if (const Status status = check_marks(marks, photo.decoded.header.size); !status) return status.error();
     MeasureResult result;
@@ -144,6 +155,13 @@ Result<MeasureResult> measure_open_photo(const OpenPhoto& photo, const Marks& ma
     }
     if (tell(progress, 1, "done") == Go::stop) return stopped();
     return result;
+}
+
+}  // namespace
+
+Result<MeasureResult> measure_open_photo(const OpenPhoto& photo, const Marks& marks, const MeasureOptions& options,
+                                         const Progress& progress) {
+    return guarded([&] { return measure(photo, marks, options, progress); });
 }
 
 Result<MeasureResult> measure_photo(const QByteArray& bytes, const Marks& marks, const MeasureOptions& options,

@@ -114,6 +114,22 @@ BOOST_AUTO_TEST_CASE(without_a_scale_the_pair_is_shown_side_by_side_and_says_so)
     BOOST_TEST(pair.notes.front().contains(QStringLiteral("Not to scale")));
 }
 
+BOOST_AUTO_TEST_CASE(a_very_long_photo_is_drawn_too) {
+    tests::application();
+    QImage image(40000, 60, QImage::Format_RGB888);
+    image.fill(QColor(190, 150, 130));
+    const auto open = TemporaryBook::required(work::open_photo(tests::encoded(image, "PNG"), {}));
+    Marks marks;
+    marks.edge_line = {QPointF(100, 30), QPointF(39000, 30)};
+    marks.hair_side = QPointF(200, 50);
+    work::PairSide one = side(*open, marks);
+    one.calibration = TemporaryBook::required(card::calibrate_two_points({100, 30}, {39000, 30}, 150));
+    const auto pair = TemporaryBook::required(work::align_pair(one, one));
+    BOOST_TEST(pair.px_per_mm > 0);
+    const QPoint inside = pair.before_line.front().toPoint() + QPoint(30, 0);
+    BOOST_TEST(std::abs(qRed(pair.before.pixel(inside)) - 190) < 3);
+}
+
 BOOST_AUTO_TEST_CASE(two_visits_of_the_book_make_a_pair_and_strangers_do_not) {
     TemporaryBook in;
     const Visit later = in.add_visit(QDate(2026, 3, 12));

@@ -9,6 +9,27 @@ using namespace kempt;
 using tests::TemporaryBook;
 using What = work::ImportedFile::What;
 
+namespace {
+
+// A JPEG with an EXIF block that holds DateTimeOriginal alone (EXIF 2.3, JPEG marker APP1).
+QByteArray taken_at(const QByteArray& jpeg, const QByteArray& when) {
+    const auto u16 = [](int v) {
+        return QByteArray().append(static_cast<char>(v & 255)).append(static_cast<char>(v >> 8));
+    };
+    const auto u32 = [&](int v) { return u16(v & 0xffff) + u16(v >> 16); };
+    QByteArray tiff = "II" + u16(42) + u32(8);
+    tiff += u16(1) + u16(0x8769) + u16(4) + u32(1) + u32(26) + u32(0);   // IFD0: where the EXIF directory is
+    tiff += u16(1) + u16(0x9003) + u16(2) + u32(20) + u32(44) + u32(0);  // DateTimeOriginal, 20 characters at 44
+    tiff += when + QByteArray(1, 0);
+    const QByteArray block = QByteArray("Exif\0\0", 6) + tiff;
+    const int length = static_cast<int>(block.size()) + 2;
+    const QByteArray app1 =
+        QByteArray("\xff\xe1", 2).append(static_cast<char>(length >> 8)).append(static_cast<char>(length & 255));
+    return jpeg.left(2) + app1 + block + jpeg.mid(2);
+}
+
+}  // namespace
+
 BOOST_AUTO_TEST_SUITE(import_photos)
 
 BOOST_AUTO_TEST_CASE(original_bytes_come_back_untouched) {
@@ -55,6 +76,24 @@ BOOST_AUTO_TEST_CASE(a_folder_goes_in_whole_and_bad_files_do_not_stop_it) {
     BOOST_TEST(rows[1].photo.file_name.toStdString() == "shot 2.jpg");
     BOOST_TEST(rows[2].photo.file_name.toStdString() == "shot 10.jpg");
     for (int i = 0; i < 3; ++i) BOOST_TEST(rows[i].photo.shot == i + 1);
+}
+
+BOOST_AUTO_TEST_CASE(shots_are_numbered_in_the_order_in_which_they_were_taken) {
+    TemporaryBook in;
+    const QByteArray plain = tests::photo_bytes_of(tests::small_photo(10, 1));
+    const QString a = in.write(QStringLiteral("a.jpg"), taken_at(plain, "2026:01:12 10:05:00")),
+                  b = in.write(QStringLiteral("b.jpg"), taken_at(plain, "2026:01:12 10:04:00")),
+                  c = in.write(QStringLiteral("c.jpg"), plain);
+    const auto report =
+        TemporaryBook::required(work::import_photos(*in.book, {in.visit.id, View::nape, {c, a, b}, true, {}}));
+    BOOST_TEST(report.imported == 3);
+    BOOST_TEST(report.files[0].shot == 3);  // without a capture time: last
+    BOOST_TEST(report.files[1].shot == 2);
+    BOOST_TEST(report.files[2].shot == 1);
+    const auto row = TemporaryBook::required(work::photo_of(*in.book, report.files[1].photo));
+    BOOST_REQUIRE(row.photo.taken.has_value());
+    BOOST_TEST((row.photo.taken->date() == QDate(2026, 1, 12)));
+    BOOST_TEST((row.photo.taken->time() == QTime(10, 5)));
 }
 
 BOOST_AUTO_TEST_CASE(the_same_bytes_are_recognised_under_another_name_and_visit) {

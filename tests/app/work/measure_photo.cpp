@@ -145,6 +145,30 @@ BOOST_AUTO_TEST_CASE(a_stored_calibration_reads_back_what_it_was) {
     BOOST_TEST(work::calibration_from_json("{}").has_scale() == false);
 }
 
+BOOST_AUTO_TEST_CASE(photos_of_odd_sizes_and_bands_that_leave_the_photo_give_an_answer_or_an_error) {
+    for (const QSize size : {QSize(1, 1), QSize(3, 900), QSize(40000, 30), QSize(60, 60)}) {
+        QImage image(size, QImage::Format_RGB888);
+        image.fill(QColor(190, 150, 130));
+        const QByteArray bytes = tests::encoded(image, "PNG");
+        Marks marks;
+        marks.edge_line = {QPointF(0, 0), QPointF(size.width(), 0)};
+        marks.hair_side = QPointF(size.width() / 2.0, size.height());
+        marks.scale_points = {QPointF(0, 0), QPointF(size.width(), size.height())};
+        marks.scale_mm = 30;
+        const auto result = work::measure_photo(bytes, marks);
+        BOOST_TEST((result.ok() ? !result->edges.refused.empty() || !result->edges.readings.empty()
+                                : !result.error().sentence().empty()));
+    }
+    const tests::CardPhoto what;
+    for (const double y : {5.0, 1690.0}) {
+        Marks marks = tests::marks_for(what);
+        for (QPointF& p : marks.edge_line) p.setY(y);
+        marks.hair_side = QPointF(1000, y < 100 ? y + 3 : y + 5);
+        const auto result = work::measure_photo(tests::photo_bytes_of(what), marks);
+        BOOST_TEST((result.ok() || !result.error().sentence().empty()));
+    }
+}
+
 BOOST_AUTO_TEST_CASE(rounding_keeps_significant_digits) {
     BOOST_TEST(work::rounded(123456.789) == 123457.0);
     BOOST_TEST(work::rounded(0.000123456789) == 0.000123457);
