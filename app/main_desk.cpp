@@ -1,6 +1,7 @@
 // kempt-desk [BOOK]: the windows.
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QSettings>
 #include <QTimer>
 #include <cstdio>
 
@@ -48,6 +49,7 @@ int main(int argc, char** argv) {
     const bool walking = parser.isSet(QStringLiteral("screenshots"));
     if (walking)
         QApplication::setApplicationName(QStringLiteral("kempt-screens"));  // leaves the person's settings alone
+    if (walking) QSettings().clear();
     kempt::desk::LookChoice choice = walking ? kempt::desk::LookChoice{} : kempt::desk::stored_look();
     if (parser.isSet(QStringLiteral("text-scale")))
         choice.text_scale = parser.value(QStringLiteral("text-scale")).toDouble();

@@ -177,6 +177,14 @@ void ProgressPanel::fill_targets() {
         line->addWidget(share);
         column->addWidget(show, 0, Qt::AlignLeft);
         column->addLayout(line);
+        if (const work::PairVerdict* v = s.first_to_last()) {
+            const QString verdict = work::word_of(v->judgement.verdict);
+            auto* words = text(tr("%1 since the first visit").arg(beginning(verdict)), "strong");
+            if (verdict == "improved" || verdict == "worse")
+                words->setProperty("tone", verdict == "worse" ? "worse" : "better");
+            words->setToolTip(QString::fromStdString(v->judgement.reason));
+            column->addWidget(words);
+        }
         if (!s.target->forecast_text.isEmpty()) column->addWidget(text(s.target->forecast_text, "caption"));
         targets_->addWidget(box);
         connect(show, &QPushButton::clicked, this, [this, view = static_cast<int>(s.view), reading = s.reading] {

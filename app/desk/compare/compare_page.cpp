@@ -55,7 +55,7 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     column->addLayout(choices);
     verdict_box_ = panel("plain");
     auto* words = column_in(verdict_box_, 3, 0.5);
-    verdict_ = text({}, "lead");
+    verdict_ = text({}, "strong");
     notes_ = text({}, "caption");
     words->addWidget(verdict_);
     words->addWidget(notes_);
@@ -170,7 +170,8 @@ void ComparePage::compare() {
             if (asked != asked_) return;
             settled_ = true;
             const bool ok = result.ok();
-            for (QWidget* w : std::initializer_list<QWidget*>{picture_, slider_, verdict_box_}) w->setVisible(ok);
+            for (QWidget* w : std::initializer_list<QWidget*>{picture_, verdict_box_}) w->setVisible(ok);
+            show_slider();
             empty_->setVisible(!ok);
             if (!ok) {
                 empty_->setText(QString::fromStdString(result.error().sentence()));
@@ -193,8 +194,11 @@ void ComparePage::compare() {
 // Where there is little height the picture gets it: it has a parting of its own.
 void ComparePage::resizeEvent(QResizeEvent* event) {
     Page::resizeEvent(event);
-    slider_->setMaximumHeight(event->size().height() < measures().px(480) ? 0 : QWIDGETSIZE_MAX);
-    slider_->setFocusPolicy(slider_->maximumHeight() == 0 ? Qt::NoFocus : Qt::StrongFocus);
+    show_slider();
+}
+
+void ComparePage::show_slider() {
+    slider_->setVisible(!picture_->isHidden() && height() >= measures().px(480));
 }
 
 void ComparePage::choose_file() {

@@ -33,6 +33,7 @@ class ComparePage : public Page {
     void take(const CompareChoices& choices);
     void fill_visits();
     void compare();
+    void show_slider();
     void choose_file();
     [[nodiscard]] View chosen_view() const;
 

@@ -14,7 +14,7 @@ Colours make_light() {
     c.raised = QColor("#fffdfb");
     c.raised_over = QColor("#f4e9ec");
     c.line = QColor("#d8cdc3");
-    c.outline = QColor("#8d7d73");
+    c.outline = QColor("#85756b");
     c.ink = QColor("#2a2220");
     c.ink_soft = QColor("#5f524b");
     c.accent = QColor("#74304f");

@@ -21,6 +21,7 @@ QLabel { background: transparent; border: none; }
 QLabel[role="title"] { font-family: "DejaVu Serif"; font-size: @titlepx; }
 QLabel[role="heading"] { font-family: "DejaVu Serif"; font-size: @headingpx; }
 QLabel[role="lead"] { font-size: @leadpx; font-weight: bold; }
+QLabel[role="strong"] { font-weight: bold; }
 QLabel[role="caption"] { font-size: @captionpx; color: @ink_soft; }
 QLabel[role="figure"] { font-family: "DejaVu Serif"; font-size: @figurepx; }
 QLabel[role="soft"] { color: @ink_soft; }

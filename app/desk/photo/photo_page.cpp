@@ -1,6 +1,5 @@
 #include "desk/photo/photo_page.h"
 
-#include <QButtonGroup>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QScrollArea>
@@ -70,7 +69,6 @@ PhotoPage::PhotoPage(Session& session, QWidget* parent) : Page(session, parent),
 }
 
 void PhotoPage::build_tools(QLayout* row) {
-    tools_ = new QButtonGroup(this);
     const auto worded = [row](QToolButton* b, const QString& words) {
         b->setText(QLatin1Char(' ') + words);
         b->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
@@ -84,7 +82,13 @@ void PhotoPage::build_tools(QLayout* row) {
     const auto tool = [&](Tool which, Sign sign, const QString& words, const QString& help) {
         auto* b = sign_button(sign, help);
         b->setCheckable(true);
-        tools_->addButton(b, static_cast<int>(which));
+        tools_.append(b);
+        connect(b, &QToolButton::clicked, this, [this, which, b] {
+            for (QToolButton* other : tools_) other->setChecked(other == b);
+            canvas_->set_tool(which);
+            refresh_tools();
+            canvas_->setFocus();
+        });
         worded(b, words);
     };
     const auto act = [&](Sign sign, const QString& words, auto run) {
@@ -97,10 +101,10 @@ void PhotoPage::build_tools(QLayout* row) {
     tool(Tool::hair_tap, Sign::hair, tr("Hair"), tr("Tap on hair, where its colour is plain"));
     tool(Tool::scalp_tap, Sign::scalp, tr("Scalp"), tr("Tap on bare scalp"));
     tool(Tool::ruler, Sign::ruler, tr("Ruler"), tr("Two points a known distance apart"));
-    tools_->button(static_cast<int>(Tool::edge_line))->setChecked(true);
+    tools_.first()->setChecked(true);
     flip_ = sign_button(Sign::flip, tr("The hair is on the other side of the line (F)"));
     connect(flip_, &QToolButton::clicked, this, [this] { canvas_->flip_side(); });
-    worded(flip_, tr("Turn"));
+    worded(flip_, tr("Hair side"));
     apart();
     undo_ = act(Sign::undo, tr("Take the last change back (Ctrl+Z)"), [this] { canvas_->undo(); });
     redo_ = act(Sign::redo, tr("Do it again (Ctrl+Shift+Z)"), [this] { canvas_->redo(); });
@@ -117,11 +121,6 @@ void PhotoPage::build_tools(QLayout* row) {
     before_->setShortcut(QKeySequence(QStringLiteral("Ctrl+PgUp")));
     after_ = act(Sign::forward, tr("The next photo (Ctrl+Page down)"), [this] { step(1); });
     after_->setShortcut(QKeySequence(QStringLiteral("Ctrl+PgDown")));
-    connect(tools_, &QButtonGroup::idClicked, this, [this](int id) {
-        canvas_->set_tool(static_cast<Tool>(id));
-        refresh_tools();
-        canvas_->setFocus();
-    });
     connect(cover_, &QToolButton::toggled, this, [this](bool on) {
         canvas_->set_cover_shown(on);
         meter_.set_with_cover(on);

@@ -7,7 +7,6 @@
 #include "desk/photo/live_meter.h"
 #include "desk/window/page.h"
 
-class QButtonGroup;
 class QDoubleSpinBox;
 class QLabel;
 class QToolButton;
@@ -58,7 +57,7 @@ class PhotoPage : public Page {
     PhotoCanvas* canvas_;
     ReadingsPanel* panel_;
     QLabel* title_;
-    QButtonGroup* tools_;
+    QVector<QToolButton*> tools_;  // no QButtonGroup: Tab would reach only the chosen one of it
     QToolButton *undo_, *redo_, *flip_, *cover_, *before_, *after_;
     QPushButton* carry_;
     QWidget* ruler_;

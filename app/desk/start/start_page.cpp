@@ -97,7 +97,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
 
 void StartPage::refresh() {
     empty_layout(recent_);
-    const QStringList books = recent_books();
+    QStringList books = recent_books();
+    books.removeIf([](const QString& path) { return !QFileInfo::exists(path); });  // a drive that is not plugged in
     if (!books.isEmpty()) recent_->addWidget(text(tr("Opened lately"), "lead"));
     for (const QString& path : books) {
         const QFileInfo file(path);

@@ -22,6 +22,7 @@ class StartPage : public QWidget {
     void create_book(const QString& path);
     void open_demo(const QString& folder);
     void refresh();
+    [[nodiscard]] bool busy() const { return runner_.unfinished() > 0; }
     [[nodiscard]] Notice* notice() const { return notice_; }
 
   signals:

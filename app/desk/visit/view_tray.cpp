@@ -18,6 +18,8 @@
 namespace kempt::desk {
 namespace {
 
+constexpr int widest_tray = 560;  // fits the smallest window beside nothing
+
 QStringList local_files(const QMimeData* mime) {
     QStringList paths;
     for (const QUrl& url : mime->urls())
@@ -58,8 +60,7 @@ QWidget* finding_panel(const ShownFinding& finding, const QString& of) {
     auto* what = text(words);
     column->addWidget(what);
     if (!finding.remedy.isEmpty()) {
-        auto* remedy = text(finding.remedy, "lead");
-        remedy->setStyleSheet(QStringLiteral("font-size: %1px").arg(measures().body));
+        auto* remedy = text(finding.remedy, "strong");
         column->addWidget(remedy);
     }
     box->setAccessibleName(words + QLatin1Char(' ') + finding.remedy);
@@ -148,6 +149,9 @@ void ViewTray::show_photos(const QVector<work::PhotoRow>& photos, const GateLook
             t.finding, (t.shots.size() == 1 ? tr("Shot %1") : tr("Shots %1")).arg(t.shots.join(tr(" and ")))));
     hint_->setVisible(shots == 0);
     shots_ = shots;
+    // Two shots stand side by side, as they are looked at.
+    const int tile = shots > 0 ? tiles_->itemAt(0)->sizeHint().width() + tiles_->spacing() : 0;
+    setMinimumWidth(std::max(measures().px(250), std::min(std::min(shots, 2) * tile + measures().gap(7), widest_tray)));
     if (focused >= 0 && shots > 0) tiles_->itemAt(std::min(focused, shots - 1))->widget()->setFocus();
 }
 

@@ -74,7 +74,6 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     auto* trays = new FlowLayout(measures().gap(3), true);
     for (const View view : all_views()) {
         auto* tray = new ViewTray(view);
-        tray->setMinimumWidth(measures().px(250));
         trays_.append(tray);
         trays->addWidget(tray);
         connect(tray, &ViewTray::files_given, this, &VisitPage::take_files);

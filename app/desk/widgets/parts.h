@@ -14,7 +14,8 @@ class QLayout;
 
 namespace kempt::desk {
 
-// role: "title", "heading", "lead", "caption", "figure", "soft" or empty. Wraps; text is plain, never read as markup.
+// role: "title", "heading", "lead", "strong", "caption", "figure", "soft" or empty. Wraps; text is plain, never read as
+// markup.
 [[nodiscard]] QLabel* text(const QString& words, const char* role = "", QWidget* parent = nullptr);
 // kind: "primary", "quiet", "trail" or empty.
 [[nodiscard]] QPushButton* button(const QString& words, const char* kind = "", std::optional<Sign> sign = {});

@@ -1,6 +1,8 @@
 // The open book: clients down the left, one page beside them, the way here above, work under way below.
 #pragma once
 
+#include <QHash>
+#include <QTimer>
 #include <QWidget>
 #include <functional>
 

@@ -27,7 +27,7 @@ MainWindow::MainWindow(OpenFunction open, QWidget* parent)
       text_scale_(look().choice().text_scale),
       inches_(look().length() == LengthUnit::inches) {
     setWindowTitle(tr("Kempt"));
-    setWindowIcon(icon_of(Sign::hair));
+    setWindowIcon(QIcon::fromTheme(QStringLiteral("kempt"), icon_of(Sign::hair)));
     stack_ = new QStackedWidget;
     setCentralWidget(stack_);
     make_start();
@@ -86,6 +86,7 @@ void MainWindow::open_book(const QString& path) {
 
 void MainWindow::show_book(const QString& path) {
     delete view_;
+    if (session_) retire(std::move(session_));
     session_ = std::make_unique<Session>(path, open_);
     view_ = new BookView(*session_);
     stack_->addWidget(view_);
@@ -93,6 +94,12 @@ void MainWindow::show_book(const QString& path) {
     setWindowTitle(tr("%1 – Kempt").arg(QFileInfo(path).completeBaseName()));
     connect(view_, &BookView::settings_asked, this, &MainWindow::show_settings);
     connect(view_, &BookView::another_book_asked, this, &MainWindow::leave_book);
+}
+
+// A book that is left goes on until what was entered is written.
+void MainWindow::retire(std::shared_ptr<Session> session) {
+    if (session->records().unfinished() == 0 && session->bench().unfinished() == 0) return;
+    QTimer::singleShot(closing_step_ms, this, [this, session] { retire(session); });
 }
 
 void MainWindow::leave_book() {
@@ -110,9 +117,11 @@ void MainWindow::leave_book() {
 // A new text size or unit reaches every margin and every figure: the pages are made anew, at the same place.
 void MainWindow::rebuild() {
     const bool in_book = view_ != nullptr && stack_->currentWidget() == view_;
-    StartPage* old = start_;
-    make_start();
-    old->deleteLater();
+    if (!start_->busy()) {
+        StartPage* old = start_;
+        make_start();
+        old->deleteLater();
+    }
     if (view_ == nullptr) return;
     BookView* old_view = view_;
     const Place place = old_view->place();

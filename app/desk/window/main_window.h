@@ -33,6 +33,7 @@ class MainWindow : public QMainWindow {
   private:
     void show_book(const QString& path);
     void leave_book();
+    void retire(std::shared_ptr<Session> session);
     void make_start();
     void rebuild();
     void add_shortcuts();

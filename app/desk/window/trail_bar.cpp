@@ -53,9 +53,8 @@ void TrailBar::show_trail(const Trail& trail) {
         QString words = whole[i].text;
         if (words.size() > longest_step) words = words.left(longest_step - 1) + QStringLiteral("…");
         if (i + 1 == whole.size()) {
-            auto* here = text(words, "lead");
+            auto* here = text(words, "strong");
             here->setWordWrap(false);
-            here->setStyleSheet(QStringLiteral("font-size: %1px").arg(measures().body));
             steps_->addWidget(here);
             break;
         }

@@ -115,7 +115,7 @@ BOOST_AUTO_TEST_CASE(the_whole_line_can_be_drawn_without_a_mouse) {
     BOOST_TEST(canvas.editor().ready_to_measure());
     const QPointF side = *canvas.marks().hair_side;
     key(Qt::Key_F);
-    BOOST_TEST(*canvas.marks().hair_side != side);
+    BOOST_TEST((*canvas.marks().hair_side != side));
 }
 
 BOOST_AUTO_TEST_CASE(the_wheel_zooms_where_the_pointer_is) {

@@ -151,7 +151,7 @@ BOOST_AUTO_TEST_CASE(a_broken_file_is_told_and_the_others_are_taken) {
     visit->take_files(View::nape, {broken.fileName(), book.picture_file(4)});
     BOOST_TEST(
         wait_until([&] { return visit->tray(View::nape)->shots() == 1 && window->book()->notice()->isVisible(); }));
-    BOOST_TEST(window->book()->notice()->property("panel").toString() == "worse");
+    BOOST_TEST((window->book()->notice()->property("panel").toString() == "worse"));
 }
 
 BOOST_AUTO_TEST_CASE(the_state_of_the_hair_is_kept_as_it_is_ticked) {

@@ -44,7 +44,8 @@ struct Application {
 
 template <class T>
 T must(Result<T> result) {
-    BOOST_REQUIRE_MESSAGE(result.ok(), result.ok() ? std::string() : result.error().sentence());
+    const std::string trouble = result.ok() ? std::string() : result.error().sentence();
+    BOOST_REQUIRE_MESSAGE(result.ok(), trouble);
     return std::move(result.value());
 }
 
