@@ -86,7 +86,7 @@ Result<EdgeLine> straighten(const Photo& photo, const card::Calibration& calibra
                      line.length_mm > 400 ? "Check the card or the two scale points." : "Draw at least 10 mm of the edge."};
     const cv::Point2d middle = line_px[line_px.size() / 2];
     line.px_per_mm = card::px_per_mm_at(calibration, middle);
-    line.step_mm = 1 / std::min(line.px_per_mm, finest_band_px_per_mm);
+    line.step_mm = 1 / std::clamp(line.px_per_mm, coarsest_band_px_per_mm, finest_band_px_per_mm);
     line.at_mm = resample(line_mm, line.step_mm);
     line.inward_mm = smooth_tangents(line.at_mm, line.step_mm);
     // The hair's side: of the line's nearest point, left or right.

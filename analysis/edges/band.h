@@ -22,6 +22,8 @@ struct EdgeLine {
 // Finest grid of the band. A 70 um hair is 1.7 of its pixels wide, and counts do not gain from more (calibrated on
 // rendered truth); coarser photos keep their own scale.
 inline constexpr double finest_band_px_per_mm = 24;
+// Coarsest: photos below this are enlarged, so that the network sees depths and widths at a size it knows.
+inline constexpr double coarsest_band_px_per_mm = 12;
 // The line's normals follow its course over this many millimetres, so that single clicks do not fan the band out.
 inline constexpr double normal_smoothing_mm = 3;
 

@@ -70,7 +70,7 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
     if (outer.size() < 50 && scalp_taps.empty())
         return Error{ErrorKind::refused, "no-bare-skin", "Too little bare skin can be seen outside the edge line to know its colour.", "The photo and the marks are kept.",
                      "Leave a few millimetres of skin beside the line free, or tap bare scalp twice."};
-    const ReferenceColours reference = reference_colours(outer, deep, hair_taps, scalp_taps, 1 / line.step_mm);
+    const ReferenceColours reference = reference_colours(outer, deep, hair_taps, scalp_taps, line.px_per_mm);
 
     const int rows = round_up(static_cast<int>((depth_mm + 0.5 - look_from_mm) / line.step_mm), 8);
     const int columns = static_cast<int>(line.at_mm.size());

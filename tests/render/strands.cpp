@@ -37,7 +37,10 @@ Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
     const double area = (x1 - x0) * y_to_mm;
     const int roots = static_cast<int>(area * g.density);
     coat.strands.reserve(static_cast<size_t>(roots));
+    const uint64_t root_seed = rng.next();
     for (int n = 0; n < roots; ++n) {
+        // Each root has its own stream: denser growth adds strands and leaves the others as they are.
+        rng = Rng(root_seed + static_cast<uint64_t>(n) * 0x9e3779b97f4a7c15ull);
         const double x = rng.uniform(x0, x1), depth = y_to_mm * rng.uniform();
         if (!rng.chance(keep_share(g, x, depth))) continue;
         const double y = scene.edge_y(x) + depth;

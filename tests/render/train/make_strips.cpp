@@ -57,7 +57,8 @@ int main(int argc, char** argv) {
         s.growth = random_growth(rng, -7, 7);
         s.light = random_lighting(rng);
         s.phone = random_phone(rng, rng.uniform(0.1, 1.0));
-        const double ppm = rng.log_uniform(11.5, 33), band_ppm = std::min(ppm, 24.0);
+        // Mostly what the gate accepts for counts and cover; some as coarse as a portrait, brought to the coarsest band.
+        const double ppm = rng.chance(0.1) ? rng.log_uniform(2.5, 11.5) : rng.log_uniform(11.5, 33), band_ppm = std::min(std::max(ppm, 12.0), 24.0);
         Camera& c = s.camera;
         const int quarter = rng.index(4);
         c.turn_deg = 90 * quarter + rng.normal(0, 8);
@@ -74,7 +75,7 @@ int main(int argc, char** argv) {
         s.strand_seed = rng.next();
         s.noise_seed = rng.next();
         const Coat coat = grow(s, 14, 30);
-        const Rendered r = rasterise(s, coat, ppm > 17 ? 3 : 4);
+        const Rendered r = rasterise(s, coat, ppm > 17 ? 3 : ppm > 8 ? 4 : 8);
         std::vector<uint8_t> rgb = photograph(s, r);
         if (rng.chance(0.9)) jpeg_blocks(rgb, r.width, r.height, 70 + rng.index(27), rng.chance(0.7));
 
@@ -135,7 +136,7 @@ int main(int argc, char** argv) {
                 taps.push_back(log_light(0.5 * (piece.from.x + piece.to.x), 0.5 * (piece.from.y + piece.to.y)));
             }
         }
-        const auto reference = kempt::edges::reference_colours(outer, deep, taps, {}, band_ppm);
+        const auto reference = kempt::edges::reference_colours(outer, deep, taps, {}, ppm);
 
         // One crop of the band, -1.5..20.5 mm deep, 14 mm along.
         const double top = rng.uniform(-1.5, std::max(-1.4, 20.5 - rows * step)), left = rng.uniform(-6.8, std::max(-6.7, 6.8 - columns * step));
