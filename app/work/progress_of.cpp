@@ -48,7 +48,7 @@ Status add_series(Book& book, Id client, View view, const QString& reading, cons
     const change::Spread rest = change::pooled_within_sd(repeat_groups(book_readings, client, view));
     series.spread = change::combine_spread(own, rest, change::default_within_sd(reading.toStdString()));
     series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()));
-    add_noise(series.visits, series.spread);
+    add_noise(series.visits, series.spread, series.unit);
     choose_for_trend(series.visits);
     add_verdicts(series);
     add_trend(series);

@@ -100,7 +100,7 @@ QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to) {
     return reasons;
 }
 
-void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread) {
+void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, const QString& unit) {
     for (VisitPoint& point : points) {
         if (point.shots.empty()) continue;
         double sum = 0;
@@ -109,8 +109,9 @@ void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread) {
         point.mean = sum / count;
         double half = 0;
         if (spread.df > 0) half = change::student_t_quantile(0.975, spread.df) * spread.sd / std::sqrt(count);
-        point.low = *point.mean - half;
-        point.high = *point.mean + half;
+        // No reading can be below nothing, and no share above all.
+        point.low = std::max(0.0, *point.mean - half);
+        point.high = unit == u"%" ? std::min(100.0, *point.mean + half) : *point.mean + half;
     }
 }
 

@@ -22,7 +22,7 @@ namespace kempt::work {
 [[nodiscard]] QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to);
 
 // Sets mean and noise band of every point, and in_trend.
-void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread);
+void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, const QString& unit);
 void choose_for_trend(std::vector<VisitPoint>& points);
 
 // "the hair was wet, styled, without product"

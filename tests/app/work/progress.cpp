@@ -195,6 +195,15 @@ BOOST_AUTO_TEST_CASE(the_way_to_the_target_and_its_forecast) {
     BOOST_TEST(json["series"].toArray()[0].toObject()["verdicts"].toArray().size() == 15);
 }
 
+BOOST_AUTO_TEST_CASE(noise_bands_stay_within_what_a_share_can_be) {
+    TemporaryBook in;
+    keep(in, in.visit, View::nape, {{2.5}, {6}, {2}});
+    keep(in, in.add_visit(QDate(2026, 2, 12)), View::nape, {{98}, {94}, {98}});
+    const auto progress = compared(in);
+    BOOST_TEST(coverage(progress, View::nape).visits[0].low >= 0.0);
+    BOOST_TEST(coverage(progress, View::nape).visits[1].high <= 100.0);
+}
+
 BOOST_AUTO_TEST_CASE(both_temples_of_one_visit_give_the_asymmetry) {
     TemporaryBook in;
     keep(in, in.visit, View::left_temple, {{30}, {32}});
