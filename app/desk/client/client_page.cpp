@@ -34,6 +34,7 @@ QString hair_words(const HairState& hair) {
 ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent) {
     auto* page = scrolled();
     name_ = text({}, "title");
+    name_->setAlignment(Qt::AlignLeft | Qt::AlignAbsolute);  // also a name that is written from the right
     below_ = text({}, "soft");
     note_ = text({});
     auto* acts = new FlowLayout(measures().gap(2));
@@ -75,7 +76,7 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
         emit go({Where::compare, client_id_, 0, 0, view});
     });
     connect(&session_, &Session::client_changed, this, [this](Id client) {
-        if (client == client_id_) load();
+        if (client == client_id_ && isVisible()) load();  // else when it is shown again
     });
 }
 

@@ -88,7 +88,7 @@ ProgressPanel::ProgressPanel(Session& session, QWidget* parent) : QFrame(parent)
     connect(clear_, &QPushButton::clicked, this, &ProgressPanel::drop_target);
     connect(compare_, &QPushButton::clicked, this, [this] { emit compare_asked(chosen_view()); });
     connect(&session_, &Session::client_changed, this, [this](Id client) {
-        if (client == client_) load();
+        if (client == client_ && isVisible()) load();
     });
 }
 

@@ -35,7 +35,7 @@ ServicesPanel::ServicesPanel(Session& session, QWidget* parent) : QFrame(parent)
     date_->setMinimumWidth(measures().px(140));
     note_ = new QLineEdit;
     note_->setAccessibleName(tr("Note on the service"));
-    note_->setPlaceholderText(tr("where on the strand, strength, minutes"));
+    note_->setPlaceholderText(tr("strength, minutes, where"));
     note_->setMinimumWidth(measures().px(180));
     auto* add_button = button(tr("Add"), "", Sign::add);
     add_button->setAccessibleName(tr("Add this service"));

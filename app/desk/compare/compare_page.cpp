@@ -26,7 +26,8 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     const int margin = measures().gap(4);
     column->setContentsMargins(margin, measures().gap(3), margin, margin);
     column->setSpacing(measures().gap(2));
-    auto* choices = new FlowLayout(measures().gap(2));
+    choices_row_ = new QWidget;
+    auto* choices = new FlowLayout(measures().gap(2), false, choices_row_);
     const auto combo = [choices](const QString& caption, const QString& name) {
         auto* box = new QWidget;
         auto* row = new QHBoxLayout(box);
@@ -52,7 +53,7 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     choices->addWidget(lines_);
     save_ = button(tr("Save the picture…"), "", Sign::picture);
     choices->addWidget(save_);
-    column->addLayout(choices);
+    column->addWidget(choices_row_);
     verdict_box_ = panel("plain");
     auto* words = column_in(verdict_box_, 3, 0.5);
     verdict_ = text({}, "strong");
@@ -60,8 +61,8 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     words->addWidget(verdict_);
     words->addWidget(notes_);
     column->addWidget(verdict_box_);
-    empty_ = text({}, "soft");
-    empty_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    empty_ = text({}, "heading");
+    empty_->setAlignment(Qt::AlignCenter);
     column->addWidget(empty_, 1);
     picture_ = new BeforeAfter;
     column->addWidget(picture_, 1);
@@ -112,6 +113,7 @@ void ComparePage::take(const CompareChoices& found) {
     for (const View view : found.views()) view_->addItem(beginning(word_of(view)), static_cast<int>(view));
     view_->setCurrentIndex(std::max(0, view_->findData(static_cast<int>(place_.view))));
     emit trail_changed({{found.client.name, {Where::client, found.client.id}}, {tr("Before and after"), place_}});
+    choices_row_->setVisible(view_->count() > 0);
     save_->setEnabled(found.client.photo_consent);
     save_->setToolTip(found.client.photo_consent ? QString() : tr("She has not agreed that photos leave the book."));
     fill_visits();
@@ -153,7 +155,9 @@ void ComparePage::compare() {
         picture_->hide();
         slider_->hide();
         verdict_box_->hide();
-        empty_->setText(tr("A view needs its edge line drawn at two visits before it can be compared."));
+        empty_->setText(
+            tr("Nothing to compare yet.\nDraw the edge line of one view at two visits, and both stand here at one "
+               "scale."));
         empty_->show();
         return;
     }

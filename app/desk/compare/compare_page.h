@@ -41,6 +41,7 @@ class ComparePage : public Page {
     std::shared_ptr<const CompareChoices> choices_;
     bool settled_ = true;
     int asked_ = 0;
+    QWidget* choices_row_;
     QComboBox *view_, *from_, *to_;
     BeforeAfter* picture_;
     QSlider* slider_;

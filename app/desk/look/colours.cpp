@@ -102,6 +102,7 @@ QVector<TextPair> text_pairs(const Colours& c) {
         pairs.append({name + " on its wash", text, wash});
         pairs.append({name + " on surface", text, c.surface});
         pairs.append({name + " on ground", text, c.ground});
+        pairs.append({name + " on sunken", text, c.sunken});
         pairs.append({"ink on the wash of " + name, c.ink, wash});
     }
     return pairs;

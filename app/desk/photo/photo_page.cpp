@@ -251,6 +251,10 @@ void PhotoPage::refresh_tools() {
     after_->setEnabled(at >= 0 && at + 1 < shots_.size());
 }
 
+void PhotoPage::set_cover_shown(bool shown) {
+    cover_->setChecked(shown);
+}
+
 void PhotoPage::step(int by) {
     for (qsizetype i = 0; i < shots_.size(); ++i) {
         if (shots_[i].photo != place_.photo) continue;

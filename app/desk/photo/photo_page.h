@@ -28,6 +28,7 @@ class PhotoPage : public Page {
     void put_away(std::function<void()> then) override;
     [[nodiscard]] bool wants_whole_width() const override { return true; }
     [[nodiscard]] bool settled() const override { return settled_ && !meter_.measuring() && !dirty_ && keeping_ == 0; }
+    void set_cover_shown(bool shown);
     [[nodiscard]] PhotoCanvas* canvas() const { return canvas_; }
     [[nodiscard]] ReadingsPanel* readings() const { return panel_; }
     [[nodiscard]] LiveMeter* meter() { return &meter_; }

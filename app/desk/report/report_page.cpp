@@ -94,7 +94,7 @@ ReportPage::ReportPage(Session& session, QWidget* parent) : Page(session, parent
     connect(write_, &QPushButton::clicked, this, &ReportPage::choose_file);
     connect(pictures_, &QCheckBox::toggled, this, &ReportPage::show_consent);
     connect(&session_, &Session::client_changed, this, [this](Id client) {
-        if (client == place_.client) show_place(place_);
+        if (client == place_.client && isVisible()) show_place(place_);
     });
 }
 

@@ -2,7 +2,9 @@
 
 #include <QButtonGroup>
 #include <QDoubleSpinBox>
+#include <QFileDialog>
 #include <QHBoxLayout>
+#include <QLocale>
 #include <QPointer>
 #include <QRadioButton>
 #include <QScrollArea>
@@ -106,7 +108,36 @@ SettingsDialog::SettingsDialog(Session* session, QWidget* parent) : QDialog(pare
     resize(width, parent != nullptr ? std::min(wanted, parent->height() - measures().gap(6)) : wanted);
 }
 
+void SettingsDialog::choose_card_file() {
+    auto* dialog = new QFileDialog(this, tr("Save the gauge card"));
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setNameFilter(tr("PDF (*.pdf)"));
+    dialog->setDefaultSuffix(QStringLiteral("pdf"));
+    dialog->selectFile(tr("gauge card.pdf"));
+    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
+        work::PrintCardOptions options;
+        options.path = path;
+        options.paper =
+            QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? card::Paper::letter : card::Paper::a4;
+        session_->ask(
+            session_->bench(), tr("Drawing the gauge card"), session_,
+            [options](Book&, const Progress&) { return work::print_card(options); },
+            [session = session_, path](Done) {
+                emit session->made_file(tr("The gauge card is saved as %1.").arg(path), path);
+            });
+        accept();
+    });
+    dialog->open();
+}
+
 void SettingsDialog::build_printer(QBoxLayout* column) {
+    column->addWidget(text(tr("Gauge card"), "lead"));
+    column->addWidget(
+        text(tr("Print it at 100 %, without fitting to the page, on matt card, and cut it out."), "caption"));
+    auto* save = button(tr("Save the card to print…"), "", Sign::ruler);
+    column->addWidget(save, 0, Qt::AlignLeft);
+    connect(save, &QPushButton::clicked, this, &SettingsDialog::choose_card_file);
     column->addWidget(text(tr("Check line of the printed gauge card"), "lead"));
     column->addWidget(text(
         tr("Measure the long check line on your print with a ruler. It should be 50 mm; type what it is."), "caption"));

@@ -17,6 +17,7 @@ class SettingsDialog : public QDialog {
     explicit SettingsDialog(Session* session, QWidget* parent = nullptr);
 
   private:
+    void choose_card_file();
     void build_printer(class QBoxLayout* column);
     Session* session_;
     QDoubleSpinBox* line_ = nullptr;

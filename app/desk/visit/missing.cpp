@@ -13,6 +13,12 @@ QString tr(const char* words) {
     return QCoreApplication::translate("Missing", words);
 }
 
+// "1, 2 and 3"
+QString in_a_row(QStringList words) {
+    const QString last = words.takeLast();
+    return tr("%1 and %2").arg(words.join(QStringLiteral(", ")), last);
+}
+
 }  // namespace
 
 const QVector<View>& edge_views() {
@@ -41,10 +47,19 @@ QVector<Missing> missing_of(const QVector<work::PhotoRow>& photos, const QVector
             out.append({Missing::What::second_shot, view, 0,
                         tr("%1: one shot. A second one tells a real change from the camera's own.").arg(name)});
         if (!edge_views().contains(view)) continue;
-        for (const work::PhotoRow* row : sound)
-            if (!row->has_marks)
-                out.append({Missing::What::edge_line, view, row->photo.id,
-                            tr("%1, shot %2: waits for its edge line.").arg(name).arg(row->photo.shot)});
+        QStringList waiting;
+        Id first = 0;
+        for (const work::PhotoRow* row : sound) {
+            if (row->has_marks) continue;
+            if (first == 0) first = row->photo.id;
+            waiting.append(QString::number(row->photo.shot));
+        }
+        if (waiting.size() == 1)
+            out.append({Missing::What::edge_line, view, first,
+                        tr("%1, shot %2: waits for its edge line.").arg(name, waiting.first())});
+        else if (waiting.size() > 1)
+            out.append({Missing::What::edge_line, view, first,
+                        tr("%1, shots %2: wait for their edge lines.").arg(name, in_a_row(waiting))});
     }
     return out;
 }

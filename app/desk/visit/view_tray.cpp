@@ -146,11 +146,11 @@ void ViewTray::show_photos(const QVector<work::PhotoRow>& photos, const GateLook
     }
     for (const Told& t : told)
         findings_->addWidget(finding_panel(
-            t.finding, (t.shots.size() == 1 ? tr("Shot %1") : tr("Shots %1")).arg(t.shots.join(tr(" and ")))));
+            t.finding, (t.shots.size() == 1 ? tr("Shot %1") : tr("Shots %1")).arg(t.shots.join(QStringLiteral(", ")))));
     hint_->setVisible(shots == 0);
     shots_ = shots;
     // Two shots stand side by side, as they are looked at.
-    const int tile = shots > 0 ? tiles_->itemAt(0)->sizeHint().width() + tiles_->spacing() : 0;
+    const int tile = shots > 0 ? tiles_->itemAt(0)->widget()->sizeHint().width() + tiles_->spacing() : 0;
     setMinimumWidth(std::max(measures().px(250), std::min(std::min(shots, 2) * tile + measures().gap(7), widest_tray)));
     if (focused >= 0 && shots > 0) tiles_->itemAt(std::min(focused, shots - 1))->widget()->setFocus();
 }

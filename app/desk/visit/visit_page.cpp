@@ -55,6 +55,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     note_->setPlaceholderText(tr("What she said, what you saw"));
     note_->setFixedHeight(measures().px(72));
     state_column->addWidget(note_);
+    state_column->addStretch();
     missing_ = panel("surface");
     missing_->setAccessibleName(tr("What is still missing"));
     auto* missing_column = column_in(missing_, 4, 1);
@@ -99,7 +100,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     connect(date_, &QDateEdit::dateChanged, this, &VisitPage::keep_visit);
     connect(erase, &QPushButton::clicked, this, &VisitPage::ask_to_erase_visit);
     connect(&session_, &Session::visit_changed, this, [this](Id visit) {
-        if (visit == visit_id_) load();
+        if (visit == visit_id_ && isVisible()) load();
     });
 }
 

@@ -163,6 +163,7 @@ void BookView::put_away(std::function<void()> then) {
 
 void BookView::go(const Place& place) {
     if (place == place_) return;
+    notice_->hide();  // what putting the page away has to say comes after this
     put_away([this, self = QPointer<BookView>(this), place] {
         if (!self) return;
         behind_.append(place_);
@@ -173,6 +174,7 @@ void BookView::go(const Place& place) {
 
 void BookView::back() {
     if (behind_.isEmpty()) return;
+    notice_->hide();
     put_away([this, self = QPointer<BookView>(this)] {
         if (!self || behind_.isEmpty()) return;
         show_place(behind_.takeLast());
@@ -181,7 +183,6 @@ void BookView::back() {
 
 void BookView::show_place(const Place& place) {
     place_ = place;
-    notice_->hide();
     trail_->set_back_possible(!behind_.isEmpty());
     Page* page = page_for(place.where);
     clients_->pick(place.client);

@@ -1,9 +1,13 @@
 #include "desk/window/walk.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QDialog>
 #include <QDir>
 #include <QPixmap>
+#include <QSaveFile>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTextStream>
 #include <algorithm>
 
@@ -22,11 +26,13 @@ namespace kempt::desk {
 namespace {
 
 constexpr int poll_ms = 60, quiet_polls = 5, longest_ms = 120000, opening_limit_ms = 30000;
+constexpr qsizetype largest_png = 250000;
 
 // The places worth a picture: the client with most visits, her last visit, a marked photo of it, the same photo's page;
-// then a client with a photo that the gate refused, when there is one.
+// then a client with a photo that the gate refused and one without visits,
+// when there are such.
 struct Sights {
-    Place client, visit, photo, compare, report, refused;
+    Place client, visit, photo, compare, report, refused, bare;
 };
 
 Result<Sights> sights(Book& book) {
@@ -37,6 +43,7 @@ Result<Sights> sights(Book& book) {
     for (const work::ClientRow& row : clients.value()) {
         auto visits = work::list_visits(book, row.client.id);
         if (!visits.ok()) return visits.error();
+        if (row.visits == 0) s.bare = {Where::client, row.client.id};
         const bool best = row.visits > most;
         if (best) {
             most = row.visits;
@@ -56,6 +63,16 @@ Result<Sights> sights(Book& book) {
         }
     }
     return s;
+}
+
+// PNG, or JPEG where that would be large: a window that is mostly a photo. The pictures are kept with the sources.
+bool keep(const QPixmap& picture, const QString& stem) {
+    QByteArray png;
+    QBuffer buffer(&png);
+    if (!buffer.open(QIODevice::WriteOnly) || !picture.save(&buffer, "PNG", 0)) return false;
+    if (png.size() > largest_png) return picture.save(stem + QStringLiteral(".jpg"), "JPG", 90);
+    QSaveFile file(stem + QStringLiteral(".png"));
+    return file.open(QIODevice::WriteOnly) && file.write(png) == png.size() && file.commit();
 }
 
 }  // namespace
@@ -119,15 +136,28 @@ void Walk::plan() {
             const auto dialog = []() -> QWidget* { return QApplication::activeModalWidget(); };
             const auto to = [this](const Place& place) { return [this, place] { window_.book()->go(place); }; };
             steps_.append({QStringLiteral("clients"), [] {}, whole});
+            const auto lower = [this] {
+                for (QScrollArea* area : window_.book()->page()->findChildren<QScrollArea*>())
+                    area->verticalScrollBar()->setValue(area->verticalScrollBar()->maximum());
+            };
             steps_.append({QStringLiteral("client"), to(s.client), whole});
+            steps_.append({QStringLiteral("client-lower"), lower, whole});
             steps_.append({QStringLiteral("visit"), to(s.visit), whole});
+            steps_.append({QStringLiteral("visit-lower"), lower, whole});
             if (s.refused.visit > 0) steps_.append({QStringLiteral("visit-refused"), to(s.refused), whole});
             if (s.photo.photo > 0) {
                 steps_.append({QStringLiteral("photo"), to(s.photo), whole});
+                steps_.append({QStringLiteral("photo-cover"),
+                               [this] {
+                                   if (auto* page = qobject_cast<PhotoPage*>(window_.book()->page()))
+                                       page->set_cover_shown(true);
+                               },
+                               whole});
                 steps_.append({QStringLiteral("photo-near"),
                                [this] {
                                    auto* page = qobject_cast<PhotoPage*>(window_.book()->page());
                                    if (page == nullptr) return;
+                                   page->set_cover_shown(false);
                                    QKeyEvent key(QEvent::KeyPress, Qt::Key_N, Qt::NoModifier);
                                    page->canvas()->setFocus();
                                    for (int i = 0; i < 3; ++i) QApplication::sendEvent(page->canvas(), &key);
@@ -137,6 +167,7 @@ void Walk::plan() {
             }
             steps_.append({QStringLiteral("compare"), to(s.compare), whole});
             steps_.append({QStringLiteral("report"), to(s.report), whole});
+            if (s.bare.client > 0) steps_.append({QStringLiteral("client-without-visits"), to(s.bare), whole});
             steps_.append({QStringLiteral("settings"), [this] { window_.show_settings(); }, dialog});
             steps_.append({QStringLiteral("new-client"),
                            [this] {
@@ -156,8 +187,7 @@ void Walk::wait_then_grab() {
     poll_.stop();
     const Step& step = steps_[at_];
     QWidget* shown = step.shown();
-    const QString path = folder_ + QLatin1Char('/') + step.name + ending_ + QStringLiteral(".png");
-    if (shown == nullptr || !shown->grab().save(path)) {
+    if (shown == nullptr || !keep(shown->grab(), folder_ + QLatin1Char('/') + step.name + ending_)) {
         ++failed_;
         QTextStream(stderr) << "No picture of " << step.name << '\n';
     }

@@ -16,7 +16,7 @@ class MainWindow;
 class Walk : public QObject {
     Q_OBJECT
   public:
-    // Pictures are NAME-WxH[-TTT][-dark].png in `folder`.
+    // Pictures are NAME-WxH[-TTT][-dark].png (.jpg where it is mostly a photo) in `folder`.
     Walk(MainWindow& window, const QString& book, const QString& folder, QSize size, QObject* parent = nullptr);
     void begin();
 

@@ -109,6 +109,9 @@ BOOST_AUTO_TEST_CASE(one_point_is_no_line_and_is_said_not_hidden) {
     window->book()->go({Where::client, book.client});
     BOOST_TEST(wait_until([this] { return settled(); }));
     BOOST_TEST(!book.marks_in_book(book.photo).has_value());
+    BOOST_TEST(window->book()->place().client == book.client);
+    BOOST_TEST(window->book()->notice()->isVisible());
+    BOOST_TEST(window->book()->notice()->sentence().contains("not kept"));
 }
 
 BOOST_AUTO_TEST_CASE(the_window_goes_on_while_she_draws_on_a_slow_machine) {
