@@ -1,6 +1,7 @@
 #include "desk/window/trail_bar.h"
 
 #include <QHBoxLayout>
+#include <QTimer>
 
 #include "desk/look/look.h"
 #include "desk/widgets/parts.h"
@@ -20,11 +21,14 @@ TrailBar::TrailBar(const QString& book_name, QWidget* parent) : QFrame(parent), 
     row->setSpacing(measures().gap(1));
     back_ = sign_button(Sign::back, tr("Back to where you were (Alt+Left)"));
     row->addWidget(back_);
-    auto* steps = new QHBoxLayout;
+    box_ = new QWidget;
+    box_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);  // a long way here never widens the window
+    auto* steps = new QHBoxLayout(box_);
+    steps->setContentsMargins(0, 0, 0, 0);
     steps->setSpacing(measures().gap(0.5));
     steps_ = steps;
-    row->addLayout(steps);
-    row->addStretch();
+    steps->setAlignment(Qt::AlignLeft);
+    row->addWidget(box_, 1);
     auto* book = sign_button(Sign::book, tr("Another book (this one is %1)").arg(book_name));
     auto* settings = sign_button(Sign::settings, tr("Settings (Ctrl+,)"));
     row->addWidget(book);
@@ -63,6 +67,29 @@ void TrailBar::show_trail(const Trail& trail) {
         step->setAccessibleName(tr("Go to %1").arg(whole[i].text));
         steps_->addWidget(step);
         connect(step, &QPushButton::clicked, this, [this, place = whole[i].place] { emit go(place); });
+    }
+    // Measured once the new labels have their style.
+    QTimer::singleShot(0, this, &TrailBar::fit);
+}
+
+void TrailBar::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    fit();
+}
+
+void TrailBar::fit() {
+    int needed = 0;
+    QVector<QWidget*> shown;
+    for (int i = 0; i < steps_->count(); ++i) {
+        QWidget* step = steps_->itemAt(i)->widget();
+        if (step == nullptr) continue;
+        shown.append(step);
+        needed += step->sizeHint().width() + steps_->spacing();
+    }
+    for (qsizetype i = 0; i < shown.size(); ++i) {
+        const bool room = needed <= box_->width() || i + 1 == shown.size();
+        shown[i]->setVisible(room);
+        if (!room) needed -= shown[i]->sizeHint().width() + steps_->spacing();
     }
 }
 

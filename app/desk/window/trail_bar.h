@@ -24,8 +24,14 @@ class TrailBar : public QFrame {
     void settings_asked();
     void another_book_asked();
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
+    // Leaves out steps from the left until the rest has room.
+    void fit();
     QToolButton* back_;
+    QWidget* box_;
     QLayout* steps_;
     QString book_name_;
 };

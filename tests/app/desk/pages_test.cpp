@@ -1,16 +1,20 @@
 #include <QCheckBox>
+#include <QComboBox>
 #include <QDropEvent>
 #include <QFile>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QMimeData>
 #include <QPushButton>
+#include <QToolButton>
 #include <boost/test/unit_test.hpp>
 
 #include "desk/client/client_form.h"
 #include "desk/client/client_list.h"
 #include "desk/client/client_page.h"
 #include "desk/client/progress_panel.h"
+#include "desk/client/services_panel.h"
 #include "desk/compare/before_after.h"
 #include "desk/compare/compare_page.h"
 #include "desk/look/look.h"
@@ -26,6 +30,7 @@
 #include "room.h"
 #include "work/keep_records.h"
 #include "work/open_book.h"
+#include "work/set_marks.h"
 
 using namespace kempt;
 using namespace kempt::desk;
@@ -155,6 +160,76 @@ BOOST_AUTO_TEST_CASE(a_broken_file_is_told_and_the_others_are_taken) {
     BOOST_TEST(
         wait_until([&] { return visit->tray(View::nape)->shots() == 1 && window->book()->notice()->isVisible(); }));
     BOOST_TEST((window->book()->notice()->property("panel").toString() == "worse"));
+}
+
+BOOST_AUTO_TEST_CASE(a_shot_that_is_not_good_is_told_with_its_remedy_before_any_line_is_drawn) {
+    go({Where::visit, book.client, book.first_visit});
+    BOOST_TEST(wait_until([this] {
+        for (const QLabel* label : page<VisitPage>()->tray(View::left_temple)->findChildren<QLabel*>())
+            if (label->isVisible() && label->text().contains("straight above it")) return true;
+        return false;
+    }));
+}
+
+BOOST_AUTO_TEST_CASE(what_is_missing_is_said_by_view) {
+    go({Where::visit, book.client, book.second_visit});
+    // The visit before had the left temple only: that is what has to be taken again.
+    QStringList words;
+    for (const QLabel* label : page<VisitPage>()->findChildren<QLabel*>())
+        if (label->isVisible()) words.append(label->text());
+    BOOST_TEST(words.contains("Left temple: no photo yet."));
+    BOOST_TEST(!words.contains("Nape: no photo yet."));
+}
+
+BOOST_AUTO_TEST_CASE(two_marked_visits_are_laid_over_each_other_at_one_scale) {
+    Marks marks = test::some_marks(5);
+    marks.scale_points = {{20, 280}, {380, 280}};
+    marks.scale_mm = 18;  // 20 px a mm
+    go({Where::visit, book.client, book.second_visit});
+    page<VisitPage>()->take_files(View::left_temple, {book.picture_file(7)});
+    BOOST_TEST(wait_until([this] { return page<VisitPage>()->tray(View::left_temple)->shots() == 1 && settled(); }));
+    const auto photos =
+        read<QVector<work::PhotoRow>>(book.path, [this](Book& b) { return work::list_photos(b, book.second_visit); });
+    for (const Id photo : {book.photo, photos.first().photo.id})
+        (void)read<Marks>(book.path, [&](Book& b) { return work::set_marks(b, photo, marks); });
+    go({Where::compare, book.client, 0, 0, View::left_temple});
+    BOOST_TEST(page<ComparePage>()->picture()->isVisible());
+    BOOST_TEST(page<ComparePage>()->picture()->accessibleDescription().contains("4 May 2026"));
+}
+
+BOOST_AUTO_TEST_CASE(a_service_is_added_and_erased_in_the_visit) {
+    go({Where::visit, book.client, book.second_visit});
+    auto* kind = page<VisitPage>()->findChild<ServicesPanel*>()->findChild<QComboBox*>();
+    kind->setCurrentIndex(kind->findText("gloss"));
+    QPushButton* add = nullptr;
+    for (QPushButton* b : page<VisitPage>()->findChildren<QPushButton*>())
+        if (b->accessibleName() == "Add this service") add = b;
+    BOOST_TEST_REQUIRE(add != nullptr);
+    QTest::mouseClick(add, Qt::LeftButton);
+    const auto kept = [this] {
+        return read<QVector<Service>>(book.path, [this](Book& b) { return work::list_services(b, book.client); });
+    };
+    BOOST_TEST(wait_until([this] { return settled(); }));
+    BOOST_TEST_REQUIRE(kept().size() == 1);
+    BOOST_TEST(kept().first().kind.toStdString() == "gloss");
+    BOOST_TEST((kept().first().date == QDate(2026, 5, 4)));
+    for (QToolButton* b : page<VisitPage>()->findChildren<QToolButton*>())
+        if (b->accessibleName().startsWith("Erase gloss")) QTest::mouseClick(b, Qt::LeftButton);
+    BOOST_TEST(wait_until([&] { return settled() && kept().isEmpty(); }));
+}
+
+BOOST_AUTO_TEST_CASE(a_long_name_never_widens_the_window) {
+    const Client long_name{
+        0, QString("Wilhelmina Featherstonehaugh-Cholmondeley ").repeated(4), {}, QDate(2026, 1, 1), false, {}};
+    const auto kept = read<Client>(book.path, [&](Book& b) { return work::add_client(b, long_name); });
+    LookChoice choice;
+    choice.text_scale = 2.0;
+    look().apply(choice);
+    BOOST_TEST(wait_until([this] { return settled(); }));
+    go({Where::client, kept.id});
+    BOOST_TEST(window->width() == 1280);
+    BOOST_TEST(window->minimumSizeHint().width() <= 1280);
+    look().apply({});
 }
 
 BOOST_AUTO_TEST_CASE(the_state_of_the_hair_is_kept_as_it_is_ticked) {
