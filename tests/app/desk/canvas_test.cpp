@@ -128,6 +128,22 @@ BOOST_AUTO_TEST_CASE(the_wheel_zooms_where_the_pointer_is) {
     BOOST_TEST(canvas.map().fitted());
 }
 
+BOOST_AUTO_TEST_CASE(two_fingers_zoom_and_draw_nothing) {
+    QPointingDevice* screen = QTest::createTouchDevice();
+    const auto fingers = [&](int apart, bool first) {
+        const QPoint one(400 - apart, 300), two(400 + apart, 300);
+        if (first)
+            QTest::touchEvent(&canvas, screen).press(0, one, &canvas).press(1, two, &canvas);
+        else
+            QTest::touchEvent(&canvas, screen).move(0, one, &canvas).move(1, two, &canvas);
+    };
+    fingers(60, true);
+    for (int apart = 80; apart <= 200; apart += 20) fingers(apart, false);
+    QTest::touchEvent(&canvas, screen).release(0, QPoint(200, 300), &canvas).release(1, QPoint(600, 300), &canvas);
+    BOOST_TEST(canvas.map().zoom() > 1.5 * canvas.map().fit_zoom());
+    BOOST_TEST(line().isEmpty());
+}
+
 BOOST_AUTO_TEST_CASE(taps_and_ruler_points_go_where_their_tool_says) {
     canvas.set_tool(Tool::hair_tap);
     click({100, 200});
