@@ -60,6 +60,7 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
 
     EdgeReadings out;
     out.line_length_mm = line.length_mm;
+    out.contrast = maps.contrast;
     const Refuser refuse{out};
     const double last_mm = 2 * line.step_mm * maps.cover.cols;
     for (double s = 0; s <= last_mm; s += 1) out.band_outline_px.push_back(px_of(calibration, line, s, 0));
@@ -85,15 +86,12 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
     at.length_mm = line.length_mm;
     at.scale_sd_share = calibration.px_per_mm > 0 ? calibration.px_per_mm_sd / calibration.px_per_mm : 0;
     at.light_known = calibration.light && calibration.light->curve_fitted;
-    auto give = [&](const char* name, double value, const char* unit, double slope) {
-        Circumstances here = at;
-        here.reading_slope = std::abs(slope);
-        out.readings.push_back(with_interval(name, value, unit, here));
-    };
+    auto give = [&](const char* name, double value, const char* unit, double low, double high) { out.readings.push_back({name, value, unit, low, high}); };
+    // Every length moves with the scale.
+    auto with_scale = [&](double half, double value) { return std::hypot(half, 1.96 * at.scale_sd_share * value); };
 
-    // Coverage moves with scale only through where the zone ends: its slope there.
-    const double cover_end = mean_of(maps.cover, maps, options.coverage_depth_mm - 1, options.coverage_depth_mm);
-    give("edge_coverage", 100 * coverage, "%", 100 * (cover_end - cover));
+    const double cover_half = 1.96 * coverage_sd(coverage, at);
+    give("edge_coverage", 100 * coverage, "%", 100 * std::max(0.0, coverage - cover_half), 100 * std::min(1.0, coverage + cover_half));
 
     const double line_cover = mean_of(maps.cover, maps, options.strand_depth_mm - 0.5, options.strand_depth_mm + 0.5);
     const double strands = std::max(0.0, 10 * mean_of(maps.cross_edge, maps, options.strand_depth_mm - 0.5, options.strand_depth_mm + 0.5));
@@ -103,10 +101,11 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
             refuse(name, "too-coarse", "Single strands need a closer photo: 20 px/mm or more.");
         else if (line_cover > options.count_max_cover)
             refuse(name, "closed-mat", "The strands lie in a closed mat here (over 40 % covered), so single ones cannot be counted.");
-        else if (name[0] == 'e')
-            give(name, strands, "1/cm", strands);
-        else
-            give(name, density, "mm/mm2", density);
+        else {
+            const bool edge = name[0] == 'e';
+            const double value = edge ? strands : density, half = with_scale(1.96 * (edge ? strands_sd(strands, at) : density_sd(density, at)), value);
+            give(name, value, edge ? "1/cm" : "mm/mm2", std::max(0.0, value - half), value + half);
+        }
     }
 
     const double full = mean_of(maps.cover, maps, options.full_zone_from_mm, options.full_zone_to_mm);
@@ -114,12 +113,20 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
         refuse("fill_depth", "band-hidden", "The 15-20 mm zone that fill depth is measured against lies outside the photo.");
     else if (full < least_full_cover)
         refuse("fill_depth", "nothing-to-fill-to", "There is hardly any hair 15-20 mm in, so there is no full depth to measure against.");
-    else if (const auto depth = fill_depth(out.coverage_by_depth, 0.25, full))
-        give("fill_depth", *depth, "mm", *depth);
-    else
+    else if (const auto depth = fill_depth(out.coverage_by_depth, 0.25, full / 2)) {
+        // An error of cover moves the depth by the profile's slope: the depths at which a little less or more is reached.
+        const double sway = level_sway * coverage_sd(full / 2, at);
+        const auto sooner = fill_depth(out.coverage_by_depth, 0.25, std::max(0.0, full / 2 - sway)), later = fill_depth(out.coverage_by_depth, 0.25, full / 2 + sway);
+        const double half = with_scale(depth_half_mm, *depth);
+        give("fill_depth", *depth, "mm", std::max(0.0, sooner.value_or(0) - half), std::min(options.depth_mm, later.value_or(options.depth_mm) + half));
+    } else
         refuse("fill_depth", "never-half", "Coverage never reaches half of the 15-20 mm zone.");
 
-    give("bare_length", bare_length(maps, options), "mm", bare_length(maps, options));
+    // Likewise a column near the limit may fall on either side of it.
+    const double sway = level_sway * coverage_sd(options.bare_share, at), bare = bare_length(maps, options, options.bare_share);
+    const double half = with_scale(bare_half_mm, bare);
+    give("bare_length", bare, "mm", std::max(0.0, bare_length(maps, options, std::max(0.0, options.bare_share - sway)) - half),
+         std::min(line.length_mm, bare_length(maps, options, options.bare_share + sway) + half));
     (void)tell(progress, 1, "done");
     return out;
 } catch (const cv::Exception& error) {

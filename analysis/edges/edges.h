@@ -36,6 +36,7 @@ struct EdgeReadings {
     std::vector<Quantity> readings;
     std::vector<Refusal> refused;
     double line_length_mm = 0;
+    double contrast = 0;    // CIEDE2000 between the hair and the scalp as seen in the band; 0 when no hair was seen
     std::vector<double> coverage_by_depth;  // share, one value each 0.25 mm from the line inward
     std::vector<double> coverage_along;     // share in the first 10 mm, one value each 0.5 mm along the line
     cv::Mat overlay_px;                     // CV_8UC1, photo size only when asked for: estimated cover 0..255 in the band

@@ -2,38 +2,24 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string>
 
 namespace kempt::edges {
 
 namespace {
-
-// Standard deviation of the method's error. Form: constant + share of what can go wrong; numbers fitted on rendered
-// truth that the network was not trained on (tests/bench, calibration set), each with the line's length entering as
-// sqrt(60 mm / length) on the part that averages out.
-double method_sd(const std::string& name, double value, const Circumstances& at) {
-    const double c = std::clamp(at.coverage, 0.0, 1.0), unsure = std::sqrt(c * (1 - c));
-    const double faint = at.contrast > 0 ? std::clamp(14 / at.contrast, 0.3, 2.5) : 0.6;
-    const double coarse = std::clamp(20 / at.px_per_mm, 0.7, 1.6), dim = at.light_known ? 1.0 : 1.3;
-    const double length = std::sqrt(60 / std::clamp(at.length_mm, 10.0, 240.0));
-    if (name == "edge_coverage") return 0.25 + (1.2 + 2.4 * faint * coarse) * unsure * dim * (0.7 + 0.3 * length);
-    if (name == "edge_strands") return 0.12 * length + 0.07 * value * (0.6 + 0.4 * faint) * coarse * dim;
-    if (name == "fill_depth") return 0.08 + 0.12 * faint * coarse * length + 0.02 * value;
-    if (name == "bare_length") return 0.3 + 0.02 * at.length_mm * faint * (0.5 + unsure);
-    if (name == "length_density") return 0.015 * length + 0.06 * value * (0.6 + 0.4 * faint) * coarse * dim;
-    return 0;
-}
-
+// Faint hair is harder in proportion; beyond CIEDE2000 of about 25 nothing more is gained. Without any hair in sight
+// the usual middle is taken.
+double faint(const Circumstances& at) { return at.contrast > 0 ? std::clamp(std::sqrt(18 / at.contrast), 0.75, 1.8) : 1.0; }
+double coarse(const Circumstances& at) { return std::clamp(std::pow(20 / at.px_per_mm, 0.6), 0.8, 3.0); }
+double dim(const Circumstances& at) { return at.light_known ? 1.0 : 1.25; }
 }  // namespace
 
-Quantity with_interval(const char* name, double value, const char* unit, const Circumstances& at) {
-    const double scale = at.reading_slope * at.scale_sd_share, sd = std::hypot(method_sd(name, value, at), scale);
-    const double half = 1.96 * sd;
-    double low = std::max(0.0, value - half), high = value + half;
-    const std::string kind = unit;
-    if (kind == "%") high = std::min(100.0, high);
-    if (std::string(name) == "bare_length") high = std::min(at.length_mm, high);
-    return {name, value, unit, low, high};
+double coverage_sd(double cover, const Circumstances& at) {
+    const double c = std::clamp(cover, 0.0, 1.0);
+    return (0.003 + 0.06 * std::sqrt(c * (1 - c)) * faint(at) * coarse(at)) * dim(at);
 }
+
+double strands_sd(double strands, const Circumstances& at) { return (0.35 + 0.09 * strands * faint(at)) * dim(at); }
+
+double density_sd(double density, const Circumstances& at) { return (0.05 + 0.08 * density * faint(at)) * dim(at); }
 
 }  // namespace kempt::edges

@@ -1,22 +1,27 @@
-// 95 % intervals of the edge readings. The half width joins the method's own error (calibrated on rendered truth,
-// docs/accuracy.md), the scale's uncertainty and the sampling of a short line.
+// Standard uncertainties of the edge readings: the method's own error, calibrated on rendered truth that the network was
+// not trained on (docs/accuracy.md says how). The scale's uncertainty is added by the caller.
 #pragma once
-
-#include "core/quantity.h"
 
 namespace kempt::edges {
 
 struct Circumstances {
-    double coverage = 0;         // 0..1 in the first 10 mm
-    double contrast = 0;         // CIEDE2000 of hair and scalp; 0 when no hair was seen
+    double coverage = 0;        // 0..1 in the first 10 mm
+    double contrast = 0;        // CIEDE2000 of hair and scalp; 0 when no hair was seen
     double px_per_mm = 20;
-    double length_mm = 60;       // of the line
-    double scale_sd_share = 0;   // standard uncertainty of px/mm over px/mm
-    bool light_known = true;     // tone curve undone by the card's ramp
-    double reading_slope = 0;    // |d reading / d ln scale|, in the reading's unit
+    double length_mm = 60;      // of the line
+    double scale_sd_share = 0;  // standard uncertainty of px/mm over px/mm
+    bool light_known = true;    // tone curve undone by the card's ramp
 };
 
-// The quantity with low and high set. Values are kept within what is possible (0-100 %, not negative, not longer than the line).
-[[nodiscard]] Quantity with_interval(const char* name, double value, const char* unit, const Circumstances& at);
+// Of a mean cover c (0..1), as a share.
+[[nodiscard]] double coverage_sd(double cover, const Circumstances& at);
+// Of edge_strands, 1/cm, and of length_density, mm/mm2.
+[[nodiscard]] double strands_sd(double strands, const Circumstances& at);
+[[nodiscard]] double density_sd(double density, const Circumstances& at);
+
+// How many standard uncertainties of cover a level is moved by for the 95 % limits of what is read off at that level
+// (fill_depth, bare_length), and what is left when the profile is steep.
+inline constexpr double level_sway = 1.5;
+inline constexpr double depth_half_mm = 0.25, bare_half_mm = 0.6;
 
 }  // namespace kempt::edges

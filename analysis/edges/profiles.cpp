@@ -86,7 +86,7 @@ double length_per_area_of(const BandMaps& maps, double depth_mm) {
     return length_per_area(crossings);
 }
 
-std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin_mm, double full) {
+std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin_mm, double level) {
     const int n = static_cast<int>(by_depth.size());
     auto smooth = [&](int i) {
         double sum = 0;
@@ -97,9 +97,9 @@ std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin
     double before = 0;
     for (int i = 0; i < n; ++i) {
         const double here = smooth(i);
-        if (here >= full / 2) {
+        if (here >= level) {
             if (i == 0) return 0.0;
-            const double t = (full / 2 - before) / std::max(1e-9, here - before);
+            const double t = (level - before) / std::max(1e-9, here - before);
             return (i - 0.5 + t) * bin_mm;
         }
         before = here;
@@ -107,7 +107,7 @@ std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin
     return std::nullopt;
 }
 
-double bare_length(const BandMaps& maps, const EdgeOptions& options) {
+double bare_length(const BandMaps& maps, const EdgeOptions& options, double share) {
     const std::vector<double> column = columns(maps, options.coverage_depth_mm);
     const int n = static_cast<int>(column.size()), half = std::max(0, static_cast<int>(std::lround(options.bare_column_mm / maps.cell_mm / 2 - 0.5)));
     double bare = 0;
@@ -115,7 +115,7 @@ double bare_length(const BandMaps& maps, const EdgeOptions& options) {
         double sum = 0;
         int count = 0;
         for (int k = std::max(0, i - half); k <= std::min(n - 1, i + half); ++k) sum += column[static_cast<size_t>(k)], ++count;
-        if (sum / count < options.bare_share) bare += maps.cell_mm;
+        if (sum / count < share) bare += maps.cell_mm;
     }
     return bare;
 }

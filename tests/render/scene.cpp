@@ -111,9 +111,9 @@ Lighting random_lighting(Rng& rng) {
     light.penumbra = rng.log_uniform(0.05, 1.0);
     light.gradient_x = rng.normal(0, 0.0025);
     light.gradient_y = rng.normal(0, 0.0025);
-    light.shadow_edge = rng.chance(0.15);
+    light.shadow_edge = rng.chance(0.12);
     light.shadow_angle = rng.uniform(0, 6.2831853);
-    light.shadow_soft_mm = rng.log_uniform(1.5, 25);
+    light.shadow_soft_mm = rng.log_uniform(4, 25);
     light.shadow_depth = rng.uniform(0.2, 0.6);
     const double warm = rng.normal(0, 0.12);
     light.colour = {static_cast<float>(1 + warm), static_cast<float>(1 + rng.normal(0, 0.03)), static_cast<float>(1 - warm)};

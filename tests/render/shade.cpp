@@ -116,8 +116,13 @@ double light_at(const Lighting& light, double x, double y) {
 SkinLight skin_light(const Scene& scene, double x, double y, double depth_mm, double px_mm) {
     const Skin& s = scene.skin;
     const uint32_t seed = s.seed;
-    double slow = 0.6 * value_noise(seed, x / 9, y / 9) + 0.4 * value_noise(seed + 1, x / 3.1, y / 3.1);
-    double mid = value_noise(seed + 2, x / 0.9, y / 0.9), blood = value_noise(seed + 3, x / 5, y / 5) + 0.6 * value_noise(seed + 9, x / 1.4, y / 1.4);
+    // Two turned lattices together hide the grid of value noise.
+    auto mottle = [](uint32_t salt, double u, double v, double size) {
+        return 0.6 * (value_noise(salt, (0.8 * u + 0.6 * v) / size, (0.8 * v - 0.6 * u) / size) +
+                      value_noise(salt + 50, (0.45 * u - 0.89 * v) / (0.8 * size), (0.45 * v + 0.89 * u) / (0.8 * size)));
+    };
+    const double slow = 0.6 * mottle(seed, x, y, 9) + 0.4 * mottle(seed + 1, x, y, 3.1);
+    const double mid = mottle(seed + 2, x, y, 1.1), blood = value_noise(seed + 3, x / 5, y / 5) + 0.6 * value_noise(seed + 9, x / 1.4, y / 1.4);
     double tone = 1 + s.blotch * (0.7 * slow + 0.35 * mid);
     // Pores and follicle mouths: dark dots on a jittered grid of 0.6 mm.
     auto dots = [&](uint32_t salt, double grid, double share, double radius) {
