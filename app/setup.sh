@@ -1,3 +1,4 @@
+# shellcheck shell=bash disable=SC2015,SC2154
 # What app/run and tests/run share: packages and building. Sourced, never run. Everything is said on stderr.
 # Expects: repo (the project's folder). Sets: build (the build folder).
 build=$repo/build/release
@@ -90,12 +91,12 @@ configure_if_needed() { # part
 }
 
 compile() { # words for cmake --build; a line for each tenth of a long build
-    local line done total tenth last=0 status=0
+    local line built total tenth last=0 status=0
     while IFS= read -r line; do
         echo "$line" >>"$build/build.log"
         [[ $line =~ ^\[([0-9]+)/([0-9]+)\] ]] || continue
-        done=${BASH_REMATCH[1]} total=${BASH_REMATCH[2]}
-        tenth=$((10 * done / total))
+        built=${BASH_REMATCH[1]} total=${BASH_REMATCH[2]}
+        tenth=$((10 * built / total))
         if [ "$total" -gt 5 ] && [ "$tenth" -gt "$last" ]; then
             say "building, $((10 * tenth)) %"
             last=$tenth
