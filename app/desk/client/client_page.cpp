@@ -3,7 +3,6 @@
 #include <QAction>
 #include <QHBoxLayout>
 #include <QMenu>
-#include <QMessageBox>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -13,6 +12,7 @@
 #include "desk/client/services_panel.h"
 #include "desk/look/look.h"
 #include "desk/widgets/columns.h"
+#include "desk/widgets/confirm.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "desk/widgets/photo_tile.h"
@@ -182,25 +182,18 @@ void ClientPage::edit() {
 }
 
 void ClientPage::ask_to_erase() {
-    auto* box = new QMessageBox(QMessageBox::NoIcon, tr("Erase %1").arg(client_.name),
-                                tr("Erase %1 with every visit, photo and reading?").arg(client_.name),
-                                QMessageBox::NoButton, this);
-    box->setInformativeText(tr(
-        "This cannot be taken back. Backups of the book that you made earlier still hold her: erase those yourself."));
-    auto* erase = box->addButton(tr("Erase her records"), QMessageBox::DestructiveRole);
-    box->setDefaultButton(box->addButton(tr("Keep them"), QMessageBox::RejectRole));
-    box->setAttribute(Qt::WA_DeleteOnClose);
-    connect(box, &QMessageBox::buttonClicked, this, [this, erase](QAbstractButton* pressed) {
-        if (pressed != erase) return;
-        session_.ask(
-            session_.records(), tr("Erasing a client"), this,
-            [id = client_id_](Book& book, const Progress&) { return work::erase_client(book, id); },
-            [this](Done) {
-                emit session_.clients_changed();
-                emit go({});
-            });
-    });
-    box->open();
+    ask_before_erasing(this, tr("Erase %1 with every visit, photo and reading?").arg(client_.name),
+                       tr("This cannot be taken back. Backups of the book that you made earlier still hold her: erase "
+                          "those yourself."),
+                       [this] {
+                           session_.ask(
+                               session_.records(), tr("Erasing a client"), this,
+                               [id = client_id_](Book& book, const Progress&) { return work::erase_client(book, id); },
+                               [this](Done) {
+                                   emit session_.clients_changed();
+                                   emit go({});
+                               });
+                       });
 }
 
 }  // namespace kempt::desk

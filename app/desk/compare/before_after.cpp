@@ -14,11 +14,6 @@
 namespace kempt::desk {
 namespace {
 
-const MarkColours& mark_colours() {
-    static const MarkColours colours;
-    return colours;
-}
-
 // Words on a dark tag, readable on any photo.
 void tag(QPainter& painter, QPointF corner, const QString& words, Qt::Alignment side) {
     const QFontMetricsF metrics(painter.font());

@@ -108,4 +108,9 @@ QVector<TextPair> text_pairs(const Colours& c) {
     return pairs;
 }
 
+const MarkColours& mark_colours() {
+    static const MarkColours colours;
+    return colours;
+}
+
 }  // namespace kempt::desk

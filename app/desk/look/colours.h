@@ -55,4 +55,6 @@ struct MarkColours {
     QColor cover{255, 64, 200};    // estimated cover
 };
 
+[[nodiscard]] const MarkColours& mark_colours();
+
 }  // namespace kempt::desk

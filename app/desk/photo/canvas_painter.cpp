@@ -9,11 +9,6 @@
 namespace kempt::desk {
 namespace {
 
-const MarkColours& mark_colours() {
-    static const MarkColours colours;
-    return colours;
-}
-
 // A stroke twice: casing below, core above.
 void cased(QPainter& painter, const QPainterPath& path, const QColor& core, double width) {
     painter.setBrush(Qt::NoBrush);

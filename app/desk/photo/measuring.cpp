@@ -63,7 +63,7 @@ Cover cover_from(const cv::Mat& cover_px, const QPolygonF& band) {
     const int step = std::max(1, std::max(box.width(), box.height()) / 2000);
     QImage tint(box.width() / step + 1, box.height() / step + 1, QImage::Format_ARGB32_Premultiplied);
     if (tint.isNull()) return cover;
-    const MarkColours c;
+    const MarkColours& c = mark_colours();
     for (int y = 0; y < tint.height(); ++y) {
         auto* out = reinterpret_cast<QRgb*>(tint.scanLine(y));
         for (int x = 0; x < tint.width(); ++x) {

@@ -1,8 +1,8 @@
 // Bringing photos into a visit, looking at them through the gate, erasing.
 #include <QFileDialog>
-#include <QMessageBox>
 
 #include "desk/visit/visit_page.h"
+#include "desk/widgets/confirm.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 #include "work/import_photos.h"
@@ -83,39 +83,24 @@ void VisitPage::look_at_new(const QVector<work::PhotoRow>& photos) {
 }
 
 void VisitPage::ask_to_erase_photo(Id photo) {
-    auto* box = new QMessageBox(QMessageBox::NoIcon, tr("Erase a photo"),
-                                tr("Erase this photo with its marks and readings?"), QMessageBox::NoButton, this);
-    box->setInformativeText(tr("This cannot be taken back."));
-    auto* erase = box->addButton(tr("Erase it"), QMessageBox::DestructiveRole);
-    box->setDefaultButton(box->addButton(tr("Keep it"), QMessageBox::RejectRole));
-    box->setAttribute(Qt::WA_DeleteOnClose);
-    connect(box, &QMessageBox::buttonClicked, this, [this, erase, photo](QAbstractButton* pressed) {
-        if (pressed == erase)
+    ask_before_erasing(
+        this, tr("Erase this photo with its marks and readings?"), tr("This cannot be taken back."), [this, photo] {
             session_.keep(tr("Erasing a photo"), this, client_, visit_id_,
                           [photo](Book& book, const Progress&) { return work::erase_photo(book, photo); });
-    });
-    box->open();
+        });
 }
 
 void VisitPage::ask_to_erase_visit() {
-    auto* box =
-        new QMessageBox(QMessageBox::NoIcon, tr("Erase a visit"),
-                        tr("Erase this visit with its photos, marks and readings?"), QMessageBox::NoButton, this);
-    box->setInformativeText(tr("This cannot be taken back."));
-    auto* erase = box->addButton(tr("Erase it"), QMessageBox::DestructiveRole);
-    box->setDefaultButton(box->addButton(tr("Keep it"), QMessageBox::RejectRole));
-    box->setAttribute(Qt::WA_DeleteOnClose);
-    connect(box, &QMessageBox::buttonClicked, this, [this, erase](QAbstractButton* pressed) {
-        if (pressed != erase) return;
-        session_.ask(
-            session_.records(), tr("Erasing a visit"), this,
-            [id = visit_id_](Book& book, const Progress&) { return work::erase_visit(book, id); },
-            [this](Done) {
-                session_.changed(client_, 0);
-                emit go({Where::client, client_});
-            });
-    });
-    box->open();
+    ask_before_erasing(this, tr("Erase this visit with its photos, marks and readings?"),
+                       tr("This cannot be taken back."), [this] {
+                           session_.ask(
+                               session_.records(), tr("Erasing a visit"), this,
+                               [id = visit_id_](Book& book, const Progress&) { return work::erase_visit(book, id); },
+                               [this](Done) {
+                                   session_.changed(client_, 0);
+                                   emit go({Where::client, client_});
+                               });
+                       });
 }
 
 }  // namespace kempt::desk

@@ -5,12 +5,14 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <atomic>
+#include <boost/test/unit_test.hpp>
 #include <functional>
 #include <memory>
 
 #include "desk/photo/live_reading.h"
 #include "desk/window/main_window.h"
 #include "domain/records.h"
+#include "work/open_book.h"
 
 namespace kempt::test {
 
@@ -26,6 +28,16 @@ struct FakeAnalysis {
 
 // A line of points on a photo, hair below it.
 [[nodiscard]] Marks some_marks(int points = 4);
+
+// What the book on disk says, through a connection of its own.
+template <class T>
+T read(const QString& path, const std::function<Result<T>(Book&)>& ask) {
+    const auto book = work::open_book(path);
+    BOOST_REQUIRE(book.ok());
+    Result<T> result = ask(**book);
+    BOOST_REQUIRE(result.ok());
+    return result.value();
+}
 
 // A book with two clients; the first has two visits, the first visit one photo of the left temple.
 struct SeededBook {
