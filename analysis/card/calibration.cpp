@@ -15,6 +15,10 @@ namespace {
 // wait.
 constexpr int search_side = 1000, most_reduction = 5;
 constexpr double second_search = 1.6;
+// A photo out of focus shows its card too softly for the search; halved it is as sharp again, and then the gate can
+// say that it is blurred and not that there is no card. A quarter of the first search's pixels, quickly.
+constexpr double blurred_search = 0.5;
+constexpr int smallest_search = 100;  // px: four markers of 12 px and what lies between them
 // A good corner fit leaves 0.05-0.3 px; a bent card or a false marker several pixels. 1 % of a marker's side is 0.1 mm,
 // which would be 0.1 % of the card's length.
 constexpr double bent_share = 0.01, broken_share = 0.06;
@@ -162,6 +166,14 @@ Calibration calibrate(const Photo& photo, const CalibrationOptions& options) {
                 found = detect_reduced(photo.pixels, cvRound(second_search * side), true);
                 card = agreeing(found, card_layout());
             }
+            if (card.size() < 2 && !sheet_seen && longer > smallest_search) {
+                const int halved = std::max(smallest_search, cvRound(blurred_search * std::min(longer, side)));
+                const std::vector<Marker> softly = detect_reduced(photo.pixels, halved);
+                if (auto group = agreeing(softly, card_layout()); group.size() >= 2) {
+                    found = softly;
+                    card = std::move(group);
+                }
+            }
             if (card.size() >= 2)
                 if (const auto placed =
                         place(photo, light, card, card_layout(), {card_width_mm / 2, card_height_mm / 2}))
@@ -176,7 +188,7 @@ Calibration calibrate(const Photo& photo, const CalibrationOptions& options) {
         calibration.findings.insert(
             calibration.findings.begin(),
             {"card-missing", Level::warning, "No gauge card was found in the photo.",
-             "Lay the gauge card flat beside the hair, all four corners in view, and photograph from 15 to 30 cm."});
+             "Lay the gauge card flat beside the hair, in focus and with all four corners in view, from 15 to 30 cm."});
     std::stable_sort(calibration.findings.begin(), calibration.findings.end(),
                      [](const Finding& a, const Finding& b) { return a.level > b.level; });
     return calibration;

@@ -7,6 +7,28 @@ constexpr int green = 1;
 constexpr size_t pixels_wanted = 2500;  // per edge: about 20 for each bin at 12 px/mm
 constexpr double least_contrast = 0.02;
 
+// Mean light by bin; a bin without a pixel (an edge that runs along the pixel grid leaves many) lies on the line
+// between its neighbours. Empty when there is less than one pixel for every four bins.
+std::optional<std::vector<double>> levels_of(const std::vector<double>& sum, const std::vector<double>& count) {
+    std::vector<size_t> filled;
+    for (size_t i = 0; i < sum.size(); ++i)
+        if (count[i] > 0) filled.push_back(i);
+    if (4 * filled.size() < sum.size()) return std::nullopt;
+    const auto mean = [&](size_t i) { return sum[i] / count[i]; };
+    std::vector<double> level(sum.size());
+    for (size_t i = 0, next = 0; i < level.size(); ++i) {
+        while (next < filled.size() && filled[next] < i) ++next;
+        if (next == 0 || next == filled.size()) {
+            level[i] = mean(filled[std::min(next, filled.size() - 1)]);
+            continue;
+        }
+        const size_t left = filled[next - 1], right = filled[next];
+        const double share = double(i - left) / double(right - left);
+        level[i] = (1 - share) * mean(left) + share * mean(right);
+    }
+    return level;
+}
+
 // Rise of one edge, from cloud of (distance outward in mm, light). Empty when the edge cannot be seen.
 std::optional<double> rise_of(const std::vector<cv::Point2f>& cloud, double reach, double bin) {
     const auto bins = static_cast<size_t>(2 * reach / bin);
@@ -18,11 +40,9 @@ std::optional<double> rise_of(const std::vector<cv::Point2f>& cloud, double reac
         sum[static_cast<size_t>(at)] += p.y;
         count[static_cast<size_t>(at)] += 1;
     }
-    std::vector<double> level;
-    for (size_t i = 0; i < bins; ++i) {
-        if (count[i] < 1 && level.empty()) return std::nullopt;
-        level.push_back(count[i] > 0 ? sum[i] / count[i] : level.back());
-    }
+    const std::optional<std::vector<double>> levels = levels_of(sum, count);
+    if (!levels) return std::nullopt;
+    const std::vector<double>& level = *levels;
     const size_t plateau = std::max<size_t>(2, bins / 6);
     double black = 0, white = 0;
     for (size_t i = 0; i < plateau; ++i)

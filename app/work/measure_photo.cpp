@@ -26,6 +26,28 @@ void refuse_all(MeasureResult& result, const std::string& code, const std::strin
     for (const QString& name : edge_reading_names()) result.edges.refused.push_back({name.toStdString(), code, text});
 }
 
+void refuse_some(edges::EdgeReadings& edges, const Finding* finding, std::initializer_list<const char*> names) {
+    if (!finding) return;
+    std::erase_if(edges.readings, [&](const Quantity& reading) {
+        const bool hit = std::find(names.begin(), names.end(), reading.name) != names.end();
+        if (hit) edges.refused.push_back({reading.name, finding->code, finding->text});
+        return hit;
+    });
+}
+
+// What the gate forbids though the photo passes moves to the refused ones; what edges has refused keeps its reason.
+void refuse_by_gate(MeasureResult& result) {
+    refuse_some(result.edges, card::against_counts(result.quality), {"edge_strands", "length_density"});
+    refuse_some(result.edges, card::against_lengths(result.quality), {"fill_depth", "bare_length"});
+}
+
+card::GateLimits limits_for(const edges::EdgeOptions& options) {
+    card::GateLimits limits = card::default_gate_limits();
+    // The same least scale as edges takes, with the same allowance of 1 %.
+    limits.scale_counts_px_per_mm = 0.99 * options.count_min_px_per_mm;
+    return limits;
+}
+
 // The finding that made the gate refuse.
 const Finding* refusing(const card::GateReport& quality) {
     for (const Finding& finding : quality.findings)
@@ -127,12 +149,13 @@ Result<MeasureResult> measure(const OpenPhoto& photo, const Marks& marks, const 
         result.calibration = std::move(scaled).value();
     }
     if (tell(progress, 0.1, "judging the photo") == Go::stop) return stopped();
-    result.quality = card::judge(photo.decoded.photo, result.calibration, region_of(marks, result.calibration));
     result.edge_asked = !marks.edge_line.isEmpty();
     const bool scaled = has_scale(result.calibration);
     if (scaled)
         result.px_per_mm = result.edge_asked ? card::px_per_mm_at(result.calibration, middle_of(marks.edge_line))
                                              : result.calibration.px_per_mm;
+    result.quality = card::judge(photo.decoded.photo, result.calibration, region_of(marks, result.calibration),
+                                 limits_for(options.edges), result.px_per_mm);
     if (!result.edge_asked) {
         if (tell(progress, 1, "done") == Go::stop) return stopped();
         return result;
@@ -146,12 +169,14 @@ Result<MeasureResult> measure(const OpenPhoto& photo, const Marks& marks, const 
     } else {
         auto measured = edges::measure_edges(photo.decoded.photo, result.calibration, edge_marks_from(marks),
                                              options.edges, options.with_overlay, part_of(progress, 0.2, 0.95));
-        if (measured)
+        if (measured) {
             result.edges = std::move(measured).value();
-        else if (measured.error().kind == ErrorKind::refused)
+            refuse_by_gate(result);
+        } else if (measured.error().kind == ErrorKind::refused) {
             refuse_all(result, measured.error().code, measured.error().what);
-        else
+        } else {
             return measured.error();
+        }
     }
     if (tell(progress, 1, "done") == Go::stop) return stopped();
     return result;

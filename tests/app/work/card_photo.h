@@ -20,6 +20,7 @@ struct CardPhoto {
     double strands_per_cm = 12;
     unsigned seed = 1;
     int edge_y = 900;  // the hair lies below
+    double blur_px = 0.7;
 };
 
 inline QImage draw(const CardPhoto& what) {
@@ -48,7 +49,7 @@ inline QImage draw(const CardPhoto& what) {
                       cv::Scalar(232, 232, 232), cv::FILLED);
         face.copyTo(picture(place));
     }
-    cv::GaussianBlur(picture, picture, {}, 0.7);
+    cv::GaussianBlur(picture, picture, {}, what.blur_px);
     cv::Mat noise(picture.size(), CV_16SC3);
     random.fill(noise, cv::RNG::NORMAL, 0, 2);
     cv::Mat wide;

@@ -49,6 +49,21 @@ BOOST_AUTO_TEST_CASE(the_same_photo_and_marks_are_not_measured_twice_unless_aske
     BOOST_TEST(!TemporaryBook::required(work::measure_in_book(*in.book, photo)).kept_as_they_were);
 }
 
+BOOST_AUTO_TEST_CASE(a_refused_photo_keeps_refusals_only_each_with_the_gates_code) {
+    TemporaryBook in;
+    tests::CardPhoto what = tests::small_photo(12, 1);
+    what.blur_px = 6;
+    const Id photo = tests::add_measured(in, in.visit, what);
+    const auto row = TemporaryBook::required(work::photo_of(*in.book, photo));
+    BOOST_TEST(row.photo.quality_level.toStdString() == "refused");
+    BOOST_REQUIRE_EQUAL(row.readings.size(), edge_reading_names().size());
+    for (const ReadingRecord& reading : row.readings) {
+        BOOST_TEST(reading.refused);
+        BOOST_TEST(reading.refusal_code.toStdString() == "blurred");
+        BOOST_TEST(!reading.refusal_text.isEmpty());
+    }
+}
+
 BOOST_AUTO_TEST_CASE(a_stop_before_keeping_leaves_no_reading_behind) {
     TemporaryBook in;
     const tests::CardPhoto what = tests::small_photo(12, 1);

@@ -63,6 +63,86 @@ BOOST_AUTO_TEST_CASE(two_points_give_the_scale_where_there_is_no_card) {
     BOOST_TEST(result->px_per_mm == 20.0, boost::test_tools::tolerance(1e-9));
 }
 
+BOOST_AUTO_TEST_CASE(a_soft_photo_keeps_its_coverage_and_refuses_counts_with_the_gates_sentence) {
+    tests::CardPhoto what;
+    what.px_per_mm = 24;
+    what.size = QSize(2400, 1900);
+    what.edge_y = 1000;
+    for (const double blur : {0.9, 2.4}) {
+        what.blur_px = blur;
+        const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what));
+        BOOST_REQUIRE(result.ok());
+        BOOST_TEST_CONTEXT("blur " << blur << " px, rise " << result->calibration.edge_rise_mm << " mm") {
+            BOOST_TEST(result->quality.level != "refused");
+            BOOST_TEST((find(result->edges.readings, "edge_coverage") != nullptr));
+            const Finding* finding = card::against_counts(result->quality);
+            BOOST_TEST((finding != nullptr) == (blur > 2));
+            for (const char* name : {"edge_strands", "length_density"}) {
+                BOOST_TEST((find(result->edges.readings, name) != nullptr) == (blur < 2));
+                for (const Refusal& refusal : result->edges.refused)
+                    if (refusal.name == name) {
+                        BOOST_TEST(refusal.code == "too-soft-for-counts");
+                        BOOST_TEST(refusal.text == finding->text);
+                    }
+            }
+            BOOST_TEST(result->edges.readings.size() + result->edges.refused.size() ==
+                       static_cast<std::size_t>(edge_reading_names().size()));
+        }
+    }
+}
+
+BOOST_AUTO_TEST_CASE(gate_and_edges_agree_on_the_scale_that_counts_need) {
+    for (const double px_per_mm : {19.6, 20.0}) {
+        tests::CardPhoto what;
+        what.px_per_mm = px_per_mm;
+        const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what));
+        BOOST_REQUIRE(result.ok());
+        BOOST_TEST_CONTEXT(result->px_per_mm) {
+            const Finding* finding = card::against_counts(result->quality);
+            BOOST_TEST((finding != nullptr) == (px_per_mm < 19.8));
+            BOOST_TEST((find(result->edges.readings, "edge_strands") != nullptr) == (px_per_mm > 19.8));
+        }
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_photo_that_the_gate_refuses_gives_no_reading_and_says_the_gates_reason) {
+    tests::CardPhoto what;
+    what.blur_px = 6;
+    const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what));
+    BOOST_REQUIRE(result.ok());
+    BOOST_TEST(result->quality.level == "refused");
+    BOOST_TEST(result->edges.readings.empty());
+    BOOST_REQUIRE_EQUAL(result->edges.refused.size(), static_cast<std::size_t>(edge_reading_names().size()));
+    for (const Refusal& refusal : result->edges.refused) {
+        BOOST_TEST(refusal.code == "blurred");
+        BOOST_TEST(refusal.text == result->quality.findings.front().text);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_coarse_photo_gives_coverage_and_nothing_else) {
+    tests::CardPhoto what;
+    what.with_card = false;
+    what.px_per_mm = 6;
+    what.size = QSize(600, 500);
+    what.edge_y = 270;
+    const QByteArray bytes = tests::photo_bytes_of(what);
+    Marks marks = tests::marks_for(what);
+    const auto at = [&](double px_per_mm) {
+        marks.scale_points = {QPointF(20, 20), QPointF(320, 20)};
+        marks.scale_mm = 300 / px_per_mm;
+        return work::measure_photo(bytes, marks);
+    };
+    const auto coarse = at(6), too_coarse = at(3.9);
+    BOOST_REQUIRE(coarse.ok());
+    BOOST_REQUIRE(too_coarse.ok());
+    BOOST_REQUIRE_EQUAL(coarse->edges.readings.size(), 1u);
+    BOOST_TEST(coarse->edges.readings.front().name == "edge_coverage");
+    for (const Refusal& refusal : coarse->edges.refused)
+        BOOST_TEST((refusal.code == "coverage-only" || refusal.code.starts_with("too-coarse")), refusal.code);
+    BOOST_TEST(too_coarse->edges.readings.empty());
+    for (const Refusal& refusal : too_coarse->edges.refused) BOOST_TEST(refusal.code == "too-coarse");
+}
+
 BOOST_AUTO_TEST_CASE(marks_outside_the_photo_are_an_error_that_names_them) {
     const tests::CardPhoto what;
     Marks marks = tests::marks_for(what);
