@@ -1,5 +1,6 @@
 # Install rules and the Debian package: cpack -G DEB in the build folder.
 include(GNUInstallDirs)
+set(doc ${CMAKE_INSTALL_DATADIR}/doc/kempt)
 set(KEMPT_RELEASE_DATE 2026-11-25) # of PROJECT_VERSION; changed with it
 set(share ${CMAKE_SOURCE_DIR}/app/share)
 set(made ${CMAKE_BINARY_DIR}/share)
@@ -18,8 +19,8 @@ install(FILES ${share}/kempt-desk.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/a
 install(FILES ${made}/local.kempt.desk.metainfo.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/metainfo)
 install(FILES ${made}/kempt-book.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/mime/packages)
 install(DIRECTORY ${CMAKE_SOURCE_DIR}/sample-images DESTINATION ${CMAKE_INSTALL_DATADIR}/kempt)
-install(FILES ${CMAKE_SOURCE_DIR}/README.md DESTINATION ${CMAKE_INSTALL_DOCDIR})
-install(DIRECTORY ${CMAKE_SOURCE_DIR}/docs DESTINATION ${CMAKE_INSTALL_DOCDIR})
+install(FILES ${CMAKE_SOURCE_DIR}/README.md DESTINATION ${doc})
+install(DIRECTORY ${CMAKE_SOURCE_DIR}/docs DESTINATION ${doc})
 
 # Made while everything is built; app/run alone does not need them.
 foreach(page kempt kempt-desk)
