@@ -60,16 +60,14 @@ double clipped_share(const Photo& photo, const Calibration& calibration, const s
 GateLimits default_gate_limits() {
     return {
         // A 70 um hair blurred by sigma keeps erf(0.035 / (sigma sqrt 2)) of its contrast; the 10-90 % rise is 2.563
-        // sigma
-        // (Gaussian). At 0.15 mm it keeps 45 %: finer hairs begin to drown.
+        // sigma (Gaussian). At 0.15 mm it keeps 45 %: finer hairs begin to drown.
         .sharp_warning_mm = 0.15,
         // At 0.40 mm 18 %: hair and skin melt into one tone and their colours can no longer be taken apart.
         .sharp_refused_mm = 0.40,
-        // Hairs at an edge that can be counted lie 0.3-0.5 mm apart on average. Two closer than 2 sigma blur into one
-        // (Sparrow's limit): at 0.18 mm that is 0.14 mm, a quarter to a third of neighbours when they lie at random,
-        // and
-        // a 70 um hair keeps 38 % of its contrast. Rendered photos blurred step by step: counts move by 2-8 % at
-        // 0.20 mm, 10-35 % at 0.29 mm, up to 50 % at 0.35 mm, against the 15 % asked of a count.
+        // Hairs that can be counted lie 0.3-0.5 mm apart on average. Two closer than 2 sigma blur into one (Sparrow's
+        // limit): at 0.18 mm that is 0.14 mm, a quarter to a third of neighbours when they lie at random, and a 70 um
+        // hair keeps 38 % of its contrast. Rendered photos blurred step by step: counts move by 2-8 % at 0.20 mm,
+        // 10-35 % at 0.29 mm, up to 50 % at 0.35 mm, against the 15 % asked of a count.
         .sharp_counts_mm = 0.18,
         // Clipped pixels have no light to read. 2 % shifts a coverage by 2 points at most, the size of its own error;
         // with 15 % the highlight or the dark hair itself is gone. Calibrated on that reasoning, not published.

@@ -85,6 +85,7 @@ QJsonObject series_json(const Series& series) {
             {"unit", series.unit},
             {"visits", visits},
             {"spread", QJsonObject{{"sd", rounded(series.spread.sd)},
+                                   {"setup_sd", rounded(series.spread.setup_sd)},
                                    {"df", fixed ? QJsonValue::Null : QJsonValue(rounded(series.spread.df))},
                                    {"text", series.spread_from}}},
             {"verdicts", verdicts},

@@ -46,8 +46,9 @@ Status add_series(Book& book, Id client, View view, const QString& reading, cons
     const auto own_groups = repeat_groups(readings.value());
     const change::Spread own = change::pooled_within_sd(own_groups);
     const change::Spread rest = change::pooled_within_sd(repeat_groups(book_readings, client, view));
-    series.spread = change::combine_spread(own, rest, change::default_within_sd(reading.toStdString()));
-    series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()));
+    series.spread = change::spread_for(reading.toStdString(), own, rest);
+    series.spread_from =
+        spread_sentence(own, rest, static_cast<int>(own_groups.size()), series.spread.setup_sd, series.unit);
     add_noise(series.visits, series.spread, series.unit);
     choose_for_trend(series.visits);
     add_verdicts(series);

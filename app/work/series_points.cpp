@@ -108,7 +108,10 @@ void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, co
         const double count = static_cast<double>(point.shots.size());
         point.mean = sum / count;
         double half = 0;
-        if (spread.df > 0) half = change::student_t_quantile(0.975, spread.df) * spread.sd / std::sqrt(count);
+        // What repeat shots cannot show lies between visits, so more shots do not lessen it.
+        if (spread.df > 0)
+            half = change::student_t_quantile(0.975, spread.df) *
+                   std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);
         // No reading can be below nothing, and no share above all.
         point.low = std::max(0.0, *point.mean - half);
         point.high = unit == u"%" ? std::min(100.0, *point.mean + half) : *point.mean + half;

@@ -122,9 +122,16 @@ void add_target(Series& series, const Target& target) {
     series.target = way;
 }
 
-QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups) {
+QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups, double setup_sd,
+                        const QString& unit) {
+    const QString more = setup_sd > 0 ? QStringLiteral(
+                                            " To it comes what repeat shots cannot show, light and position that "
+                                            "differ from one visit to the next: a standard deviation of %1 %2.")
+                                            .arg(number(setup_sd), unit)
+                                      : QString();
     if (client.df >= 30)
-        return QStringLiteral("The noise comes from this client's own repeat shots at %1 visits.").arg(client_groups);
+        return QStringLiteral("The noise comes from this client's own repeat shots at %1 visits.").arg(client_groups) +
+               more;
     QString words = client.df > 0
                         ? QStringLiteral("The noise comes from this client's repeat shots (%1 degrees of freedom)")
                               .arg(number(client.df))
@@ -135,7 +142,7 @@ QString spread_sentence(const change::Spread& client, const change::Spread& book
     if (client.df + book.df < 30)
         words += client.df + book.df > 0 ? QStringLiteral(" and the documented default")
                                          : QStringLiteral(" from the documented default");
-    return words + QStringLiteral(".");
+    return words + QStringLiteral(".") + more;
 }
 
 }  // namespace kempt::work

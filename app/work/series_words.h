@@ -9,7 +9,8 @@ namespace kempt::work {
 void add_trend(Series& series);
 // Fills series.target: share of the way and forecast. today limits how late a date may be told.
 void add_target(Series& series, const Target& target);
-// Where the spread comes from, one sentence.
-[[nodiscard]] QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups);
+// Where the spread comes from, a sentence or two. setup_sd in `unit`, words for people.
+[[nodiscard]] QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups,
+                                      double setup_sd, const QString& unit);
 
 }  // namespace kempt::work

@@ -10,6 +10,7 @@
 #include "core/version.h"
 #include "work/chart_of.h"
 #include "work/progress_json.h"
+#include "work/series_points.h"
 
 using namespace kempt;
 using tests::TemporaryBook;
@@ -193,6 +194,25 @@ BOOST_AUTO_TEST_CASE(the_way_to_the_target_and_its_forecast) {
     const QJsonObject json = work::json_of_progress(progress);
     BOOST_TEST(json["series"].toArray().size() == 1);
     BOOST_TEST(json["series"].toArray()[0].toObject()["verdicts"].toArray().size() == 15);
+}
+
+BOOST_AUTO_TEST_CASE(spread_and_noise_band_carry_what_repeat_shots_cannot_show) {
+    TemporaryBook in;
+    keep(in, in.visit, View::left_temple, {{30}, {31}, {29}});
+    keep(in, in.add_visit(QDate(2026, 2, 12)), View::left_temple, {{33}, {35}});
+    keep(in, in.visit, View::nape, {{50}, {51}});
+    const auto progress = compared(in);
+    const work::Series& series = coverage(progress);
+    const change::Spread expected = change::spread_for(
+        "edge_coverage", change::pooled_within_sd({{30, 31, 29}, {33, 35}}), change::pooled_within_sd({{50, 51}}));
+    BOOST_TEST(series.spread.sd == expected.sd, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(series.spread.df == expected.df);
+    BOOST_TEST(series.spread.setup_sd == change::default_setup_sd("edge_coverage"));
+    // However many shots, the band never gets narrower than what lies between visits.
+    std::vector<work::VisitPoint> points(1);
+    for (int shot = 0; shot < 100; ++shot) points[0].shots.push_back({0, shot, 50, 49, 51});
+    work::add_noise(points, {0.5, 1e9, 1.5}, QStringLiteral("%"));
+    BOOST_TEST(points[0].high - 50 == 1.96 * std::hypot(0.05, 1.5), boost::test_tools::tolerance(1e-3));
 }
 
 BOOST_AUTO_TEST_CASE(noise_bands_stay_within_what_a_share_can_be) {
