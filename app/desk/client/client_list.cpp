@@ -181,7 +181,7 @@ void ClientList::load() {
             for (const work::ClientRow& row : rows) {
                 const QString below = row.last_visit ? tr("%1, last %2")
                                                            .arg(counted(row.visits, tr("visit"), tr("visits")),
-                                                                date_words(*row.last_visit))
+                                                                short_date_words(*row.last_visit))
                                                      : tr("no visit yet");
                 clients.append({row.client.id, row.client.name, below});
             }

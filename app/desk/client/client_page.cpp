@@ -85,6 +85,7 @@ bool ClientPage::settled() const {
 }
 
 void ClientPage::show_place(const Place& place) {
+    if (client_id_ != place.client) to_top();
     client_id_ = place.client;
     load();
     progress_->show_client(client_id_);

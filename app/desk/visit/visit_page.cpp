@@ -72,11 +72,12 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     page->addWidget(
         text(tr("Card beside the hair, flat in its plane. Two or three shots of each view, without moving the card."),
              "soft"));
-    auto* trays = new FlowLayout(measures().gap(3), true);
+    filled_ = new FlowLayout(measures().gap(3), true);
+    unfilled_ = new FlowLayout(measures().gap(3), true);
     for (const View view : all_views()) {
         auto* tray = new ViewTray(view);
         trays_.append(tray);
-        trays->addWidget(tray);
+        unfilled_->addWidget(tray);
         connect(tray, &ViewTray::files_given, this, &VisitPage::take_files);
         connect(tray, &ViewTray::choose_files, this, [this](View v) { choose(v, false); });
         connect(tray, &ViewTray::choose_folder, this, [this](View v) { choose(v, true); });
@@ -85,8 +86,8 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
         });
         connect(tray, &ViewTray::erase_asked, this, &VisitPage::ask_to_erase_photo);
     }
-    trays_flow_ = trays;
-    page->addLayout(trays);
+    page->addLayout(filled_);
+    page->addLayout(unfilled_);
     services_ = new ServicesPanel(session_);
     page->addWidget(services_);
     page->addStretch();
@@ -112,6 +113,7 @@ ViewTray* VisitPage::tray(View view) const {
 
 void VisitPage::show_place(const Place& place) {
     if (visit_id_ != place.visit) {
+        to_top();
         looks_.clear();
         asked_looks_.clear();
     }
@@ -163,12 +165,13 @@ void VisitPage::take(const VisitData& read) {
         {{client_name_, {Where::client, client_}}, {date_words(visit_.date), {Where::visit, client_, visit_id_}}});
 }
 
-// Views with photos first: what is there is seen without scrolling past what is not.
+// Views with photos first, the others in rows of their own: what is there is seen without scrolling past what is not.
 void VisitPage::order_trays() {
-    for (ViewTray* tray : trays_) trays_flow_->removeWidget(tray);
-    for (const bool filled : {true, false})
-        for (ViewTray* tray : trays_)
-            if ((tray->shots() > 0) == filled) trays_flow_->addWidget(tray);
+    for (ViewTray* tray : trays_) {
+        filled_->removeWidget(tray);
+        unfilled_->removeWidget(tray);
+    }
+    for (ViewTray* tray : trays_) (tray->shots() > 0 ? filled_ : unfilled_)->addWidget(tray);
     tidy_focus_order_later(this);
 }
 

@@ -57,7 +57,7 @@ class VisitPage : public Page {
     QFrame* missing_;
     QBoxLayout* missing_rows_;
     QVector<ViewTray*> trays_;
-    QLayout* trays_flow_;
+    QLayout *filled_, *unfilled_;
     ServicesPanel* services_;
 };
 

@@ -64,9 +64,11 @@ int FlowLayout::place(const QRect& rect, bool really) const {
         for (int i = index; i < end; ++i) {
             if (widths[i - index] == 0) continue;
             const int width = widths[i - index] + share;
-            if (really)
-                items_[i]->setGeometry(
-                    QRect(x, y, width, stretch_ ? height : std::min(height, items_[i]->sizeHint().height())));
+            // In the middle of its row, unless the row is filled.
+            const QLayoutItem* item = items_[i];
+            const int own = item->hasHeightForWidth() ? item->heightForWidth(width) : item->sizeHint().height();
+            const int tall = stretch_ ? height : std::min(height, own);
+            if (really) items_[i]->setGeometry(QRect(x, y + (height - tall) / 2, width, tall));
             x += width + spacing();
         }
         if (height > 0) y += height + spacing();

@@ -80,6 +80,10 @@ QString date_words(const QDate& date) {
     return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMMM yyyy"));
 }
 
+QString short_date_words(const QDate& date) {
+    return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMM yyyy"));
+}
+
 QString counted(qsizetype count, const QString& one, const QString& many) {
     return QStringLiteral("%1 %2").arg(count).arg(count == 1 ? one : many);
 }

@@ -33,6 +33,8 @@ void empty_layout(QLayout* layout);
 [[nodiscard]] QString date_words(const QDate& date);
 // "1 photo", "3 photos"
 [[nodiscard]] QString counted(qsizetype count, const QString& one, const QString& many);
+// "12 Mar 2026"
+[[nodiscard]] QString short_date_words(const QDate& date);
 // First letter large, for words that begin a line: "Left temple".
 [[nodiscard]] QString beginning(QString words);
 

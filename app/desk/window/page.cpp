@@ -1,6 +1,7 @@
 #include "desk/window/page.h"
 
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "desk/look/look.h"
@@ -15,7 +16,7 @@ Page::Page(Session& session, QWidget* parent) : QWidget(parent), session_(sessio
 QVBoxLayout* Page::scrolled() {
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    auto* area = new QScrollArea(this);
+    auto* area = area_ = new QScrollArea(this);
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -28,6 +29,10 @@ QVBoxLayout* Page::scrolled() {
     area->setWidget(inside);
     outer->addWidget(area);
     return column;
+}
+
+void Page::to_top() {
+    if (area_ != nullptr) area_->verticalScrollBar()->setValue(0);
 }
 
 }  // namespace kempt::desk

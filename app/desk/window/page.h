@@ -30,7 +30,11 @@ class Page : public QWidget {
   protected:
     // A scrolled column with the page's margins; the layout to fill.
     QVBoxLayout* scrolled();
+    void to_top();  // of the scrolled column
     Session& session_;
+
+  private:
+    QScrollArea* area_ = nullptr;
 };
 
 }  // namespace kempt::desk
