@@ -115,7 +115,7 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
         refuse("fill_depth", "nothing-to-fill-to", "There is hardly any hair 15-20 mm in, so there is no full depth to measure against.");
     else if (const auto depth = fill_depth(out.coverage_by_depth, 0.25, full / 2)) {
         // An error of cover moves the depth by the profile's slope: the depths at which a little less or more is reached.
-        const double sway = level_sway * coverage_sd(full / 2, at);
+        const double sway = depth_sway * coverage_sd(full / 2, at);
         const auto sooner = fill_depth(out.coverage_by_depth, 0.25, std::max(0.0, full / 2 - sway)), later = fill_depth(out.coverage_by_depth, 0.25, full / 2 + sway);
         const double half = with_scale(depth_half_mm, *depth);
         give("fill_depth", *depth, "mm", std::max(0.0, sooner.value_or(0) - half), std::min(options.depth_mm, later.value_or(options.depth_mm) + half));
@@ -123,10 +123,11 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
         refuse("fill_depth", "never-half", "Coverage never reaches half of the 15-20 mm zone.");
 
     // Likewise a column near the limit may fall on either side of it.
-    const double sway = level_sway * coverage_sd(options.bare_share, at), bare = bare_length(maps, options, options.bare_share);
+    const double sway = bare_sway * coverage_sd(options.bare_share, at), bare = std::min(line.length_mm, bare_length(maps, options, options.bare_share));
     const double half = with_scale(bare_half_mm, bare);
+    // The drawn ends of the line are themselves uncertain, so a wholly bare line may be a little longer than it was drawn.
     give("bare_length", bare, "mm", std::max(0.0, bare_length(maps, options, std::max(0.0, options.bare_share - sway)) - half),
-         std::min(line.length_mm, bare_length(maps, options, options.bare_share + sway) + half));
+         std::min(line.length_mm, bare_length(maps, options, options.bare_share + sway)) + half);
     (void)tell(progress, 1, "done");
     return out;
 } catch (const cv::Exception& error) {

@@ -45,9 +45,9 @@ Scene close_up(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card
     return s;
 }
 
-Shot take(const Scene& scene) {
-    const Coat coat = grow(scene, 26, 32);
-    const Rendered r = rasterise(scene, coat, scene.camera.px_per_mm > 22 ? 3 : 4);
+Shot take(const Scene& scene, double margin_mm, int samples) {
+    const Coat coat = grow(scene, margin_mm, 32);
+    const Rendered r = rasterise(scene, coat, samples > 0 ? samples : scene.camera.px_per_mm > 22 ? 3 : 4);
     Shot out;
     out.width = r.width;
     out.height = r.height;

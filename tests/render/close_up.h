@@ -31,6 +31,7 @@ struct Shot {
     Truth truth;
     Rgb mean_hair, mean_skin;  // linear light over the true masks near the line
 };
-[[nodiscard]] Shot take(const Scene& scene);
+// margin_mm: how far the coat reaches beyond the ends of the line; samples: side of the sub-pixel grid, 0 by scale.
+[[nodiscard]] Shot take(const Scene& scene, double margin_mm = 26, int samples = 0);
 
 }  // namespace render

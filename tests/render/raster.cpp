@@ -83,12 +83,13 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
 
     std::vector<std::vector<VisiblePiece>> seen(bins.size());
     const double px_mm = 1 / camera.px_per_mm;
-#pragma omp parallel for schedule(dynamic)
     for (int job = 0; job < tx * ty; ++job) {
         const int ox = (job % tx) * tile, oy = (job / tx) * tile, w = std::min(tile, W - ox), h = std::min(tile, H - oy), sw = w * S, sh = h * S;
-        std::vector<float> depth(static_cast<size_t>(sw) * sh, -1e9f);
-        std::vector<int> owner(static_cast<size_t>(sw) * sh, -1);
-        std::vector<Rgb> colour(static_cast<size_t>(sw) * sh);
+        // A tile without hair needs no samples.
+        const bool hair = !bins[static_cast<size_t>(job)].empty();
+        std::vector<float> depth(hair ? static_cast<size_t>(sw) * sh : 0, -1e9f);
+        std::vector<int> owner(depth.size(), -1);
+        std::vector<Rgb> colour(depth.size());
         for (const int index : bins[static_cast<size_t>(job)]) {
             const Piece& q = pieces[static_cast<size_t>(index)];
             const Strand& s = coat.strands[static_cast<size_t>(q.strand)];
@@ -127,7 +128,7 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
                 const V2 p = projector.plane_from_px({static_cast<double>(ox + x), static_cast<double>(oy + y)});
                 Rgb sum;
                 int covered = 0;
-                for (int j = 0; j < S; ++j)
+                for (int j = 0; j < S && hair; ++j)
                     for (int i = 0; i < S; ++i) {
                         const size_t at = static_cast<size_t>(y * S + j) * sw + (x * S + i);
                         if (owner[at] < 0) continue;

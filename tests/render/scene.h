@@ -131,6 +131,7 @@ struct Scene {
     Phone phone;
     Camera camera;
     CardPicture card;
+    double detail_from_mm = -1e9;     // skin further outside the line than this is drawn plain (saves time)
     double x_from = 0, x_to = 20;     // extent of the edge line in world x
     std::function<double(double)> edge_y = [](double) { return 0.0; };
     uint64_t strand_seed = 1;         // the same seed grows the same strands

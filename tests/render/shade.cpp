@@ -116,6 +116,10 @@ double light_at(const Lighting& light, double x, double y) {
 SkinLight skin_light(const Scene& scene, double x, double y, double depth_mm, double px_mm) {
     const Skin& s = scene.skin;
     const uint32_t seed = s.seed;
+    if (depth_mm < scene.detail_from_mm) {
+        const float part = static_cast<float>(scene.light.key_share);
+        return {s.albedo * part, s.albedo * (1 - part)};
+    }
     // Two turned lattices together hide the grid of value noise.
     auto mottle = [](uint32_t salt, double u, double v, double size) {
         return 0.6 * (value_noise(salt, (0.8 * u + 0.6 * v) / size, (0.8 * v - 0.6 * u) / size) +
