@@ -16,7 +16,7 @@ enum class Better { higher, lower };
 // laid elsewhere), in the reading's unit; 0 where none has been measured (docs/reliability.md).
 [[nodiscard]] double default_setup_sd(const std::string& reading);
 
-// How a sentence begins: "Coverage", "Strands at the edge"; the name with spaces when the table does not hold it.
+// How a sentence begins: "Edge coverage", "Strands at the edge"; the name with spaces when the table does not hold it.
 [[nodiscard]] std::string sentence_name(const std::string& reading);
 
 }  // namespace kempt::change

@@ -34,7 +34,9 @@ int bearable_decimals(double smallest) {
 std::string level_unit(const std::string& unit) {
     if (unit.empty() || unit == "-") return "";
     if (unit == "1/cm") return " per cm";
+    if (unit == "1/in") return " per in";
     if (unit == "mm/mm2") return " mm/mm²";
+    if (unit == "in/in2") return " in/in²";
     return " " + unit;
 }
 
@@ -63,8 +65,7 @@ Figures figures(double from, double to, double smallest, bool called) {
     return shown;
 }
 
-std::string sentence(const std::string& reading, const std::string& unit, const Figures& shown, Verdict verdict) {
-    const std::string name = sentence_name(reading);
+std::string sentence(const std::string& name, const std::string& unit, const Figures& shown, Verdict verdict) {
     const double difference = shown.to - shown.from;
     const bool up = difference > 0;
     const std::string moved = amount(std::abs(difference), shown.decimals, unit);
@@ -92,24 +93,30 @@ double mean(const std::vector<double>& values) {
     return sum / static_cast<double>(values.size());
 }
 
+// Full sentences follow one another; bare clauses make one sentence together.
 std::string joined(const std::vector<std::string>& reasons) {
     std::string text;
     for (size_t i = 0; i < reasons.size(); ++i) {
-        if (i > 0) text += i + 1 == reasons.size() ? " and " : ", ";
+        if (i > 0) text += reasons[i - 1].ends_with('.') ? " " : i + 1 == reasons.size() ? " and " : ", ";
         text += reasons[i];
     }
-    return text;
+    return text.ends_with('.') ? text : text + ".";
 }
 
 // Empty when both visits can be compared.
-std::string why_not(const std::string& reading, const VisitValue& from, const VisitValue& to, bool from_empty,
-                    bool to_empty) {
+std::string why_not(const std::string& name, const VisitValue& from, const VisitValue& to, const Wording& wording,
+                    bool from_empty, bool to_empty) {
     std::string text;
-    if (!from.not_comparable.empty()) text += "Earlier visit: " + joined(from.not_comparable) + ".";
-    if (!to.not_comparable.empty())
-        text += std::string(text.empty() ? "" : " ") + "Later visit: " + joined(to.not_comparable) + ".";
-    if (!text.empty()) return "These visits cannot be compared. " + text;
-    const std::string name = sentence_name(reading);
+    const auto add = [&](const char* who, const std::vector<std::string>& reasons) {
+        if (reasons.empty()) return;
+        text += who;
+        text += joined(reasons);
+    };
+    const bool alike = from.not_comparable == to.not_comparable;
+    add(alike ? " Both visits: " : " Earlier visit: ", from.not_comparable);
+    if (!alike) add(" Later visit: ", to.not_comparable);
+    add(" ", wording.between);
+    if (!text.empty()) return "These visits cannot be compared." + text;
     if (from_empty && to_empty) return name + " was not measured at either visit.";
     if (from_empty) return name + " was not measured at the earlier visit.";
     if (to_empty) return name + " was not measured at the later visit.";
@@ -120,7 +127,9 @@ std::string why_not(const std::string& reading, const VisitValue& from, const Vi
 
 }  // namespace
 
-Judgement judge(const std::string& reading, const VisitValue& from, const VisitValue& to, const Spread& spread) {
+Judgement judge(const std::string& reading, const VisitValue& from, const VisitValue& to, const Spread& spread,
+                const Wording& wording) {
+    const std::string name = wording.name.empty() ? sentence_name(reading) : wording.name;
     const std::vector<double> before = finite(from.shots), after = finite(to.shots);
     Judgement judgement;
     if (!before.empty() && !after.empty() && from.unit == to.unit) judgement.difference = mean(after) - mean(before);
@@ -130,11 +139,12 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
     const bool spread_known = std::isfinite(smallest) && smallest > 0;
     if (spread_known) judgement.smallest_detectable = smallest;
 
-    judgement.reason = why_not(reading, from, to, before.empty(), after.empty());
+    judgement.reason = why_not(name, from, to, wording, before.empty(), after.empty());
     if (!judgement.reason.empty()) return judgement;
     if (!spread_known) {
-        judgement.reason = "It is not known how far " + sentence_name(reading) +
-                           " scatters without any change: take two or three shots of this view at each visit.";
+        judgement.reason = name +
+                           ": it is not known how far repeat shots scatter without any change. Take two or "
+                           "three shots of this view at each visit.";
         return judgement;
     }
     const bool called = std::abs(judgement.difference) > smallest;
@@ -144,8 +154,10 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
         judgement.verdict = Verdict::improved;
     else
         judgement.verdict = Verdict::worse;
+    const double factor = wording.factor;
     judgement.reason =
-        sentence(reading, from.unit, figures(mean(before), mean(after), smallest, called), judgement.verdict);
+        sentence(name, wording.unit.empty() ? from.unit : wording.unit,
+                 figures(factor * mean(before), factor * mean(after), factor * smallest, called), judgement.verdict);
     return judgement;
 }
 

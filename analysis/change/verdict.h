@@ -19,14 +19,23 @@ struct Judgement {
 };
 
 struct VisitValue {
-    std::vector<double> shots;                // values of the comparable repeat shots
-    std::vector<std::string> not_comparable;  // reasons that exclude this visit ("hair was wet"); empty when fine
+    std::vector<double> shots;  // values of the comparable repeat shots
+    // Reasons that exclude this visit: full sentences, or bare clauses ("hair was wet"); empty when fine.
+    std::vector<std::string> not_comparable;
     std::string unit;
+};
+
+// How a judgement is put into words; the figures of Judgement itself stay in the reading's unit.
+struct Wording {
+    std::string name;                  // of the reading, as a sentence begins; empty: sentence_name()
+    std::string unit;                  // that the sentences use: "in", "1/in", "in/in2"; empty: the reading's own
+    double factor = 1;                 // from the reading's unit to that one
+    std::vector<std::string> between;  // full sentences: why these two visits cannot be compared with each other
 };
 
 // improved or worse only beyond the smallest detectable change of these numbers of shots.
 [[nodiscard]] Judgement judge(const std::string& reading, const VisitValue& from, const VisitValue& to,
-                              const Spread& spread);
+                              const Spread& spread, const Wording& wording = {});
 
 // Share of the way from baseline to target, 0..1 unclamped; nullopt when they are equal or a value is not finite.
 [[nodiscard]] std::optional<double> share_of_way(double baseline, double now, double target);

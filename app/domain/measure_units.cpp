@@ -14,14 +14,11 @@ struct Shown {
 };
 
 Shown shown_unit(const QString& unit, LengthUnit length) {
-    const bool inches = length == LengthUnit::inches;
-    if (unit == u"mm") return inches ? Shown{1 / mm_per_inch, QStringLiteral("in")} : Shown{1, unit};
-    if (unit == u"1/cm") return inches ? Shown{mm_per_inch / 10, QStringLiteral("1/in")} : Shown{1, unit};
-    if (unit == u"1/mm") return inches ? Shown{mm_per_inch, QStringLiteral("1/in")} : Shown{1, unit};
-    if (unit == u"mm/mm2")
-        return inches ? Shown{mm_per_inch, QStringLiteral("in/in\u00b2")} : Shown{1, QStringLiteral("mm/mm\u00b2")};
-    if (unit == u"-") return {1, QString()};
-    return {1, unit};
+    const UnitConversion to = conversion_of(unit, length);
+    if (to.unit == u"-") return {1, QString()};
+    QString shown = to.unit;
+    return {to.factor, shown.replace(QStringLiteral("mm2"), QStringLiteral("mm\u00b2"))
+                           .replace(QStringLiteral("in2"), QStringLiteral("in\u00b2"))};
 }
 
 // The decimal place of the first significant digit of half the interval: a figure finer than that says nothing.
@@ -55,6 +52,16 @@ QString with_unit(const QString& number, const QString& unit) {
 }
 
 }  // namespace
+
+UnitConversion conversion_of(const QString& unit, LengthUnit length) {
+    if (length == LengthUnit::inches) {
+        if (unit == u"mm") return {1 / mm_per_inch, QStringLiteral("in")};
+        if (unit == u"1/cm") return {mm_per_inch / 10, QStringLiteral("1/in")};
+        if (unit == u"1/mm") return {mm_per_inch, QStringLiteral("1/in")};
+        if (unit == u"mm/mm2") return {mm_per_inch, QStringLiteral("in/in2")};
+    }
+    return {1, unit};
+}
 
 QString with_interval(double value, double low, double high, const QString& unit, LengthUnit length) {
     const Shown shown = shown_unit(unit, length);

@@ -21,20 +21,6 @@ QString capitalised(QString words) {
     return words;
 }
 
-// What one unit of the reading is in inches, and how the unit is then called.
-struct Conversion {
-    double factor = 1;
-    QString unit;
-};
-Conversion conversion_of(const QString& unit, LengthUnit length) {
-    if (length == LengthUnit::inches) {
-        if (unit == u"mm") return {1 / 25.4, QStringLiteral("in")};
-        if (unit == u"1/cm") return {2.54, QStringLiteral("1/in")};
-        if (unit == u"mm/mm2") return {25.4, QStringLiteral("in/in2")};
-    }
-    return {1, unit};
-}
-
 }  // namespace
 
 Pivot pivot_of(const Series& series) {
@@ -48,7 +34,7 @@ Pivot pivot_of(const Series& series) {
 }
 
 charts::ChartData chart_of(const Series& series, const QVector<Service>& services, LengthUnit length) {
-    const Conversion to = conversion_of(series.unit, length);
+    const UnitConversion to = conversion_of(series.unit, length);
     charts::ChartData data;
     data.title = capitalised(word_of(series.view));
     data.value_name = title_of_reading(series.reading);

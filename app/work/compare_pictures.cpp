@@ -77,7 +77,8 @@ Result<PairSide> side_of(const std::shared_ptr<const OpenPhoto>& open, const Cho
 }
 
 QString verdict_line(Book& book, const CompareOptions& options) {
-    const auto progress = progress_of(book, {options.client, options.view, QStringLiteral("edge_coverage")});
+    const auto progress =
+        progress_of(book, {options.client, options.view, QStringLiteral("edge_coverage"), options.length});
     if (!progress || progress->series.empty()) return {};
     const PairVerdict* pair = progress->series.front().verdict(options.from_visit, options.to_visit);
     if (!pair) return {};

@@ -11,6 +11,7 @@
 #include "card/calibration.h"
 #include "core/progress.h"
 #include "core/result.h"
+#include "domain/measure_units.h"
 #include "domain/records.h"
 #include "work/book_fwd.h"
 #include "work/measure_photo.h"
@@ -51,6 +52,7 @@ struct CompareOptions {
     Id from_visit = 0, to_visit = 0;
     AlignOptions align;
     MeasureOptions measure;
+    LengthUnit length = LengthUnit::millimetres;  // of the verdict's sentence
 };
 struct ComparedPictures {
     AlignedPair pair;

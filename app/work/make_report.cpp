@@ -126,6 +126,7 @@ Status add_pairs(Book& book, const ReportOptions& options, const ClientProgress&
         compare.from_visit = *visits.from;
         compare.to_visit = *visits.to;
         compare.measure = options.measure;
+        compare.length = options.look.length;
         const auto pictures = compare_pictures(book, compare, within);
         if (!pictures && pictures.error().kind == ErrorKind::cancelled) return pictures.error();
         if (!pictures) {
@@ -157,7 +158,8 @@ Status add_method(Book& book, const ClientProgress& progress, report::Model& mod
 }  // namespace
 
 Result<report::Model> report_model_of(Book& book, const ReportOptions& options, QDate today, const Progress& tell_on) {
-    const auto compared = progress_of(book, {options.client, std::nullopt, std::nullopt}, part_of(tell_on, 0, 0.2));
+    const auto compared =
+        progress_of(book, {options.client, std::nullopt, std::nullopt, options.look.length}, part_of(tell_on, 0, 0.2));
     if (!compared) return compared.error();
     const ClientProgress& progress = compared.value();
     for (const std::optional<Id>& asked : {options.from_visit, options.to_visit})

@@ -14,27 +14,33 @@ namespace kempt::work {
 
 namespace {
 
-change::VisitValue value_of(const VisitPoint& point, const QString& unit, const QStringList& more) {
+change::VisitValue value_of(const VisitPoint& point, const QString& unit) {
     change::VisitValue value;
     for (const ShotValue& shot : point.shots) value.shots.push_back(shot.value);
-    for (const QString& reason : point.not_comparable + more) value.not_comparable.push_back(reason.toStdString());
+    for (const QString& reason : point.not_comparable) value.not_comparable.push_back(reason.toStdString());
     value.unit = unit.toStdString();
     return value;
 }
 
-void add_verdicts(Series& series) {
+void add_verdicts(Series& series, LengthUnit length) {
+    const UnitConversion to_people = conversion_of(series.unit, length);
+    change::Wording wording;
+    wording.name = sentence_start(title_of_reading(series.reading)).toStdString();
+    wording.unit = to_people.unit.toStdString();
+    wording.factor = to_people.factor;
     for (std::size_t i = 0; i < series.visits.size(); ++i)
         for (std::size_t j = i + 1; j < series.visits.size(); ++j) {
             const VisitPoint &from = series.visits[i], &to = series.visits[j];
-            series.verdicts.push_back(
-                {from.visit, to.visit,
-                 change::judge(series.reading.toStdString(), value_of(from, series.unit, {}),
-                               value_of(to, series.unit, pair_reasons(from, to)), series.spread)});
+            wording.between.clear();
+            for (const QString& reason : pair_reasons(from, to)) wording.between.push_back(reason.toStdString());
+            series.verdicts.push_back({from.visit, to.visit,
+                                       change::judge(series.reading.toStdString(), value_of(from, series.unit),
+                                                     value_of(to, series.unit), series.spread, wording)});
         }
 }
 
 Status add_series(Book& book, Id client, View view, const QString& reading, const QVector<Target>& targets,
-                  const QVector<store::DatedReading>& book_readings, std::vector<Series>& list) {
+                  const QVector<store::DatedReading>& book_readings, LengthUnit length, std::vector<Series>& list) {
     const auto readings = store::readings_of_client(book, client, view, reading);
     if (!readings) return readings.error();
     if (readings->isEmpty()) return Done{};
@@ -47,12 +53,11 @@ Status add_series(Book& book, Id client, View view, const QString& reading, cons
     const change::Spread own = change::pooled_within_sd(own_groups);
     const change::Spread rest = change::pooled_within_sd(repeat_groups(book_readings, client, view));
     series.spread = change::spread_for(reading.toStdString(), own, rest);
-    series.spread_from =
-        spread_sentence(own, rest, static_cast<int>(own_groups.size()), series.spread.setup_sd, series.unit);
+    series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, length);
     add_noise(series.visits, series.spread, series.unit);
     choose_for_trend(series.visits);
-    add_verdicts(series);
-    add_trend(series);
+    add_verdicts(series, length);
+    add_trend(series, length);
     for (const Target& target : targets)
         if (target.view == view && target.reading == reading) add_target(series, target);
     list.push_back(std::move(series));
@@ -126,7 +131,7 @@ Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, c
             return stopped();
         for (const QString& name : names)
             if (const Status status = add_series(book, options.client, views[v], name, targets.value(),
-                                                 book_readings[name], result.series);
+                                                 book_readings[name], options.length, result.series);
                 !status)
                 return status.error();
     }

@@ -10,6 +10,7 @@
 #include "change/change.h"
 #include "core/progress.h"
 #include "core/result.h"
+#include "domain/measure_units.h"
 #include "domain/records.h"
 #include "work/book_fwd.h"
 
@@ -84,8 +85,9 @@ struct ClientProgress {
 
 struct ProgressOptions {
     Id client = 0;
-    std::optional<View> view;        // nullopt: all
-    std::optional<QString> reading;  // nullopt: all
+    std::optional<View> view;                     // nullopt: all
+    std::optional<QString> reading;               // nullopt: all
+    LengthUnit length = LengthUnit::millimetres;  // of the sentences; figures stay in the reading's unit
 };
 
 // Errors: not_found (client), cancelled.

@@ -31,9 +31,15 @@ std::vector<const VisitPoint*> trend_points(const Series& series) {
     return points;
 }
 
-QString unit_words(const Series& series) {
-    return series.unit == u"%" ? QStringLiteral("points") : charts::unit_for_people(series.unit);
-}
+// A value of the series for people: two significant digits and the unit, differences of a share in points.
+struct ForPeople {
+    UnitConversion to;
+    ForPeople(const Series& series, LengthUnit length) : to(conversion_of(series.unit, length)) {}
+    [[nodiscard]] QString figure(double value) const { return number(value * to.factor); }
+    [[nodiscard]] QString unit() const {
+        return to.unit == u"%" ? QStringLiteral("points") : charts::unit_for_people(to.unit);
+    }
+};
 
 std::optional<QDate> date_at(const Series& series, const std::optional<double>& t, const QDate& now) {
     if (!t || !std::isfinite(*t) || *t - static_cast<double>(series.trend_origin.daysTo(now)) > farthest_days)
@@ -56,7 +62,7 @@ QString forecast_sentence(const TargetWay& way, const VisitPoint& now) {
 
 }  // namespace
 
-void add_trend(Series& series) {
+void add_trend(Series& series, LengthUnit length) {
     const auto points = trend_points(series);
     if (static_cast<int>(points.size()) < change::visits_for_trend) {
         series.trend_text = QStringLiteral("No trend line: it takes %1 comparable visits, and there %2 %3.")
@@ -77,16 +83,17 @@ void add_trend(Series& series) {
         return;
     }
     const change::Trend& trend = *series.trend;
+    const ForPeople people(series, length);
     const double sign = trend.slope < 0 ? -1 : 1;
     series.trend_text =
         QStringLiteral("Over %1 visits %2 %3 by %4 %5 a month")
             .arg(points.size())
             .arg(title_of_reading(series.reading), trend.slope < 0 ? QStringLiteral("fell") : QStringLiteral("rose"),
-                 number(sign * trend.slope * days_in_month), unit_words(series));
+                 people.figure(sign * trend.slope * days_in_month), people.unit());
     if (trend.interval_known) {
         const double one = sign * trend.slope_low * days_in_month, other = sign * trend.slope_high * days_in_month;
-        series.trend_text +=
-            QStringLiteral(" (95 % interval %1 to %2)").arg(number(std::min(one, other)), number(std::max(one, other)));
+        series.trend_text += QStringLiteral(" (95 % interval %1 to %2)")
+                                 .arg(people.figure(std::min(one, other)), people.figure(std::max(one, other)));
     }
     series.trend_text += QStringLiteral("; Mann-Kendall p = %1, so the trend %2")
                              .arg(number(trend.p), trend.p < 0.05 ? QStringLiteral("is more than chance")
@@ -95,7 +102,7 @@ void add_trend(Series& series) {
     const double whole = std::abs(trend.slope) * days.back(), seen = ends ? ends->judgement.smallest_detectable : 0;
     if (trend.p < 0.05 && whole < seen)
         series.trend_text += QStringLiteral(", but all of it is less than the %1 %2 that two visits can tell apart")
-                                 .arg(number(seen), unit_words(series));
+                                 .arg(people.figure(seen), people.unit());
     series.trend_text += QStringLiteral(".");
 }
 
@@ -122,13 +129,20 @@ void add_target(Series& series, const Target& target) {
     series.target = way;
 }
 
-QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups, double setup_sd,
-                        const QString& unit) {
-    const QString more = setup_sd > 0 ? QStringLiteral(
-                                            " To it comes what repeat shots cannot show, light and position that "
-                                            "differ from one visit to the next: a standard deviation of %1 %2.")
-                                            .arg(number(setup_sd), unit)
-                                      : QString();
+QString sentence_start(QString words) {
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words;
+}
+
+QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups,
+                        const Series& series, LengthUnit length) {
+    const ForPeople people(series, length);
+    const QString more = series.spread.setup_sd > 0
+                             ? QStringLiteral(
+                                   " To it comes what repeat shots cannot show, light and position that "
+                                   "differ from one visit to the next: a standard deviation of %1 %2.")
+                                   .arg(people.figure(series.spread.setup_sd), people.unit())
+                             : QString();
     if (client.df >= 30)
         return QStringLiteral("The noise comes from this client's own repeat shots at %1 visits.").arg(client_groups) +
                more;

@@ -19,8 +19,9 @@ BOOST_AUTO_TEST_CASE(a_rise_beyond_the_smallest_change_is_an_improvement_and_say
     BOOST_TEST((judgement.verdict == Verdict::improved));
     BOOST_TEST(std::abs(judgement.difference - 9) < 1e-9);
     BOOST_TEST(std::abs(judgement.smallest_detectable - 3.92) < 0.01);
-    BOOST_TEST(judgement.reason ==
-               "Coverage rose by 9 points, from 41 to 50 %; the smallest change these shots can show is 4 points.");
+    BOOST_TEST(
+        judgement.reason ==
+        "Edge coverage rose by 9 points, from 41 to 50 %; the smallest change these shots can show is 4 points.");
 }
 
 BOOST_AUTO_TEST_CASE(direction_follows_the_reading) {
@@ -35,9 +36,10 @@ BOOST_AUTO_TEST_CASE(direction_follows_the_reading) {
 BOOST_AUTO_TEST_CASE(a_change_within_chance_is_no_detectable_change_with_its_figures) {
     const auto judgement = judge("edge_coverage", visit({41, 41}), visit({43, 43}), {1.7, 8});
     BOOST_TEST((judgement.verdict == Verdict::no_detectable_change));
-    BOOST_TEST(judgement.reason ==
-               "Coverage went from 41 to 43 %, up 2 points; that is within the 4 points that these shots cannot tell "
-               "from chance.");
+    BOOST_TEST(
+        judgement.reason ==
+        "Edge coverage went from 41 to 43 %, up 2 points; that is within the 4 points that these shots cannot tell "
+        "from chance.");
     const auto still = judge("edge_strands", visit({12.1}, "1/cm"), visit({12.1}, "1/cm"), {0.9, 8});
     BOOST_TEST(still.reason ==
                "Strands at the edge stayed at 12 per cm; the smallest change these shots can show is 3 per cm.");
@@ -77,7 +79,7 @@ BOOST_AUTO_TEST_CASE(visits_that_differ_in_state_are_not_comparable_and_the_reas
 BOOST_AUTO_TEST_CASE(missing_values_units_and_spread_give_a_reason_instead_of_a_verdict) {
     const auto missing = judge("edge_coverage", visit({}), visit({45}), {1.2, 8});
     BOOST_TEST((missing.verdict == Verdict::not_comparable));
-    BOOST_TEST(missing.reason == "Coverage was not measured at the earlier visit.");
+    BOOST_TEST(missing.reason == "Edge coverage was not measured at the earlier visit.");
     const auto units = judge("edge_coverage", visit({41}), visit({45}, "mm"), {1.2, 8});
     BOOST_TEST((units.verdict == Verdict::not_comparable));
     const auto unknown = judge("edge_coverage", visit({41}), visit({45}), {});
@@ -87,6 +89,29 @@ BOOST_AUTO_TEST_CASE(missing_values_units_and_spread_give_a_reason_instead_of_a_
     BOOST_TEST((all_alike.verdict == Verdict::not_comparable));
     const auto not_finite = judge("edge_coverage", visit({std::nan("")}), visit({45}), {1.2, 8});
     BOOST_TEST((not_finite.verdict == Verdict::not_comparable));
+}
+
+BOOST_AUTO_TEST_CASE(sentences_take_another_unit_and_name_while_the_figures_stay_in_the_readings_own) {
+    const auto inches = judge("fill_depth", visit({6.3, 6.3}, "mm"), visit({4.2, 4.2}, "mm"), {0.5, 8},
+                              {"Depth of the thin zone", "in", 1 / 25.4, {}});
+    BOOST_TEST(std::abs(inches.difference + 2.1) < 1e-9);
+    BOOST_TEST(inches.reason ==
+               "Depth of the thin zone fell by 0.08 in, from 0.25 to 0.17 in; the smallest change these shots can "
+               "show is 0.05 in.");
+    const auto counts =
+        judge("edge_strands", visit({12.1}, "1/cm"), visit({12.1}, "1/cm"), {0.9, 8}, {"", "1/in", 2.54, {}});
+    BOOST_TEST(counts.reason.find("at 31 per in") != std::string::npos, counts.reason);
+}
+
+BOOST_AUTO_TEST_CASE(reasons_between_two_visits_and_shared_reasons_are_said_once) {
+    const auto differ =
+        judge("edge_coverage", visit({41}), visit({45}), {1.2, 8}, {"", "", 1, {"The hair was wet once."}});
+    BOOST_TEST((differ.verdict == Verdict::not_comparable));
+    BOOST_TEST(differ.reason == "These visits cannot be compared. The hair was wet once.");
+    VisitValue none = visit({});
+    none.not_comparable = {"No shot gives this reading.", "Shot 1: too coarse."};
+    BOOST_TEST(judge("edge_coverage", none, none, {1.2, 8}).reason ==
+               "These visits cannot be compared. Both visits: No shot gives this reading. Shot 1: too coarse.");
 }
 
 BOOST_AUTO_TEST_CASE(share_of_the_way_runs_from_baseline_to_target_in_either_direction) {

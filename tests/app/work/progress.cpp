@@ -8,9 +8,11 @@
 #include "book/photo_store.h"
 #include "book/reading_store.h"
 #include "core/version.h"
+#include "domain/words.h"
 #include "work/chart_of.h"
 #include "work/progress_json.h"
 #include "work/series_points.h"
+#include "work/series_words.h"
 
 using namespace kempt;
 using tests::TemporaryBook;
@@ -25,7 +27,8 @@ struct Stored {
 };
 
 // Readings straight into the book: what is under test here is what is made of them.
-void keep(TemporaryBook& in, const Visit& visit, View view, const QVector<Stored>& shots) {
+void keep(TemporaryBook& in, const Visit& visit, View view, const QVector<Stored>& shots,
+          const QString& name = QStringLiteral("edge_coverage")) {
     static int number = 0;
     for (const Stored& stored : shots) {
         const QByteArray bytes = "photo " + QByteArray::number(++number);
@@ -46,8 +49,8 @@ void keep(TemporaryBook& in, const Visit& visit, View view, const QVector<Stored
         ReadingRecord reading;
         reading.photo = id;
         reading.marks = marks_id;
-        reading.name = QStringLiteral("edge_coverage");
-        reading.unit = QStringLiteral("%");
+        reading.name = name;
+        reading.unit = name == u"edge_coverage" ? QStringLiteral("%") : QStringLiteral("mm");
         reading.value = stored.value;
         reading.low = stored.value - 2;
         reading.high = stored.value + 2;
@@ -213,6 +216,37 @@ BOOST_AUTO_TEST_CASE(spread_and_noise_band_carry_what_repeat_shots_cannot_show) 
     for (int shot = 0; shot < 100; ++shot) points[0].shots.push_back({0, shot, 50, 49, 51});
     work::add_noise(points, {0.5, 1e9, 1.5}, QStringLiteral("%"));
     BOOST_TEST(points[0].high - 50 == 1.96 * std::hypot(0.05, 1.5), boost::test_tools::tolerance(1e-3));
+}
+
+BOOST_AUTO_TEST_CASE(sentences_use_the_words_of_the_trade_and_the_unit_asked_for) {
+    TemporaryBook in;
+    TemporaryBook::required(
+        work::set_target(*in.book, {0, in.client.id, View::left_temple, QStringLiteral("fill_depth"), 2}));
+    const double depths[] = {8.2, 7.4, 6.9, 6.1, 5.2};
+    for (int i = 0; i < 5; ++i) {
+        const Visit visit = i == 0 ? in.visit : in.add_visit(QDate(2026, 1 + i, 12));
+        keep(in, visit, View::left_temple, {{depths[i]}, {depths[i] + 0.2}}, QStringLiteral("fill_depth"));
+    }
+    const auto in_unit = [&](LengthUnit length) {
+        return TemporaryBook::required(work::progress_of(*in.book, {in.client.id, {}, {}, length}));
+    };
+    const auto metric = in_unit(LengthUnit::millimetres), imperial = in_unit(LengthUnit::inches);
+    const work::Series &mm = metric.series.front(), &inch = imperial.series.front();
+    BOOST_TEST(mm.first_to_last()->judgement.difference == inch.first_to_last()->judgement.difference);
+    const QString mm_reason = QString::fromStdString(mm.first_to_last()->judgement.reason);
+    const QString reason = QString::fromStdString(inch.first_to_last()->judgement.reason);
+    BOOST_TEST(mm_reason.startsWith(QStringLiteral("Fill depth fell by 3.0 mm, from 8.3 to 5.3 mm")),
+               mm_reason.toStdString());
+    BOOST_TEST(reason.startsWith(QStringLiteral("Fill depth fell by 0.12 in, from 0.33 to 0.21 in")),
+               reason.toStdString());
+    for (const QString& words : {reason, inch.trend_text, inch.target->forecast_text, inch.spread_from})
+        BOOST_TEST(!words.contains(QStringLiteral("mm")), words.toStdString());
+    BOOST_TEST(inch.trend_text.contains(QStringLiteral(" in a month")), inch.trend_text.toStdString());
+    BOOST_TEST(mm.trend_text.contains(QStringLiteral(" mm a month")), mm.trend_text.toStdString());
+    for (const work::Series& series : metric.series)
+        for (const work::PairVerdict& pair : series.verdicts)
+            BOOST_TEST(pair.judgement.reason.starts_with(
+                work::sentence_start(title_of_reading(series.reading)).toStdString()));
 }
 
 BOOST_AUTO_TEST_CASE(noise_bands_stay_within_what_a_share_can_be) {
