@@ -42,7 +42,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     area->setWidget(inside);
     auto* centre = new QHBoxLayout(inside);
     auto* middle = new QWidget;
-    middle->setMaximumWidth(measures().px(700));
+    middle->setMaximumWidth(measures().px(780));
     centre->addStretch(1);
     centre->addWidget(middle, 8);
     centre->addStretch(1);

@@ -26,7 +26,7 @@ namespace kempt::desk {
 namespace {
 
 constexpr int poll_ms = 60, quiet_polls = 5, longest_ms = 120000, opening_limit_ms = 30000;
-constexpr qsizetype largest_png = 250000;
+constexpr qsizetype largest_png = 120000;
 
 // The places worth a picture: the client with most visits, her last visit, a marked photo of it, the same photo's page;
 // then a client with a photo that the gate refused and one without visits,
