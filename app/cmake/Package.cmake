@@ -1,4 +1,4 @@
-# Install rules and the Debian package: cpack -G DEB in the build folder.
+# Install rules and the Debian package: build all, then cpack -G DEB in the build folder.
 include(GNUInstallDirs)
 set(doc ${CMAKE_INSTALL_DATADIR}/doc/kempt)
 set(KEMPT_RELEASE_DATE 2026-11-25) # of PROJECT_VERSION; changed with it
