@@ -118,3 +118,22 @@ BOOST_AUTO_TEST_CASE(the_demos_samples_and_the_documents_come_along) {
     BOOST_TEST(QFile::exists(share("doc/kempt/README.md")));
     BOOST_TEST(QFile::exists(share("doc/kempt/docs/user-guide.md")));
 }
+
+BOOST_AUTO_TEST_CASE(the_debian_package_names_what_the_programs_need) {
+    const QTemporaryDir folder;
+    check_judged(QStringLiteral(KEMPT_CPACK),
+                 {QStringLiteral("-G"), QStringLiteral("DEB"), QStringLiteral("-B"), folder.path(),
+                  QStringLiteral("--config"), QStringLiteral(KEMPT_BUILD "/CPackConfig.cmake")});
+    const QStringList made = QDir(folder.path()).entryList({QStringLiteral("kempt_*.deb")});
+    BOOST_REQUIRE(made.size() == 1);
+    const QString package = QDir(folder.path()).filePath(made.front());
+    const QByteArray needs =
+        run(QStringLiteral("dpkg-deb"), {QStringLiteral("-f"), package, QStringLiteral("Depends")}).out;
+    // Found by dpkg-shlibdeps in the programs, and those that are opened only while they run.
+    for (const char* name : {"libqt6widgets6", "libopencv-dnn406", "libheif1", "libqt6sql6-sqlite", "libqt6svg6"})
+        BOOST_TEST_CONTEXT(name) BOOST_TEST(needs.contains(name));
+    const QByteArray files = run(QStringLiteral("dpkg-deb"), {QStringLiteral("-c"), package}).out;
+    for (const char* name :
+         {"./usr/bin/kempt\n", "./usr/bin/kempt-desk\n", "./usr/share/kempt/sample-images/scenario.json\n"})
+        BOOST_TEST_CONTEXT(name) BOOST_TEST(files.contains(name));
+}
