@@ -179,19 +179,27 @@ void StartPage::create_book(const QString& path) {
 void StartPage::open_demo(const QString& folder) {
     const QStringList made = QDir(folder).entryList({QStringLiteral("*.kempt")}, QDir::Files);
     if (!made.isEmpty()) return open_book(folder + QLatin1Char('/') + made.first());
+    // Filled beside its place and moved there when it is whole: a demo that was stopped half-way is never opened.
     work::DemoOptions options;
-    options.out = folder;
+    options.out = folder + QStringLiteral(".filling");
     set_busy(true, tr("Filling the demo's book: photos are taken in and measured once"));
     job_ = runner_.start_without_book(
         tr("Filling the demo"), this,
-        [options](const Progress& progress) { return work::make_demo(options, progress); },
-        [this](Result<work::DemoReport> result) {
+        [options, folder](const Progress& progress) -> Result<QString> {
+            auto demo = work::make_demo(options, progress);
+            if (!demo.ok()) return demo.error();
+            QDir(folder).removeRecursively();
+            if (!QDir().rename(options.out, folder))
+                return Error{ErrorKind::io, "demo-not-moved", "The demo could not be put into its place.",
+                             "It is kept in " + options.out.toStdString() + ".", "Open its book from there."};
+            return folder + QLatin1Char('/') + QFileInfo(demo->book).fileName();
+        },
+        [this](Result<QString> book) {
             set_busy(false, {});
-            if (result.ok()) {
-                emit book_ready(result.value().book);
-            } else if (result.error().kind != ErrorKind::cancelled) {
-                notice_->say(Notice::Tone::trouble, QString::fromStdString(result.error().sentence()));
-            }
+            if (book.ok())
+                emit book_ready(book.value());
+            else if (book.error().kind != ErrorKind::cancelled)
+                notice_->say(Notice::Tone::trouble, QString::fromStdString(book.error().sentence()));
         },
         [this](double fraction, const QString& step) {
             bar_->setValue(static_cast<int>(fraction * 1000));

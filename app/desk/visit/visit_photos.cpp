@@ -6,6 +6,7 @@
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 #include "work/import_photos.h"
+#include "work/open_book.h"
 
 namespace kempt::desk {
 
@@ -69,7 +70,9 @@ void VisitPage::look_at_new(const QVector<work::PhotoRow>& photos) {
             [photo, open = session_.open_photo()](Book& book, const Progress& progress) -> Result<Measured> {
                 auto bytes = work::photo_bytes(book, photo);
                 if (!bytes.ok()) return bytes.error();
-                auto opened = open(bytes.value(), 1.0, progress);
+                auto scale = work::printer_scale_of(book);
+                if (!scale.ok()) return scale.error();
+                auto opened = open(bytes.value(), scale.value(), progress);
                 if (!opened.ok()) return opened.error();
                 return opened.value().measure(Marks{}, false, progress);
             },
