@@ -107,7 +107,7 @@ Truth truth_of(const Scene& scene, const Rendered& r) {
         place(piece.to, s1, d1);
         const double s = 0.5 * (s0 + s1), d = 0.5 * (d0 + d1);
         if (s < 0 || s > t.length_mm) continue;
-        if ((d0 - 5) * (d1 - 5) < 0) crossings += 1;
+        if ((d0 < 5) != (d1 < 5)) crossings += 1;
         if (d > 0 && d < 10) length += std::hypot(s1 - s0, d1 - d0);
     }
     t.edge_strands = 10 * crossings / t.length_mm;
