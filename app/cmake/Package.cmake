@@ -20,7 +20,8 @@ install(FILES ${made}/local.kempt.desk.metainfo.xml DESTINATION ${CMAKE_INSTALL_
 install(FILES ${made}/kempt-book.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/mime/packages)
 install(DIRECTORY ${CMAKE_SOURCE_DIR}/sample-images DESTINATION ${CMAKE_INSTALL_DATADIR}/kempt)
 install(FILES ${CMAKE_SOURCE_DIR}/README.md DESTINATION ${doc})
-install(DIRECTORY ${CMAKE_SOURCE_DIR}/docs DESTINATION ${doc})
+install(DIRECTORY ${CMAKE_SOURCE_DIR}/docs DESTINATION ${doc} # of the screens, those that the user guide shows
+        PATTERN "*1920x1080*" EXCLUDE PATTERN "*-dark.*" EXCLUDE PATTERN "*-200.*" EXCLUDE)
 
 # Made while everything is built; app/run alone does not need them.
 foreach(page kempt kempt-desk)
