@@ -14,23 +14,28 @@ struct Piece {   // a projected strand piece
     int strand, point;
 };
 
-// Light of the card at a plane point, or false outside it.
-bool card_light(const CardPicture& card, double x, double y, double px_mm, double& out) {
+// Share of a pixel's footprint that the card takes up, and the card's mean reflectance there (3 x 3 bilinear samples).
+double card_share(const CardPicture& card, double x, double y, double px_mm, double& reflectance) {
     const double k = card.turn_deg * 3.14159265358979 / 180, dx = x - card.origin_mm.x, dy = y - card.origin_mm.y;
     const double u = dx * std::cos(k) + dy * std::sin(k), v = -dx * std::sin(k) + dy * std::cos(k), s = card.px_per_mm;
-    if (u < 0 || v < 0 || u * s >= card.width || v * s >= card.height) return false;
-    // Mean over the pixel's footprint, 3 x 3 bilinear samples.
+    const double wide = card.width / s, high = card.height / s;
+    if (u < -px_mm || v < -px_mm || u > wide + px_mm || v > high + px_mm) return 0;
     double sum = 0;
+    int inside = 0;
     for (int j = -1; j <= 1; ++j)
         for (int i = -1; i <= 1; ++i) {
-            const double a = clamp((u + i * px_mm / 3) * s - 0.5, 0, card.width - 1.001), b = clamp((v + j * px_mm / 3) * s - 0.5, 0, card.height - 1.001);
+            const double su = u + i * px_mm / 3, sv = v + j * px_mm / 3;
+            if (su < 0 || sv < 0 || su >= wide || sv >= high) continue;
+            const double a = clamp(su * s - 0.5, 0, card.width - 1.001), b = clamp(sv * s - 0.5, 0, card.height - 1.001);
             const int ia = static_cast<int>(a), ib = static_cast<int>(b);
             const double ta = a - ia, tb = b - ib;
             const float* p = card.reflectance.data() + static_cast<size_t>(ib) * card.width + ia;
             sum += (p[0] * (1 - ta) + p[1] * ta) * (1 - tb) + (p[card.width] * (1 - ta) + p[card.width + 1] * ta) * tb;
+            ++inside;
         }
-    out = sum / 9;
-    return true;
+    if (inside == 0) return 0;
+    reflectance = sum / inside;
+    return inside / 9.0;
 }
 }  // namespace
 
@@ -140,13 +145,12 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
                 if (covered < S * S) {
                     const float even = static_cast<float>(light_at(scene.light, p.x, p.y));
                     double face = 0;
-                    Rgb ground;
-                    if (scene.card.present() && card_light(scene.card, p.x, p.y, px_mm, face)) {
-                        const float v = static_cast<float>(face) * even;
-                        ground = {v, v, v};
-                    } else {
+                    const float share = scene.card.present() ? static_cast<float>(card_share(scene.card, p.x, p.y, px_mm, face)) : 0;
+                    const float paper = static_cast<float>(face) * even * share;
+                    Rgb ground{paper, paper, paper};
+                    if (share < 1) {
                         const SkinLight skin = skin_light(scene, p.x, p.y, p.y - scene.edge_y(p.x), px_mm);
-                        ground = (skin.key * shadows.key_on_scalp(p.x, p.y) + skin.soft * shadows.soft_on_scalp(p.x, p.y)) * even;
+                        ground = ground + (skin.key * shadows.key_on_scalp(p.x, p.y) + skin.soft * shadows.soft_on_scalp(p.x, p.y)) * (even * (1 - share));
                     }
                     sum = sum + ground * static_cast<float>(S * S - covered);
                 }

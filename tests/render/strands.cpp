@@ -17,6 +17,8 @@ double keep_share(const Growth& g, double x, double depth) {
 }
 }  // namespace
 
+double roots_per_mm2(const Growth& growth, double x, double depth_mm) { return growth.density * keep_share(growth, x, depth_mm); }
+
 Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
     const Growth& g = scene.growth;
     Rng rng(scene.strand_seed);

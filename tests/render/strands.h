@@ -21,4 +21,7 @@ struct Coat {
 // Grows the coat of a scene over x_from - margin .. x_to + margin and to y_to mm inward of the line.
 [[nodiscard]] Coat grow(const Scene& scene, double margin_mm, double y_to_mm);
 
+// Roots per mm2 at a place of the scalp.
+[[nodiscard]] double roots_per_mm2(const Growth& growth, double x, double depth_mm);
+
 }  // namespace render

@@ -6,7 +6,7 @@
 
 BOOST_AUTO_TEST_SUITE(truth)
 
-// A fence of straight strands 0.1 mm wide, 0.4871 mm apart (no multiple of the truth's own grid), straight inward from 2 mm.
+// A fence of straight strands 0.08 mm wide, 0.4871 mm apart (no multiple of the truth's own grid), straight inward from 2 mm.
 BOOST_AUTO_TEST_CASE(fence_of_known_strands_gives_known_readings) {
     render::Scene scene;
     scene.x_from = -10;
@@ -18,7 +18,7 @@ BOOST_AUTO_TEST_CASE(fence_of_known_strands_gives_known_readings) {
     scene.camera.aim_mm = {0, 9};
     scene.skin.albedo = {0.5f, 0.4f, 0.3f};
     scene.hair.albedo = {0.02f, 0.02f, 0.02f};
-    constexpr double apart = 0.4871, width = 0.1;
+    constexpr double apart = 0.4871, width = 0.08;
     render::Coat coat;
     for (double x = -19.75; x < 20; x += apart) {
         render::Strand strand;

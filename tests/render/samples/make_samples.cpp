@@ -6,6 +6,7 @@
 #include <memory>
 #include <string>
 
+#include "render/strands.h"
 #include "render/write_photo.h"
 
 namespace {
@@ -56,10 +57,14 @@ std::string put(const std::string& folder, const std::string& base, const char* 
     std::snprintf(text, sizeof text, ",\n \"hair_side\": [%.1f, %.1f]}\n", shot.truth.hair_side_px.x, shot.truth.hair_side_px.y);
     if (with_marks) put_text(folder + "/" + base + ".marks.json", marks + text);
     const Truth& t = shot.truth;
+    double roots = 0;
+    int places = 0;
+    for (double x = scene.x_from; x < scene.x_to; x += 0.5)
+        for (double d = 0.25; d < 10; d += 0.5) roots += roots_per_mm2(scene.growth, x, d), ++places;
     std::snprintf(text, sizeof text,
-                  "{\"edge_coverage\": %.2f, \"edge_strands\": %.2f, \"fill_depth\": %.2f, \"bare_length\": %.2f, \"length_density\": %.3f,\n"
+                  "{\"edge_coverage\": %.2f, \"edge_strands\": %.2f, \"fill_depth\": %.2f, \"bare_length\": %.2f, \"length_density\": %.3f, \"roots_per_cm2\": %.1f,\n"
                   " \"line_length_mm\": %.2f, \"px_per_mm\": %.3f, \"tilt_deg\": %.2f, \"skin\": \"%s\", \"hair\": \"%s\"}\n",
-                  t.edge_coverage, t.edge_strands, t.fill_depth, t.bare_length, t.length_density, t.length_mm, t.px_per_mm, t.tilt_deg, skin_names[scene.skin_class],
+                  t.edge_coverage, t.edge_strands, t.fill_depth, t.bare_length, t.length_density, 100 * roots / places, t.length_mm, t.px_per_mm, t.tilt_deg, skin_names[scene.skin_class],
                   hair_names[scene.hair_colour]);
     put_text(folder + "/" + base + ".truth.json", text);
     std::printf("%s %dx%d cover %.1f strands %.1f bare %.1f of %.1f\n", base.c_str(), shot.width, shot.height, t.edge_coverage, t.edge_strands, t.bare_length, t.length_mm);
