@@ -11,8 +11,8 @@ namespace kempt {
 // How device codes become linear sRGB light (D65). linear[c][code] is channel c in 0..1; then rgb_linear_srgb =
 // srgb_from_device * (linear r, g, b). Display P3 reds may fall outside 0..1 and are kept so.
 struct ColourEncoding {
-    std::string name = "sRGB";                  // as the file's profile calls itself
-    std::array<std::vector<float>, 3> linear;   // 256 or 65536 entries each
+    std::string name = "sRGB";                 // as the file's profile calls itself
+    std::array<std::vector<float>, 3> linear;  // 256 or 65536 entries each
     cv::Matx33f srgb_from_device = cv::Matx33f::eye();
 };
 

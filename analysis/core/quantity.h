@@ -23,7 +23,7 @@ enum class Level { note, warning, refused };
 
 // One finding of the quality gate.
 struct Finding {
-    std::string code;    // kebab-case: "card-missing"
+    std::string code;  // kebab-case: "card-missing"
     Level level = Level::note;
     std::string text;    // what is the matter, in plain words
     std::string remedy;  // what to do about it

@@ -37,10 +37,11 @@ struct BandPiece {
     cv::Mat valid;      // CV_8UC1, 255 where the photo shows scalp or hair, 0 outside the photo and on the card
 };
 // columns: [first, first + count) of the line's steps, may reach outside the line (the ends are then repeated).
-[[nodiscard]] BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration, const EdgeLine& line,
-                            int first, int count, double from_mm, int rows);
+[[nodiscard]] BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration,
+                            const EdgeLine& line, int first, int count, double from_mm, int rows);
 
 // Pixel of a place in the band.
-[[nodiscard]] cv::Point2d px_of(const card::Calibration& calibration, const EdgeLine& line, double along_mm, double depth_mm);
+[[nodiscard]] cv::Point2d px_of(const card::Calibration& calibration, const EdgeLine& line, double along_mm,
+                                double depth_mm);
 
 }  // namespace kempt::edges

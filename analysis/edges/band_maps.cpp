@@ -19,7 +19,8 @@ constexpr double outer_from_mm = -4, outer_to_mm = -0.5, deep_from_mm = 10, deep
 using Triples = std::vector<std::array<float, 3>>;
 
 // Log light of a zone, thinned to some thousands of samples.
-Triples zone(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration, const EdgeLine& line, double from_mm, double to_mm) {
+Triples zone(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration,
+             const EdgeLine& line, double from_mm, double to_mm) {
     EdgeLine thin = line;
     const int stride = std::max(2, static_cast<int>(line.at_mm.size() / 600));
     thin.at_mm.clear();
@@ -29,7 +30,8 @@ Triples zone(const Photo& photo, const card::LightMap& light, const card::Calibr
         thin.inward_mm.push_back(line.inward_mm[i]);
     }
     thin.step_mm = 2.5 * line.step_mm;
-    const BandPiece piece = cut(photo, light, calibration, thin, 0, static_cast<int>(thin.at_mm.size()), from_mm, static_cast<int>((to_mm - from_mm) / thin.step_mm));
+    const BandPiece piece = cut(photo, light, calibration, thin, 0, static_cast<int>(thin.at_mm.size()), from_mm,
+                                static_cast<int>((to_mm - from_mm) / thin.step_mm));
     Triples out;
     for (int j = 0; j < piece.log_light.rows; ++j)
         for (int i = 0; i < piece.log_light.cols; ++i)
@@ -44,16 +46,20 @@ Triples taps(const Photo& photo, const card::LightMap& light, const std::vector<
     Triples out;
     const cv::Rect frame(0, 0, photo.pixels.cols, photo.pixels.rows);
     for (const auto& p : points) {
-        const cv::Rect spot = cv::Rect(static_cast<int>(std::lround(p.x)) - 1, static_cast<int>(std::lround(p.y)) - 1, 3, 3) & frame;
+        const cv::Rect spot =
+            cv::Rect(static_cast<int>(std::lround(p.x)) - 1, static_cast<int>(std::lround(p.y)) - 1, 3, 3) & frame;
         if (spot.empty()) continue;
         const cv::Scalar mean = cv::mean(light.linear(photo.pixels(spot)));
         out.push_back({});
-        for (int c = 0; c < 3; ++c) out.back()[static_cast<size_t>(c)] = std::log(std::max(0.f, static_cast<float>(mean[c])) + light_floor);
+        for (int c = 0; c < 3; ++c)
+            out.back()[static_cast<size_t>(c)] = std::log(std::max(0.f, static_cast<float>(mean[c])) + light_floor);
     }
     return out;
 }
 
-int round_up(int value, int to) { return (value + to - 1) / to * to; }
+int round_up(int value, int to) {
+    return (value + to - 1) / to * to;
+}
 
 }  // namespace
 
@@ -61,14 +67,17 @@ int BandMaps::row_of(double depth_mm) const {
     return std::clamp(static_cast<int>(std::lround((depth_mm - from_mm) / cell_mm)), 0, cover.rows);
 }
 
-Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calibration, const EdgeLine& line, const EdgeMarks& marks, double depth_mm,
-                              const Progress& progress) {
+Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calibration, const EdgeLine& line,
+                              const EdgeMarks& marks, double depth_mm, const Progress& progress) {
     const card::LightMap light(photo, calibration);
     Triples outer = zone(photo, light, calibration, line, outer_from_mm, outer_to_mm);
     Triples deep = zone(photo, light, calibration, line, deep_from_mm, deep_to_mm);
-    const Triples hair_taps = taps(photo, light, marks.hair_taps_px), scalp_taps = taps(photo, light, marks.scalp_taps_px);
+    const Triples hair_taps = taps(photo, light, marks.hair_taps_px),
+                  scalp_taps = taps(photo, light, marks.scalp_taps_px);
     if (outer.size() < 50 && scalp_taps.empty())
-        return Error{ErrorKind::refused, "no-bare-skin", "Too little bare skin can be seen outside the edge line to know its colour.", "The photo and the marks are kept.",
+        return Error{ErrorKind::refused, "no-bare-skin",
+                     "Too little bare skin can be seen outside the edge line to know its colour.",
+                     "The photo and the marks are kept.",
                      "Leave a few millimetres of skin beside the line free, or tap bare scalp twice."};
     const ReferenceColours reference = reference_colours(outer, deep, hair_taps, scalp_taps, line.px_per_mm);
 
@@ -118,7 +127,8 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
     // A cell in a thousand is enough to know the hair's colour; less is a stray pixel.
     auto light_of = [&](const cv::Vec3d& sum, double n) {
         cv::Vec3d out;
-        for (int c = 0; c < 3; ++c) out[c] = std::max(0.0, std::exp(sum[c] / n + reference.log_skin[static_cast<size_t>(c)]) - light_floor);
+        for (int c = 0; c < 3; ++c)
+            out[c] = std::max(0.0, std::exp(sum[c] / n + reference.log_skin[static_cast<size_t>(c)]) - light_floor);
         return out;
     };
     maps.hair_share = sure_hair / std::max(1.0, static_cast<double>(size.area()));
@@ -128,8 +138,12 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
         // Seen as the eye would in the same picture: skin brought to its usual lightness first.
         const double level = 0.35 / std::max(0.02, sure_skin > 0 ? maps.skin_light[1] : 0.35);
         const double scale = std::clamp(level, 0.5, 2.0);
-        const cv::Vec3d skin = sure_skin > 0 ? maps.skin_light : cv::Vec3d(std::exp(reference.log_skin[0]), std::exp(reference.log_skin[1]), std::exp(reference.log_skin[2]));
-        maps.contrast = colour::ciede2000(colour::lab_from_linear_srgb(skin * scale), colour::lab_from_linear_srgb(maps.hair_light * scale));
+        const cv::Vec3d skin = sure_skin > 0
+                                   ? maps.skin_light
+                                   : cv::Vec3d(std::exp(reference.log_skin[0]), std::exp(reference.log_skin[1]),
+                                               std::exp(reference.log_skin[2]));
+        maps.contrast = colour::ciede2000(colour::lab_from_linear_srgb(skin * scale),
+                                          colour::lab_from_linear_srgb(maps.hair_light * scale));
     }
     return maps;
 }

@@ -1,12 +1,12 @@
-// Standard uncertainties of the edge readings: the method's own error, calibrated on rendered truth that the network was
-// not trained on (docs/accuracy.md says how). The scale's uncertainty is added by the caller.
+// Standard uncertainties of the edge readings: the method's own error, calibrated on rendered truth that the network
+// was not trained on (docs/accuracy.md says how). The scale's uncertainty is added by the caller.
 #pragma once
 
 namespace kempt::edges {
 
 struct Circumstances {
-    double coverage = 0;        // 0..1 in the first 10 mm
-    double contrast = 0;        // CIEDE2000 of hair and scalp; 0 when no hair was seen
+    double coverage = 0;  // 0..1 in the first 10 mm
+    double contrast = 0;  // CIEDE2000 of hair and scalp; 0 when no hair was seen
     double px_per_mm = 20;
     double length_mm = 60;      // of the line
     double scale_sd_share = 0;  // standard uncertainty of px/mm over px/mm

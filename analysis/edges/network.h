@@ -14,7 +14,7 @@ namespace kempt::edges {
 inline constexpr int test_directions = 6;  // at 0, 30 .. 150 degrees from the edge line
 
 struct HairMaps {
-    cv::Mat cover;                                 // CV_32F, half resolution, about 0..1 (not clamped: means stay unbiased)
+    cv::Mat cover;  // CV_32F, half resolution, about 0..1 (not clamped: means stay unbiased)
     std::array<cv::Mat, test_directions> crossings;  // CV_32F, crossings per band pixel of test line
 };
 

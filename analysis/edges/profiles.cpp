@@ -48,7 +48,8 @@ double valid_share(const BandMaps& maps, double from_mm, double to_mm) {
 
 std::vector<double> cover_by_depth(const BandMaps& maps, double depth_mm, double bin_mm) {
     std::vector<double> out;
-    for (double d = 0; d + bin_mm <= depth_mm + 1e-9; d += bin_mm) out.push_back(std::clamp(mean_of(maps.cover, maps, d, d + bin_mm), 0.0, 1.0));
+    for (double d = 0; d + bin_mm <= depth_mm + 1e-9; d += bin_mm)
+        out.push_back(std::clamp(mean_of(maps.cover, maps, d, d + bin_mm), 0.0, 1.0));
     return out;
 }
 
@@ -72,7 +73,8 @@ std::vector<double> cover_along(const BandMaps& maps, double depth_mm, double bi
     const double length = maps.cell_mm * static_cast<double>(column.size());
     std::vector<double> out;
     for (double s = 0; s + bin_mm <= length + 1e-9; s += bin_mm) {
-        const size_t a = static_cast<size_t>(s / maps.cell_mm), b = std::min(column.size(), std::max(a + 1, static_cast<size_t>((s + bin_mm) / maps.cell_mm)));
+        const size_t a = static_cast<size_t>(s / maps.cell_mm),
+                     b = std::min(column.size(), std::max(a + 1, static_cast<size_t>((s + bin_mm) / maps.cell_mm)));
         double sum = 0;
         for (size_t i = a; i < b; ++i) sum += column[i];
         out.push_back(std::clamp(sum / static_cast<double>(std::max<size_t>(1, b - a)), 0.0, 1.0));
@@ -91,7 +93,8 @@ std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin
     auto smooth = [&](int i) {
         double sum = 0;
         int count = 0;
-        for (int k = std::max(0, i - 1); k <= std::min(n - 1, i + 1); ++k) sum += by_depth[static_cast<size_t>(k)], ++count;
+        for (int k = std::max(0, i - 1); k <= std::min(n - 1, i + 1); ++k)
+            sum += by_depth[static_cast<size_t>(k)], ++count;
         return sum / count;
     };
     double before = 0;
@@ -109,12 +112,14 @@ std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin
 
 double bare_length(const BandMaps& maps, const EdgeOptions& options, double share) {
     const std::vector<double> column = columns(maps, options.coverage_depth_mm);
-    const int n = static_cast<int>(column.size()), half = std::max(0, static_cast<int>(std::lround(options.bare_column_mm / maps.cell_mm / 2 - 0.5)));
+    const int n = static_cast<int>(column.size()),
+              half = std::max(0, static_cast<int>(std::lround(options.bare_column_mm / maps.cell_mm / 2 - 0.5)));
     double bare = 0;
     for (int i = 0; i < n; ++i) {
         double sum = 0;
         int count = 0;
-        for (int k = std::max(0, i - half); k <= std::min(n - 1, i + half); ++k) sum += column[static_cast<size_t>(k)], ++count;
+        for (int k = std::max(0, i - half); k <= std::min(n - 1, i + half); ++k)
+            sum += column[static_cast<size_t>(k)], ++count;
         if (sum / count < share) bare += maps.cell_mm;
     }
     return bare;

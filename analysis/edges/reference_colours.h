@@ -8,7 +8,8 @@
 namespace kempt::edges {
 
 // Features are natural logarithms of linear light, floored so that sensor noise in the dark does not dominate.
-inline constexpr float light_floor = 0.004f;  // of white; about the read noise of a phone's shadows (calibrated by trial)
+inline constexpr float light_floor =
+    0.004f;  // of white; about the read noise of a phone's shadows (calibrated by trial)
 
 // Names of the slots: 3 x 5 quantiles (5, 25, 50, 75, 95 %) of the deep zone, 3 x 3 (10, 50, 90 %) of the outer zone,
 // 3 hair tap colour, 1 whether it was tapped, 1 log2(px per mm / 20); all colours relative to the skin.
@@ -22,7 +23,8 @@ struct ReferenceColours {
 
 // outer, deep: log light triples (r, g, b) of the zone outside the line and of 10-20 mm inside; tapped colours may be
 // empty. Each zone should hold some hundreds of pixels; they are reordered in place.
-[[nodiscard]] ReferenceColours reference_colours(std::vector<std::array<float, 3>>& outer, std::vector<std::array<float, 3>>& deep,
+[[nodiscard]] ReferenceColours reference_colours(std::vector<std::array<float, 3>>& outer,
+                                                 std::vector<std::array<float, 3>>& deep,
                                                  const std::vector<std::array<float, 3>>& hair_taps,
                                                  const std::vector<std::array<float, 3>>& scalp_taps, double px_per_mm);
 

@@ -55,9 +55,11 @@ int main(int argc, char** argv) {
                 render::Shot picture = render::take(scene, 8, 3);
                 if (visit == 0 && shot == 0) cover = picture.truth.edge_coverage;
                 const auto bytes = render::jpeg_of(picture, 85, scene.phone.display_p3, {});
-                const bench::Measured m = bench::measure(bytes, bench::drawn(picture, px_per_mm, hand_mm, pair * 100 + static_cast<uint64_t>(visit * 10 + shot)));
-                std::printf("%llu,%c,%d,%d,%d,%.2f,%s,%s", static_cast<unsigned long long>(pair), "ABC"[visit], shot, scene.skin_class, scene.hair_colour, px_per_mm,
-                            m.gate.level.c_str(), m.error.c_str());
+                const bench::Measured m = bench::measure(
+                    bytes,
+                    bench::drawn(picture, px_per_mm, hand_mm, pair * 100 + static_cast<uint64_t>(visit * 10 + shot)));
+                std::printf("%llu,%c,%d,%d,%d,%.2f,%s,%s", static_cast<unsigned long long>(pair), "ABC"[visit], shot,
+                            scene.skin_class, scene.hair_colour, px_per_mm, m.gate.level.c_str(), m.error.c_str());
                 const auto& t = picture.truth;
                 const double truth[] = {t.edge_coverage, t.edge_strands, t.fill_depth, t.bare_length, t.length_density};
                 for (int k = 0; k < 5; ++k) {

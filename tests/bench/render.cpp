@@ -24,7 +24,8 @@ int main(int argc, char** argv) {
         const render::Shot shot = render::take(scene);
         render::Rng rng(seed);
         const std::string name = std::to_string(seed);
-        render::write_file(folder + "/photo_" + name + ".jpg", render::jpeg_of(shot, 78 + rng.index(18), scene.phone.display_p3, {}));
+        render::write_file(folder + "/photo_" + name + ".jpg",
+                           render::jpeg_of(shot, 78 + rng.index(18), scene.phone.display_p3, {}));
         const auto& t = shot.truth;
         if (FILE* line = std::fopen((folder + "/line_" + name + ".txt").c_str(), "w")) {
             std::fprintf(line, "%.2f %.2f\n", t.hair_side_px.x, t.hair_side_px.y);
@@ -32,10 +33,12 @@ int main(int argc, char** argv) {
             std::fclose(line);
         }
         auto lab = [](render::Rgb v) { return kempt::colour::lab_from_linear_srgb({v.r, v.g, v.b}); };
-        const double contrast = shot.mean_hair.g > 0 ? kempt::colour::ciede2000(lab(shot.mean_hair), lab(shot.mean_skin)) : -1;
-        std::fprintf(truth, "%s,%d,%d,%d,%.4f,%.3f,%.2f,%.4f,%.4f,%.2f,%.4f,%.4f,%.4f,%.4f,%.5f\n", name.c_str(), scene.skin_class, scene.hair_colour,
-                     static_cast<int>(scene.growth.shape), t.px_per_mm, t.tilt_deg, t.length_mm, t.line_cover, t.full_cover, contrast, t.edge_coverage, t.edge_strands,
-                     t.fill_depth, t.bare_length, t.length_density);
+        const double contrast =
+            shot.mean_hair.g > 0 ? kempt::colour::ciede2000(lab(shot.mean_hair), lab(shot.mean_skin)) : -1;
+        std::fprintf(truth, "%s,%d,%d,%d,%.4f,%.3f,%.2f,%.4f,%.4f,%.2f,%.4f,%.4f,%.4f,%.4f,%.5f\n", name.c_str(),
+                     scene.skin_class, scene.hair_colour, static_cast<int>(scene.growth.shape), t.px_per_mm, t.tilt_deg,
+                     t.length_mm, t.line_cover, t.full_cover, contrast, t.edge_coverage, t.edge_strands, t.fill_depth,
+                     t.bare_length, t.length_density);
         std::fflush(truth);
     }
     std::fclose(truth);

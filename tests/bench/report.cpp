@@ -77,7 +77,10 @@ Errors errors_of(const std::vector<Row>& rows, const std::string& name, const st
 }
 
 const char* unit_of(const std::string& name) {
-    return name == "edge_coverage" ? "points" : name == "edge_strands" ? "1/cm" : name == "length_density" ? "mm/mm2" : "mm";
+    return name == "edge_coverage"    ? "points"
+           : name == "edge_strands"   ? "1/cm"
+           : name == "length_density" ? "mm/mm2"
+                                      : "mm";
 }
 
 void accuracy(std::ofstream& out, const std::vector<Row>& rows) {
@@ -90,19 +93,30 @@ void accuracy(std::ofstream& out, const std::vector<Row>& rows) {
         curve += r.at("curve") == "1";
     }
     const auto n = static_cast<double>(rows.size());
-    out << "## Card\n\n" << rows.size() << " rendered photos, 12-32 px/mm, tilt to 30 degrees, every quarter turn.\n\n| what | share of photos | wanted |\n| --- | --- | --- |\n"
-        << "| card found | " << fixed(100 * found / n, 1) << " % | |\n| px/mm within 1 % | " << fixed(100 * scale / n, 1) << " % | 99 % |\n| tilt within 2 degrees | "
-        << fixed(100 * tilt / n, 1) << " % | 99 % |\n| tone curve fitted | " << fixed(100 * curve / n, 1) << " % | |\n\n";
-    out << "## Edge readings\n\n| reading | photos | refused | mean absolute error | bias | 95 % of errors below | worst | intervals that hold the truth | wanted |\n"
+    out << "## Card\n\n"
+        << rows.size()
+        << " rendered photos, 12-32 px/mm, tilt to 30 degrees, every quarter turn.\n\n| what | share of photos | "
+           "wanted |\n| --- | --- | --- |\n"
+        << "| card found | " << fixed(100 * found / n, 1) << " % | |\n| px/mm within 1 % | "
+        << fixed(100 * scale / n, 1) << " % | 99 % |\n| tilt within 2 degrees | " << fixed(100 * tilt / n, 1)
+        << " % | 99 % |\n| tone curve fitted | " << fixed(100 * curve / n, 1) << " % | |\n\n";
+    out << "## Edge readings\n\n| reading | photos | refused | mean absolute error | bias | 95 % of errors below | "
+           "worst | intervals that hold the truth | wanted |\n"
            "| --- | --- | --- | --- | --- | --- | --- | --- | --- |\n";
-    const std::map<std::string, std::string> wanted = {{"edge_coverage", "error <= 3 points"}, {"edge_strands", "error <= 15 %"}, {"fill_depth", "error <= 0.6 mm"},
-                                                       {"bare_length", "error <= 3 mm"},       {"length_density", ""}};
+    const std::map<std::string, std::string> wanted = {{"edge_coverage", "error <= 3 points"},
+                                                       {"edge_strands", "error <= 15 %"},
+                                                       {"fill_depth", "error <= 0.6 mm"},
+                                                       {"bare_length", "error <= 3 mm"},
+                                                       {"length_density", ""}};
     for (const auto& name : names) {
         Errors e = errors_of(rows, name, [](const Row&) { return true; });
         std::sort(e.all.begin(), e.all.end());
-        out << "| `" << name << "` | " << e.n << " | " << e.refused << " | " << fixed(e.absolute / e.n, 2) << " " << unit_of(name);
-        if (name == "edge_strands" || name == "length_density") out << " (" << fixed(100 * e.relative / e.n, 1) << " %)";
-        out << " | " << fixed(e.bias / e.n, 2) << " | " << fixed(e.all.empty() ? NAN : e.all[e.all.size() * 95 / 100], 2) << " | " << fixed(e.worst, 2) << " | "
+        out << "| `" << name << "` | " << e.n << " | " << e.refused << " | " << fixed(e.absolute / e.n, 2) << " "
+            << unit_of(name);
+        if (name == "edge_strands" || name == "length_density")
+            out << " (" << fixed(100 * e.relative / e.n, 1) << " %)";
+        out << " | " << fixed(e.bias / e.n, 2) << " | "
+            << fixed(e.all.empty() ? NAN : e.all[e.all.size() * 95 / 100], 2) << " | " << fixed(e.worst, 2) << " | "
             << fixed(100.0 * e.held / e.n, 1) << " % | " << wanted.at(name) << "; 90-98 % |\n";
     }
     std::map<std::string, int> codes;
@@ -115,11 +129,14 @@ void accuracy(std::ofstream& out, const std::vector<Row>& rows) {
     const Errors all = errors_of(rows, "edge_coverage", [](const Row&) { return true; });
     const double mean = all.absolute / all.n;
     auto by = [&](const char* title, const char* column, const char* const* labels, int count) {
-        out << "| " << title << " | photos | refused | coverage error, points | ratio to the mean over all | bias |\n| --- | --- | --- | --- | --- | --- |\n";
+        out << "| " << title
+            << " | photos | refused | coverage error, points | ratio to the mean over all | bias |\n| --- | --- | --- "
+               "| --- | --- | --- |\n";
         for (int k = 0; k < count; ++k) {
-            const Errors e = errors_of(rows, "edge_coverage", [&](const Row& r) { return r.at(column) == std::to_string(k); });
-            out << "| " << labels[k] << " | " << e.n << " | " << e.refused << " | " << fixed(e.absolute / e.n, 2) << " | " << fixed(e.absolute / e.n / mean, 2) << " | "
-                << fixed(e.bias / e.n, 2) << " |\n";
+            const Errors e =
+                errors_of(rows, "edge_coverage", [&](const Row& r) { return r.at(column) == std::to_string(k); });
+            out << "| " << labels[k] << " | " << e.n << " | " << e.refused << " | " << fixed(e.absolute / e.n, 2)
+                << " | " << fixed(e.absolute / e.n / mean, 2) << " | " << fixed(e.bias / e.n, 2) << " |\n";
         }
         out << "\n";
     };
@@ -130,12 +147,18 @@ void accuracy(std::ofstream& out, const std::vector<Row>& rows) {
     by("strands", "shape", shapes, 3);
     out << "| px/mm | photos | coverage error, points |\n| --- | --- | --- |\n";
     for (const auto& [low, high] : std::vector<std::pair<double, double>>{{10, 15}, {15, 20}, {20, 26}, {26, 40}}) {
-        const Errors e = errors_of(rows, "edge_coverage", [&, low = low, high = high](const Row& r) { return number(r, "px_per_mm") >= low && number(r, "px_per_mm") < high; });
+        const Errors e = errors_of(rows, "edge_coverage", [&, low = low, high = high](const Row& r) {
+            return number(r, "px_per_mm") >= low && number(r, "px_per_mm") < high;
+        });
         out << "| " << low << "-" << high << " | " << e.n << " | " << fixed(e.absolute / e.n, 2) << " |\n";
     }
-    out << "\n| contrast of hair and scalp (CIEDE2000, truth) | photos | coverage error, points |\n| --- | --- | --- |\n";
-    for (const auto& [low, high] : std::vector<std::pair<double, double>>{{0, 8}, {8, 12}, {12, 20}, {20, 30}, {30, 90}}) {
-        const Errors e = errors_of(rows, "edge_coverage", [&, low = low, high = high](const Row& r) { return number(r, "contrast_true") >= low && number(r, "contrast_true") < high; });
+    out << "\n| contrast of hair and scalp (CIEDE2000, truth) | photos | coverage error, points |\n| --- | --- | --- "
+           "|\n";
+    for (const auto& [low, high] :
+         std::vector<std::pair<double, double>>{{0, 8}, {8, 12}, {12, 20}, {20, 30}, {30, 90}}) {
+        const Errors e = errors_of(rows, "edge_coverage", [&, low = low, high = high](const Row& r) {
+            return number(r, "contrast_true") >= low && number(r, "contrast_true") < high;
+        });
         if (e.n > 0) out << "| " << low << "-" << high << " | " << e.n << " | " << fixed(e.absolute / e.n, 2) << " |\n";
     }
     out << "\n";
@@ -157,9 +180,12 @@ void verdicts(std::ofstream& out, const std::vector<Row>& rows) {
             pair.truth[visit][name] += 0.5 * number(r, name + "_true");
         }
     }
-    out << "## Verdicts\n\nVisits of two shots, the edge line drawn anew on each (SD 0.3 mm), another day's light and phone settings. Each pair is judged as the program does\n"
-           "it: spread of this client's repeat shots, of the rest of the book, and the documented defaults (docs/reliability.md).\n\n"
-           "| reading | pairs with no change | called improved or worse | within-visit SD | smallest detectable change (median) |\n| --- | --- | --- | --- | --- |\n";
+    out << "## Verdicts\n\nVisits of two shots, the edge line drawn anew on each (SD 0.3 mm), another day's light and "
+           "phone settings. Each pair is judged as the program does\n"
+           "it: spread of this client's repeat shots, of the rest of the book, and the documented defaults "
+           "(docs/reliability.md).\n\n"
+           "| reading | pairs with no change | called improved or worse | within-visit SD | smallest detectable change "
+           "(median) |\n| --- | --- | --- | --- | --- |\n";
     for (const auto& name : names) {
         std::vector<std::vector<double>> book;
         for (const auto& [key, pair] : pairs)
@@ -189,11 +215,12 @@ void verdicts(std::ofstream& out, const std::vector<Row>& rows) {
             }
         }
         std::sort(sdc.begin(), sdc.end());
-        out << "| `" << name << "` | " << n << " | " << fixed(100.0 * called / std::max(1, n), 1) << " % | " << fixed(rest.sd, 2) << " " << unit_of(name) << " | "
-            << fixed(sdc.empty() ? NAN : sdc[sdc.size() / 2], 2) << " |\n";
+        out << "| `" << name << "` | " << n << " | " << fixed(100.0 * called / std::max(1, n), 1) << " % | "
+            << fixed(rest.sd, 2) << " " << unit_of(name) << " | " << fixed(sdc.empty() ? NAN : sdc[sdc.size() / 2], 2)
+            << " |\n";
         if (name == "edge_coverage")
-            out << "| `edge_coverage`, true gain of " << fixed(change / std::max(1, n_c), 1) << " points | " << n_c << " with change | " << fixed(100.0 * called_c / std::max(1, n_c), 1)
-                << " % called improved | | |\n";
+            out << "| `edge_coverage`, true gain of " << fixed(change / std::max(1, n_c), 1) << " points | " << n_c
+                << " with change | " << fixed(100.0 * called_c / std::max(1, n_c), 1) << " % called improved | | |\n";
     }
     out << "\nWanted: at most 5 % called with no change; at least 80 % with a true change of 8 points.\n\n";
 }
@@ -206,15 +233,21 @@ int main(int argc, char** argv) {
     std::map<std::string, std::string> speed;
     std::ifstream in(argv[3]);
     for (std::string line; std::getline(in, line);)
-        if (const auto comma = line.find(','); comma != std::string::npos) speed[line.substr(0, comma)] = line.substr(comma + 1);
+        if (const auto comma = line.find(','); comma != std::string::npos)
+            speed[line.substr(0, comma)] = line.substr(comma + 1);
     std::ofstream out(argv[4]);
-    out << "# Accuracy, verdicts, speed\n\nWritten by `tests/bench/run`. Truth is rendered: the photos come from the truth renderer in `tests/render` with seeds that neither the\n"
-           "network's training nor the intervals' calibration used. See `docs/methods.md` for how the readings are made and for the second, independent renderer.\n\n";
+    out << "# Accuracy, verdicts, speed\n\nWritten by `tests/bench/run`. Truth is rendered: the photos come from the "
+           "truth renderer in `tests/render` with seeds that neither the\n"
+           "network's training nor the intervals' calibration used. See `docs/methods.md` for how the readings are "
+           "made and for the second, independent renderer.\n\n";
     accuracy(out, photos);
     verdicts(out, pairs);
-    out << "## Speed and memory\n\n`kempt measure` as a whole process on a 4032 x 3024 JPEG (" << speed["file_mb"] << " MB), against decoding the same file alone with libjpeg-turbo, alternating in the\n"
-        << "same run (" << speed["runs"] << " runs, medians; 2 cores).\n\n| what | figure | wanted |\n| --- | --- | --- |\n| decode alone | " << speed["plain_decode_ms"] << " ms | |\n| measure, wall time | "
-        << speed["measure_ms"] << " ms (" << speed["measure_cpu_ms"] << " ms of CPU) | |\n| ratio | " << speed["ratio"] << " | <= 4 |\n| peak memory | " << speed["peak_mb"]
-        << " MB | <= 400 MB |\n";
+    out << "## Speed and memory\n\n`kempt measure` as a whole process on a 4032 x 3024 JPEG (" << speed["file_mb"]
+        << " MB), against decoding the same file alone with libjpeg-turbo, alternating in the\n"
+        << "same run (" << speed["runs"]
+        << " runs, medians; 2 cores).\n\n| what | figure | wanted |\n| --- | --- | --- |\n| decode alone | "
+        << speed["plain_decode_ms"] << " ms | |\n| measure, wall time | " << speed["measure_ms"] << " ms ("
+        << speed["measure_cpu_ms"] << " ms of CPU) | |\n| ratio | " << speed["ratio"] << " | <= 4 |\n| peak memory | "
+        << speed["peak_mb"] << " MB | <= 400 MB |\n";
     return 0;
 }

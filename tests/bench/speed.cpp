@@ -1,4 +1,5 @@
-// Time and memory of `kempt measure` on a 12-megapixel JPEG against decoding that JPEG alone with libjpeg-turbo, in one run.
+// Time and memory of `kempt measure` on a 12-megapixel JPEG against decoding that JPEG alone with libjpeg-turbo, in one
+// run.
 //   bench_speed KEMPT FOLDER [RUNS]    makes FOLDER/speed.jpg when it is missing; prints name,value lines
 #include <algorithm>
 #include <chrono>
@@ -20,7 +21,9 @@
 
 namespace {
 
-double now() { return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count(); }
+double now() {
+    return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
+}
 
 // What any reader must do: bytes from the disk to rows of RGB.
 double plain_decode(const std::string& path) {
@@ -45,13 +48,15 @@ double plain_decode(const std::string& path) {
     return now() - start;
 }
 
-double measure(const std::string& kempt, const std::string& photo, const std::string& marks, long& peak_kb, double& cpu) {
+double measure(const std::string& kempt, const std::string& photo, const std::string& marks, long& peak_kb,
+               double& cpu) {
     const double start = now();
     const pid_t child = fork();
     if (child == 0) {
         const int null = open("/dev/null", O_WRONLY);
         dup2(null, 1);
-        execl(kempt.c_str(), kempt.c_str(), "measure", photo.c_str(), "--marks", marks.c_str(), "--json", static_cast<char*>(nullptr));
+        execl(kempt.c_str(), kempt.c_str(), "measure", photo.c_str(), "--marks", marks.c_str(), "--json",
+              static_cast<char*>(nullptr));
         _exit(127);
     }
     int status = 0;
@@ -59,7 +64,8 @@ double measure(const std::string& kempt, const std::string& photo, const std::st
     wait4(child, &status, 0, &use);
     if (!WIFEXITED(status) || WEXITSTATUS(status) != 0) std::exit(1);
     peak_kb = std::max(peak_kb, use.ru_maxrss);
-    cpu = static_cast<double>(use.ru_utime.tv_sec + use.ru_stime.tv_sec) + 1e-6 * static_cast<double>(use.ru_utime.tv_usec + use.ru_stime.tv_usec);
+    cpu = static_cast<double>(use.ru_utime.tv_sec + use.ru_stime.tv_sec) +
+          1e-6 * static_cast<double>(use.ru_utime.tv_usec + use.ru_stime.tv_usec);
     return now() - start;
 }
 
@@ -72,7 +78,8 @@ double median(std::vector<double> v) {
 
 int main(int argc, char** argv) {
     if (argc < 3) return 2;
-    const std::string kempt = argv[1], folder = argv[2], photo = folder + "/speed.jpg", marks = folder + "/speed.marks.json";
+    const std::string kempt = argv[1], folder = argv[2], photo = folder + "/speed.jpg",
+                      marks = folder + "/speed.marks.json";
     const int runs = argc > 3 ? std::atoi(argv[3]) : 9;
     std::filesystem::create_directories(folder);
     if (!std::filesystem::exists(marks)) {
@@ -89,7 +96,8 @@ int main(int argc, char** argv) {
         render::write_file(photo, render::jpeg_of(shot, 92, false, {}));
         std::ofstream out(marks);
         out << "{\"view\": \"left temple\", \"edge_line\": [";
-        for (size_t i = 0; i < shot.truth.edge_px.size(); i += 4) out << (i ? ", " : "") << "[" << shot.truth.edge_px[i].x << ", " << shot.truth.edge_px[i].y << "]";
+        for (size_t i = 0; i < shot.truth.edge_px.size(); i += 4)
+            out << (i ? ", " : "") << "[" << shot.truth.edge_px[i].x << ", " << shot.truth.edge_px[i].y << "]";
         out << "], \"hair_side\": [" << shot.truth.hair_side_px.x << ", " << shot.truth.hair_side_px.y << "]}\n";
         std::printf("line_mm,%.1f\n", shot.truth.length_mm);
     }
@@ -104,8 +112,9 @@ int main(int argc, char** argv) {
         cpus.push_back(cpu);
         ratio.push_back(whole.back() / plain.back());
     }
-    std::printf("file_mb,%.2f\nplain_decode_ms,%.1f\nmeasure_ms,%.1f\nmeasure_cpu_ms,%.1f\nratio,%.2f\npeak_mb,%.0f\nruns,%d\n",
-                static_cast<double>(std::filesystem::file_size(photo)) / 1e6, 1e3 * median(plain), 1e3 * median(whole), 1e3 * median(cpus), median(ratio),
-                static_cast<double>(peak) / 1024, runs);
+    std::printf(
+        "file_mb,%.2f\nplain_decode_ms,%.1f\nmeasure_ms,%.1f\nmeasure_cpu_ms,%.1f\nratio,%.2f\npeak_mb,%.0f\nruns,%d\n",
+        static_cast<double>(std::filesystem::file_size(photo)) / 1e6, 1e3 * median(plain), 1e3 * median(whole),
+        1e3 * median(cpus), median(ratio), static_cast<double>(peak) / 1024, runs);
     return 0;
 }

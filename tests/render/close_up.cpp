@@ -17,7 +17,8 @@ Scene close_up(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card
     s.growth = random_growth(person, -half, half);
     s.strand_seed = person.next();
     // A gentle hairline: an arc and a wave.
-    const double sag = person.normal(0, 2.5), ripple = person.uniform(0, 1.2), phase = person.uniform(0, 6.28), wave = person.uniform(18, 50);
+    const double sag = person.normal(0, 2.5), ripple = person.uniform(0, 1.2), phase = person.uniform(0, 6.28),
+                 wave = person.uniform(18, 50);
     s.edge_y = [=](double x) { return sag * (x * x) / (35 * 35) + ripple * std::sin(phase + 6.2831853 * x / wave); };
 
     s.light = random_lighting(shot);
@@ -37,7 +38,8 @@ Scene close_up(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card
     s.card.turn_deg = shot.normal(0, 2.5);
     s.card.origin_mm = {shot.normal(0, 1.0) - 42, top - 30 - std::abs(sag) * 0.5};
     if (!options.card) s.card = {};
-    const double wide = options.field_mm_x > 0 ? options.field_mm_x : 84 + 14 + 0.5 * c.tilt_deg, high = options.field_mm_y > 0 ? options.field_mm_y : 74 + 0.4 * c.tilt_deg;
+    const double wide = options.field_mm_x > 0 ? options.field_mm_x : 84 + 14 + 0.5 * c.tilt_deg,
+                 high = options.field_mm_y > 0 ? options.field_mm_y : 74 + 0.4 * c.tilt_deg;
     c.width = static_cast<int>((quarter % 2 ? high : wide) * c.px_per_mm);
     c.height = static_cast<int>((quarter % 2 ? wide : high) * c.px_per_mm);
     c.focal_px = shot.uniform(1.0, 1.35) * 1.1 * std::max(c.width, c.height);

@@ -23,7 +23,8 @@ struct CloseUpOptions {
 };
 
 // A scene whose strands depend on strand_seed, everything else on shot_seed: re-photographing changes only the latter.
-[[nodiscard]] Scene close_up(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card, const CloseUpOptions& options);
+[[nodiscard]] Scene close_up(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card,
+                             const CloseUpOptions& options);
 
 struct Shot {
     int width = 0, height = 0;

@@ -22,7 +22,8 @@ inline float value_noise(uint32_t seed, double x, double y) {
     const int ix = static_cast<int>(fx), iy = static_cast<int>(fy);
     auto ease = [](float t) { return t * t * (3 - 2 * t); };
     const float tx = ease(static_cast<float>(x - fx)), ty = ease(static_cast<float>(y - fy));
-    const float a = lattice(seed, ix, iy), b = lattice(seed, ix + 1, iy), c = lattice(seed, ix, iy + 1), d = lattice(seed, ix + 1, iy + 1);
+    const float a = lattice(seed, ix, iy), b = lattice(seed, ix + 1, iy), c = lattice(seed, ix, iy + 1),
+                d = lattice(seed, ix + 1, iy + 1);
     return (a + (b - a) * tx) * (1 - ty) + (c + (d - c) * tx) * ty;
 }
 

@@ -6,7 +6,9 @@
 namespace render {
 
 namespace {
-double coded(double l) { return l <= 0.0031308 ? 12.92 * l : 1.055 * std::pow(l, 1 / 2.4) - 0.055; }
+double coded(double l) {
+    return l <= 0.0031308 ? 12.92 * l : 1.055 * std::pow(l, 1 / 2.4) - 0.055;
+}
 
 // Separable Gaussian on one plane of an interleaved picture.
 void blur(std::vector<float>& plane, int W, int H, double sigma) {
@@ -14,7 +16,8 @@ void blur(std::vector<float>& plane, int W, int H, double sigma) {
     const int r = std::max(1, static_cast<int>(std::ceil(3 * sigma)));
     std::vector<float> k(static_cast<size_t>(2 * r + 1));
     float sum = 0;
-    for (int i = -r; i <= r; ++i) sum += k[static_cast<size_t>(i + r)] = static_cast<float>(std::exp(-0.5 * i * i / (sigma * sigma)));
+    for (int i = -r; i <= r; ++i)
+        sum += k[static_cast<size_t>(i + r)] = static_cast<float>(std::exp(-0.5 * i * i / (sigma * sigma)));
     for (float& v : k) v /= sum;
     std::vector<float> line(static_cast<size_t>(std::max(W, H)) + 2 * r), column;
     for (int y = 0; y < H; ++y) {
@@ -54,7 +57,8 @@ std::vector<uint8_t> photograph(const Scene& scene, const Rendered& in) {
     for (size_t i = 0; i < n; ++i) {
         Rgb v = in.light[i];
         if (phone.display_p3)  // sRGB to Display P3, both D65 (SMPTE EG 432-1)
-            v = {0.8224621f * v.r + 0.1775380f * v.g, 0.0331941f * v.r + 0.9668058f * v.g, 0.0170827f * v.r + 0.0723974f * v.g + 0.9105199f * v.b};
+            v = {0.8224621f * v.r + 0.1775380f * v.g, 0.0331941f * v.r + 0.9668058f * v.g,
+                 0.0170827f * v.r + 0.0723974f * v.g + 0.9105199f * v.b};
         const float e = static_cast<float>(phone.exposure);
         plane[0][i] = v.r * e * phone.gains.r;
         plane[1][i] = v.g * e * phone.gains.g;
@@ -64,10 +68,15 @@ std::vector<uint8_t> photograph(const Scene& scene, const Rendered& in) {
     // Noise: shot and read, a cheap normal from three uniforms.
     auto rough_normal = [&] {
         const uint64_t u = rng.next();
-        return (static_cast<double>(u & 0x1fffff) + static_cast<double>((u >> 21) & 0x1fffff) + static_cast<double>(u >> 42 & 0x1fffff)) / 2097151.0 * 2.0 - 3.0;
+        return (static_cast<double>(u & 0x1fffff) + static_cast<double>((u >> 21) & 0x1fffff) +
+                static_cast<double>(u >> 42 & 0x1fffff)) /
+                   2097151.0 * 2.0 -
+               3.0;
     };
     for (auto& p : plane)
-        for (float& v : p) v += static_cast<float>(std::sqrt(phone.noise_shot * std::max(0.f, v) + phone.noise_read * phone.noise_read) * rough_normal());
+        for (float& v : p)
+            v += static_cast<float>(
+                std::sqrt(phone.noise_shot * std::max(0.f, v) + phone.noise_read * phone.noise_read) * rough_normal());
     if (phone.mosaic) {  // RGGB, bilinear
         std::array<std::vector<float>, 3> full = plane;
         auto colour_at = [](int x, int y) { return (y & 1) ? ((x & 1) ? 2 : 1) : ((x & 1) ? 1 : 0); };
@@ -79,9 +88,16 @@ std::vector<uint8_t> photograph(const Scene& scene, const Rendered& in) {
                     if (c == own) continue;
                     const auto& p = full[static_cast<size_t>(c)];
                     float v;
-                    if (c == 1) v = 0.25f * (p[i - 1] + p[i + 1] + p[i - static_cast<size_t>(W)] + p[i + static_cast<size_t>(W)]);
-                    else if (own == 1) v = colour_at(x + 1, y) == c ? 0.5f * (p[i - 1] + p[i + 1]) : 0.5f * (p[i - static_cast<size_t>(W)] + p[i + static_cast<size_t>(W)]);
-                    else v = 0.25f * (p[i - static_cast<size_t>(W) - 1] + p[i - static_cast<size_t>(W) + 1] + p[i + static_cast<size_t>(W) - 1] + p[i + static_cast<size_t>(W) + 1]);
+                    if (c == 1)
+                        v = 0.25f *
+                            (p[i - 1] + p[i + 1] + p[i - static_cast<size_t>(W)] + p[i + static_cast<size_t>(W)]);
+                    else if (own == 1)
+                        v = colour_at(x + 1, y) == c
+                                ? 0.5f * (p[i - 1] + p[i + 1])
+                                : 0.5f * (p[i - static_cast<size_t>(W)] + p[i + static_cast<size_t>(W)]);
+                    else
+                        v = 0.25f * (p[i - static_cast<size_t>(W) - 1] + p[i - static_cast<size_t>(W) + 1] +
+                                     p[i + static_cast<size_t>(W) - 1] + p[i + static_cast<size_t>(W) + 1]);
                     plane[static_cast<size_t>(c)][i] = v;
                 }
             }
@@ -98,12 +114,15 @@ std::vector<uint8_t> photograph(const Scene& scene, const Rendered& in) {
         }
     }
     std::vector<float> curve(4097);
-    for (size_t i = 0; i < curve.size(); ++i) curve[i] = static_cast<float>(tone_curve(phone, coded((static_cast<double>(i) / 4096) * (static_cast<double>(i) / 4096))));
+    for (size_t i = 0; i < curve.size(); ++i)
+        curve[i] = static_cast<float>(
+            tone_curve(phone, coded((static_cast<double>(i) / 4096) * (static_cast<double>(i) / 4096))));
     for (auto& p : plane)
         for (float& v : p) {
             const float at = std::sqrt(clamp01(v)) * 4096;
             const int i = std::min(4095, static_cast<int>(at));
-            v = curve[static_cast<size_t>(i)] + (curve[static_cast<size_t>(i + 1)] - curve[static_cast<size_t>(i)]) * (at - static_cast<float>(i));
+            v = curve[static_cast<size_t>(i)] +
+                (curve[static_cast<size_t>(i + 1)] - curve[static_cast<size_t>(i)]) * (at - static_cast<float>(i));
         }
     if (phone.sharpen > 0) {
         std::vector<float> grey(n), soft;
@@ -121,15 +140,21 @@ std::vector<uint8_t> photograph(const Scene& scene, const Rendered& in) {
 
 void jpeg_blocks(std::vector<uint8_t>& rgb, int W, int H, int quality, bool half_chroma) {
     // ITU-T T.81 annex K tables, scaled as the common libraries do.
-    static const int luma[64] = {16, 11, 10, 16, 24, 40, 51, 61, 12, 12, 14, 19, 26, 58, 60, 55, 14, 13, 16, 24, 40, 57, 69, 56, 14, 17, 22, 29, 51, 87, 80, 62,
-                                 18, 22, 37, 56, 68, 109, 103, 77, 24, 35, 55, 64, 81, 104, 113, 92, 49, 64, 78, 87, 103, 121, 120, 101, 72, 92, 95, 98, 112, 100, 103, 99};
-    static const int chroma[64] = {17, 18, 24, 47, 99, 99, 99, 99, 18, 21, 26, 66, 99, 99, 99, 99, 24, 26, 56, 99, 99, 99, 99, 99, 47, 66, 99, 99, 99, 99, 99, 99,
-                                   99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99};
+    static const int luma[64] = {16, 11, 10, 16, 24,  40,  51,  61,  12, 12, 14, 19, 26,  58,  60,  55,
+                                 14, 13, 16, 24, 40,  57,  69,  56,  14, 17, 22, 29, 51,  87,  80,  62,
+                                 18, 22, 37, 56, 68,  109, 103, 77,  24, 35, 55, 64, 81,  104, 113, 92,
+                                 49, 64, 78, 87, 103, 121, 120, 101, 72, 92, 95, 98, 112, 100, 103, 99};
+    static const int chroma[64] = {17, 18, 24, 47, 99, 99, 99, 99, 18, 21, 26, 66, 99, 99, 99, 99,
+                                   24, 26, 56, 99, 99, 99, 99, 99, 47, 66, 99, 99, 99, 99, 99, 99,
+                                   99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99,
+                                   99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99, 99};
     const int scale = quality < 50 ? 5000 / quality : 200 - 2 * quality;
     static float basis[8][8];
     static const bool made = [] {
         for (int k = 0; k < 8; ++k)
-            for (int x = 0; x < 8; ++x) basis[k][x] = static_cast<float>((k ? 0.5 : std::sqrt(0.125)) * std::cos((2 * x + 1) * k * 3.14159265358979 / 16));
+            for (int x = 0; x < 8; ++x)
+                basis[k][x] = static_cast<float>((k ? 0.5 : std::sqrt(0.125)) *
+                                                 std::cos((2 * x + 1) * k * 3.14159265358979 / 16));
         return true;
     }();
     (void)made;
@@ -151,7 +176,8 @@ void jpeg_blocks(std::vector<uint8_t>& rgb, int W, int H, int quality, bool half
                 int m = 0;
                 for (int j = 0; j < f; ++j)
                     for (int i = 0; i < f; ++i)
-                        if (x * f + i < W && y * f + j < H) sum += plane[static_cast<size_t>(c)][static_cast<size_t>(y * f + j) * W + x * f + i], ++m;
+                        if (x * f + i < W && y * f + j < H)
+                            sum += plane[static_cast<size_t>(c)][static_cast<size_t>(y * f + j) * W + x * f + i], ++m;
                 small[static_cast<size_t>(y) * w + x] = sum / static_cast<float>(m);
             }
         const int* table = c ? chroma : luma;
@@ -161,7 +187,8 @@ void jpeg_blocks(std::vector<uint8_t>& rgb, int W, int H, int quality, bool half
             for (int bx = 0; bx < w; bx += 8) {
                 float v[8][8], t[8][8];
                 for (int y = 0; y < 8; ++y)
-                    for (int x = 0; x < 8; ++x) v[y][x] = small[static_cast<size_t>(std::min(by + y, h - 1)) * w + std::min(bx + x, w - 1)];
+                    for (int x = 0; x < 8; ++x)
+                        v[y][x] = small[static_cast<size_t>(std::min(by + y, h - 1)) * w + std::min(bx + x, w - 1)];
                 for (int y = 0; y < 8; ++y)
                     for (int k = 0; k < 8; ++k) {
                         float s = 0;
@@ -188,7 +215,9 @@ void jpeg_blocks(std::vector<uint8_t>& rgb, int W, int H, int quality, bool half
                     }
             }
         for (int y = 0; y < H; ++y)
-            for (int x = 0; x < W; ++x) plane[static_cast<size_t>(c)][static_cast<size_t>(y) * W + x] = small[static_cast<size_t>(y / f) * w + x / f];
+            for (int x = 0; x < W; ++x)
+                plane[static_cast<size_t>(c)][static_cast<size_t>(y) * W + x] =
+                    small[static_cast<size_t>(y / f) * w + x / f];
     }
     for (size_t i = 0; i < n; ++i) {
         const float Y = plane[0][i] + 128, cb = plane[1][i], cr = plane[2][i];

@@ -7,8 +7,8 @@
 namespace render {
 
 namespace {
-struct Piece {   // a projected strand piece
-    V2 a, b;     // pixels
+struct Piece {     // a projected strand piece
+    V2 a, b;       // pixels
     float ra, rb;  // half widths in pixels
     float za, zb;  // height towards the camera, mm
     int strand, point;
@@ -26,7 +26,8 @@ double card_share(const CardPicture& card, double x, double y, double px_mm, dou
         for (int i = -1; i <= 1; ++i) {
             const double su = u + i * px_mm / 3, sv = v + j * px_mm / 3;
             if (su < 0 || sv < 0 || su >= wide || sv >= high) continue;
-            const double a = clamp(su * s - 0.5, 0, card.width - 1.001), b = clamp(sv * s - 0.5, 0, card.height - 1.001);
+            const double a = clamp(su * s - 0.5, 0, card.width - 1.001),
+                         b = clamp(sv * s - 0.5, 0, card.height - 1.001);
             const int ia = static_cast<int>(a), ib = static_cast<int>(b);
             const double ta = a - ia, tb = b - ib;
             const float* p = card.reflectance.data() + static_cast<size_t>(ib) * card.width + ia;
@@ -71,15 +72,27 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
             if (i > 0) {
                 const double scale = camera.px_per_mm;
                 // Strands taper over their last fifth.
-                auto half = [&](int k) { return static_cast<float>(s.radius * scale * std::min(1.0, 0.35 + 0.65 * 5.0 * (s.count - 1 - k) / (s.count - 1))); };
-                const Piece piece{before, p, half(i - 1), half(i), static_cast<float>(coat.points[static_cast<size_t>(s.first + i - 1)].z),
-                                  static_cast<float>(w.z), static_cast<int>(n), s.first + i - 1};
+                auto half = [&](int k) {
+                    return static_cast<float>(s.radius * scale *
+                                              std::min(1.0, 0.35 + 0.65 * 5.0 * (s.count - 1 - k) / (s.count - 1)));
+                };
+                const Piece piece{before,
+                                  p,
+                                  half(i - 1),
+                                  half(i),
+                                  static_cast<float>(coat.points[static_cast<size_t>(s.first + i - 1)].z),
+                                  static_cast<float>(w.z),
+                                  static_cast<int>(n),
+                                  s.first + i - 1};
                 const double r = piece.ra + 1;
-                const int bx0 = std::max(0, static_cast<int>((std::min(before.x, p.x) - r) / tile)), bx1 = std::min(tx - 1, static_cast<int>((std::max(before.x, p.x) + r) / tile));
-                const int by0 = std::max(0, static_cast<int>((std::min(before.y, p.y) - r) / tile)), by1 = std::min(ty - 1, static_cast<int>((std::max(before.y, p.y) + r) / tile));
+                const int bx0 = std::max(0, static_cast<int>((std::min(before.x, p.x) - r) / tile)),
+                          bx1 = std::min(tx - 1, static_cast<int>((std::max(before.x, p.x) + r) / tile));
+                const int by0 = std::max(0, static_cast<int>((std::min(before.y, p.y) - r) / tile)),
+                          by1 = std::min(ty - 1, static_cast<int>((std::max(before.y, p.y) + r) / tile));
                 if (std::max(before.x, p.x) + r >= 0 && std::max(before.y, p.y) + r >= 0)
                     for (int b = by0; b <= by1; ++b)
-                        for (int a = bx0; a <= bx1; ++a) bins[static_cast<size_t>(b) * tx + a].push_back(static_cast<int>(pieces.size()));
+                        for (int a = bx0; a <= bx1; ++a)
+                            bins[static_cast<size_t>(b) * tx + a].push_back(static_cast<int>(pieces.size()));
                 pieces.push_back(piece);
             }
             before = p;
@@ -89,7 +102,8 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
     std::vector<std::vector<VisiblePiece>> seen(bins.size());
     const double px_mm = 1 / camera.px_per_mm;
     for (int job = 0; job < tx * ty; ++job) {
-        const int ox = (job % tx) * tile, oy = (job / tx) * tile, w = std::min(tile, W - ox), h = std::min(tile, H - oy), sw = w * S, sh = h * S;
+        const int ox = (job % tx) * tile, oy = (job / tx) * tile, w = std::min(tile, W - ox),
+                  h = std::min(tile, H - oy), sw = w * S, sh = h * S;
         // A tile without hair needs no samples.
         const bool hair = !bins[static_cast<size_t>(job)].empty();
         std::vector<float> depth(hair ? static_cast<size_t>(sw) * sh : 0, -1e9f);
@@ -100,15 +114,20 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
             const Strand& s = coat.strands[static_cast<size_t>(q.strand)];
             const V3 wa = coat.points[static_cast<size_t>(q.point)], wb = coat.points[static_cast<size_t>(q.point + 1)];
             const V3 t = unit(wb - wa);
-            const double mx = 0.5 * (wa.x + wb.x), my = 0.5 * (wa.y + wb.y), mz = 0.5 * (wa.z + wb.z) - camera.scalp_z(my);
+            const double mx = 0.5 * (wa.x + wb.x), my = 0.5 * (wa.y + wb.y),
+                         mz = 0.5 * (wa.z + wb.z) - camera.scalp_z(my);
             const StrandLight lit = strand_light(scene, s, t, 0.25 * (q.point - s.first));
             const float shade = shadows.on_strand(mx, my, mz), even = static_cast<float>(light_at(scene.light, mx, my));
-            const double ax = (q.a.x - ox + 0.5) * S - 0.5, ay = (q.a.y - oy + 0.5) * S - 0.5, bx = (q.b.x - ox + 0.5) * S - 0.5, by = (q.b.y - oy + 0.5) * S - 0.5;
-            const double ux = bx - ax, uy = by - ay, len2 = std::max(1e-9, ux * ux + uy * uy), len = std::sqrt(len2), r = q.ra * S;
+            const double ax = (q.a.x - ox + 0.5) * S - 0.5, ay = (q.a.y - oy + 0.5) * S - 0.5,
+                         bx = (q.b.x - ox + 0.5) * S - 0.5, by = (q.b.y - oy + 0.5) * S - 0.5;
+            const double ux = bx - ax, uy = by - ay, len2 = std::max(1e-9, ux * ux + uy * uy), len = std::sqrt(len2),
+                         r = q.ra * S;
             // Side of the light across the strand, in the picture.
             const double side = (-uy * scene.light.key.x + ux * scene.light.key.y) / len;
-            const int px0 = std::max(0, static_cast<int>(std::floor(std::min(ax, bx) - r))), px1 = std::min(sw - 1, static_cast<int>(std::ceil(std::max(ax, bx) + r)));
-            const int py0 = std::max(0, static_cast<int>(std::floor(std::min(ay, by) - r))), py1 = std::min(sh - 1, static_cast<int>(std::ceil(std::max(ay, by) + r)));
+            const int px0 = std::max(0, static_cast<int>(std::floor(std::min(ax, bx) - r))),
+                      px1 = std::min(sw - 1, static_cast<int>(std::ceil(std::max(ax, bx) + r)));
+            const int py0 = std::max(0, static_cast<int>(std::floor(std::min(ay, by) - r))),
+                      py1 = std::min(sh - 1, static_cast<int>(std::ceil(std::max(ay, by) + r)));
             for (int y = py0; y <= py1; ++y)
                 for (int x = px0; x <= px1; ++x) {
                     const double vx = x - ax, vy = y - ay, along = (vx * ux + vy * uy) / len2;
@@ -122,9 +141,12 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
                     depth[at] = z;
                     owner[at] = q.strand;
                     const double signed_across = (vx * -uy + vy * ux) >= 0 ? across : -across;
-                    const double wrap = clamp(0.55 + 0.45 * cap * scene.light.key.z + 0.6 * side * signed_across, 0, 1.4);
+                    const double wrap =
+                        clamp(0.55 + 0.45 * cap * scene.light.key.z + 0.6 * side * signed_across, 0, 1.4);
                     const float form = static_cast<float>(1 - scene.hair.body + scene.hair.body * wrap);
-                    colour[at] = ((lit.key * form + lit.highlight * static_cast<float>(0.4 + 0.6 * cap)) * shade + lit.soft * (0.35f + 0.65f * shade)) * even;
+                    colour[at] = ((lit.key * form + lit.highlight * static_cast<float>(0.4 + 0.6 * cap)) * shade +
+                                  lit.soft * (0.35f + 0.65f * shade)) *
+                                 even;
                 }
         }
         // Skin and card once a pixel, hair by its samples.
@@ -145,12 +167,15 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
                 if (covered < S * S) {
                     const float even = static_cast<float>(light_at(scene.light, p.x, p.y));
                     double face = 0;
-                    const float share = scene.card.present() ? static_cast<float>(card_share(scene.card, p.x, p.y, px_mm, face)) : 0;
+                    const float share =
+                        scene.card.present() ? static_cast<float>(card_share(scene.card, p.x, p.y, px_mm, face)) : 0;
                     const float paper = static_cast<float>(face) * even * share;
                     Rgb ground{paper, paper, paper};
                     if (share < 1) {
                         const SkinLight skin = skin_light(scene, p.x, p.y, p.y - scene.edge_y(p.x), px_mm);
-                        ground = ground + (skin.key * shadows.key_on_scalp(p.x, p.y) + skin.soft * shadows.soft_on_scalp(p.x, p.y)) * (even * (1 - share));
+                        ground = ground + (skin.key * shadows.key_on_scalp(p.x, p.y) +
+                                           skin.soft * shadows.soft_on_scalp(p.x, p.y)) *
+                                              (even * (1 - share));
                     }
                     sum = sum + ground * static_cast<float>(S * S - covered);
                 }
@@ -162,7 +187,8 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
             const double mx = (0.5 * (q.a.x + q.b.x) - ox + 0.5) * S, my = (0.5 * (q.a.y + q.b.y) - oy + 0.5) * S;
             if (mx < 0 || my < 0 || mx >= sw || my >= sh) continue;
             if (owner[static_cast<size_t>(my) * sw + static_cast<size_t>(mx)] == q.strand)
-                seen[static_cast<size_t>(job)].push_back({projector.plane_from_px(q.a), projector.plane_from_px(q.b), q.strand});
+                seen[static_cast<size_t>(job)].push_back(
+                    {projector.plane_from_px(q.a), projector.plane_from_px(q.b), q.strand});
         }
     }
     for (auto& list : seen) out.pieces.insert(out.pieces.end(), list.begin(), list.end());

@@ -3,7 +3,8 @@
 namespace render {
 
 const char* const skin_names[skin_classes] = {"very light", "light", "intermediate", "tan", "brown", "dark"};
-const char* const hair_names[hair_colours] = {"black", "dark brown", "medium brown", "red", "blonde", "grey", "salt and pepper"};
+const char* const hair_names[hair_colours] = {"black",  "dark brown", "medium brown",   "red",
+                                              "blonde", "grey",       "salt and pepper"};
 
 Rgb linear_from_lab(double L, double a, double b) {
     const double fy = (L + 16) / 116, fx = fy + a / 500, fz = fy - b / 200;
@@ -20,18 +21,21 @@ namespace {
 struct SkinRange {
     double ita_low, ita_high, b_low, b_high, a_low, a_high;
 };
-constexpr SkinRange skin_ranges[skin_classes] = {{56, 68, 9, 14, 6, 11},    {42, 54, 12, 17, 7, 12},  {29, 40, 14, 19, 8, 13},
-                                                 {11, 27, 15, 20, 9, 14},   {-28, 8, 13, 19, 9, 13},  {-62, -32, 7, 14, 6, 11}};
+constexpr SkinRange skin_ranges[skin_classes] = {{56, 68, 9, 14, 6, 11},  {42, 54, 12, 17, 7, 12},
+                                                 {29, 40, 14, 19, 8, 13}, {11, 27, 15, 20, 9, 14},
+                                                 {-28, 8, 13, 19, 9, 13}, {-62, -32, 7, 14, 6, 11}};
 struct HairRange {
     double L_low, L_high, a_low, a_high, b_low, b_high;
 };
-constexpr HairRange hair_ranges[hair_colours] = {{6, 13, 0, 2, -1, 2},    {14, 22, 2, 7, 3, 8},    {25, 38, 5, 11, 8, 17}, {28, 44, 15, 27, 18, 32},
-                                                 {55, 74, 1, 9, 16, 32}, {62, 84, -1, 2, 0, 9},   {12, 25, 0, 4, 0, 6}};
+constexpr HairRange hair_ranges[hair_colours] = {
+    {6, 13, 0, 2, -1, 2},   {14, 22, 2, 7, 3, 8},  {25, 38, 5, 11, 8, 17}, {28, 44, 15, 27, 18, 32},
+    {55, 74, 1, 9, 16, 32}, {62, 84, -1, 2, 0, 9}, {12, 25, 0, 4, 0, 6}};
 }  // namespace
 
 Skin random_skin(Rng& rng, int skin_class) {
     const SkinRange& range = skin_ranges[skin_class];
-    const double ita = rng.uniform(range.ita_low, range.ita_high) * 3.14159265 / 180, b = rng.uniform(range.b_low, range.b_high);
+    const double ita = rng.uniform(range.ita_low, range.ita_high) * 3.14159265 / 180,
+                 b = rng.uniform(range.b_low, range.b_high);
     Skin skin;
     skin.albedo = linear_from_lab(50 + b * std::tan(ita), rng.uniform(range.a_low, range.a_high), b);
     skin.blotch = rng.uniform(0.03, 0.16);
@@ -51,7 +55,8 @@ Skin random_skin(Rng& rng, int skin_class) {
 
 HairLook random_hair(Rng& rng, int colour) {
     auto draw = [&](const HairRange& r) {
-        return linear_from_lab(rng.uniform(r.L_low, r.L_high), rng.uniform(r.a_low, r.a_high), rng.uniform(r.b_low, r.b_high));
+        return linear_from_lab(rng.uniform(r.L_low, r.L_high), rng.uniform(r.a_low, r.a_high),
+                               rng.uniform(r.b_low, r.b_high));
     };
     HairLook hair;
     hair.albedo = draw(hair_ranges[colour]);
@@ -116,7 +121,8 @@ Lighting random_lighting(Rng& rng) {
     light.shadow_soft_mm = rng.log_uniform(4, 25);
     light.shadow_depth = rng.uniform(0.2, 0.6);
     const double warm = rng.normal(0, 0.12);
-    light.colour = {static_cast<float>(1 + warm), static_cast<float>(1 + rng.normal(0, 0.03)), static_cast<float>(1 - warm)};
+    light.colour = {static_cast<float>(1 + warm), static_cast<float>(1 + rng.normal(0, 0.03)),
+                    static_cast<float>(1 - warm)};
     return light;
 }
 
@@ -138,14 +144,22 @@ Phone random_phone(Rng& rng, double strength) {
     return phone;
 }
 
-// ---- camera ----------------------------------------------------------------------------------------------------------
+// ---- camera
+// ----------------------------------------------------------------------------------------------------------
 Projector::Projector(const Camera& camera) : c_(camera), r_{} {
     // Turn in the plane, then tilt about an axis in the plane (Rodrigues).
     const double k = 3.14159265358979 / 180, t = c_.tilt_deg * k;
     const double ax = std::cos(c_.tilt_axis_deg * k), ay = std::sin(c_.tilt_axis_deg * k);
     const double ct = std::cos(t), st = std::sin(t), cz = std::cos(c_.turn_deg * k), sz = std::sin(c_.turn_deg * k);
-    const double tilt[9] = {ct + ax * ax * (1 - ct), ax * ay * (1 - ct), ay * st,  ax * ay * (1 - ct), ct + ay * ay * (1 - ct),
-                            -ax * st,                -ay * st,           ax * st, ct};
+    const double tilt[9] = {ct + ax * ax * (1 - ct),
+                            ax * ay * (1 - ct),
+                            ay * st,
+                            ax * ay * (1 - ct),
+                            ct + ay * ay * (1 - ct),
+                            -ax * st,
+                            -ay * st,
+                            ax * st,
+                            ct};
     const double turn[9] = {cz, -sz, 0, sz, cz, 0, 0, 0, 1};
     for (int i = 0; i < 3; ++i)
         for (int j = 0; j < 3; ++j)
@@ -163,7 +177,8 @@ V2 Projector::plane_from_px(V2 px) const {
     const double u = (px.x - c_.width / 2.0 + 0.5) / c_.focal_px, v = (px.y - c_.height / 2.0 + 0.5) / c_.focal_px;
     const double D = c_.focal_px / c_.px_per_mm;
     // X = u (D - Z), Y = v (D - Z) with X, Y, Z linear in (x, y).
-    const double a = r_[0] + u * r_[6], b = r_[1] + u * r_[7], c = r_[3] + v * r_[6], d = r_[4] + v * r_[7], det = a * d - b * c;
+    const double a = r_[0] + u * r_[6], b = r_[1] + u * r_[7], c = r_[3] + v * r_[6], d = r_[4] + v * r_[7],
+                 det = a * d - b * c;
     return {c_.aim_mm.x + (d * u * D - b * v * D) / det, c_.aim_mm.y + (a * v * D - c * u * D) / det};
 }
 

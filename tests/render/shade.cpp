@@ -22,7 +22,8 @@ void box_blur(std::vector<float>& map, int nx, int ny, double sigma_cells) {
                 for (int i = -r; i <= r; ++i) sum += p[static_cast<size_t>(clamp(i, 0, n - 1)) * step];
                 for (int i = 0; i < n; ++i) {
                     line[static_cast<size_t>(i)] = sum / static_cast<float>(2 * r + 1);
-                    sum += p[static_cast<size_t>(std::min(n - 1, i + r + 1)) * step] - p[static_cast<size_t>(std::max(0, i - r)) * step];
+                    sum += p[static_cast<size_t>(std::min(n - 1, i + r + 1)) * step] -
+                           p[static_cast<size_t>(std::max(0, i - r)) * step];
                 }
                 for (int i = 0; i < n; ++i) p[static_cast<size_t>(i) * step] = line[static_cast<size_t>(i)];
             }
@@ -37,9 +38,11 @@ Shadows::Shadows(const Scene& scene, const Coat& coat, double x0, double y0, dou
     for (auto& layer : layer_) layer.assign(n, 0);
     for (const Strand& s : coat.strands)
         for (int i = 1; i < s.count; ++i) {
-            const V3 a = coat.points[static_cast<size_t>(s.first + i - 1)], b = coat.points[static_cast<size_t>(s.first + i)];
+            const V3 a = coat.points[static_cast<size_t>(s.first + i - 1)],
+                     b = coat.points[static_cast<size_t>(s.first + i)];
             const double z = 0.5 * (a.z + b.z) - scene.camera.scalp_z(0.5 * (a.y + b.y));
-            const int ix = static_cast<int>((0.5 * (a.x + b.x) - x0_) / cell), iy = static_cast<int>((0.5 * (a.y + b.y) - y0_) / cell);
+            const int ix = static_cast<int>((0.5 * (a.x + b.x) - x0_) / cell),
+                      iy = static_cast<int>((0.5 * (a.y + b.y) - y0_) / cell);
             if (ix < 0 || iy < 0 || ix >= nx_ || iy >= ny_) continue;
             int k = 0;
             while (k < layers - 1 && z > top_[k]) ++k;
@@ -48,9 +51,11 @@ Shadows::Shadows(const Scene& scene, const Coat& coat, double x0, double y0, dou
             const int parts = std::max(1, static_cast<int>(length / cell));
             for (int p = 0; p < parts; ++p) {
                 const double t = (p + 0.5) / parts;
-                const int jx = static_cast<int>((a.x + t * (b.x - a.x) - x0_) / cell), jy = static_cast<int>((a.y + t * (b.y - a.y) - y0_) / cell);
+                const int jx = static_cast<int>((a.x + t * (b.x - a.x) - x0_) / cell),
+                          jy = static_cast<int>((a.y + t * (b.y - a.y) - y0_) / cell);
                 if (jx < 0 || jy < 0 || jx >= nx_ || jy >= ny_) continue;
-                layer_[k][static_cast<size_t>(jy) * nx_ + jx] += static_cast<float>(2 * s.radius * length / parts / (cell * cell));
+                layer_[k][static_cast<size_t>(jy) * nx_ + jx] +=
+                    static_cast<float>(2 * s.radius * length / parts / (cell * cell));
             }
         }
     key_.assign(n, 1);
@@ -64,7 +69,8 @@ Shadows::Shadows(const Scene& scene, const Coat& coat, double x0, double y0, dou
         below = top_[k];
         std::vector<float> thrown = layer_[k];
         box_blur(thrown, nx_, ny_, (light.penumbra * height) / cell);
-        const double dx = -light.key.x / std::max(0.2, light.key.z) * height / cell, dy = -light.key.y / std::max(0.2, light.key.z) * height / cell;
+        const double dx = -light.key.x / std::max(0.2, light.key.z) * height / cell,
+                     dy = -light.key.y / std::max(0.2, light.key.z) * height / cell;
         for (int y = 0; y < ny_; ++y)
             for (int x = 0; x < nx_; ++x) {
                 const double sx = clamp(x - dx, 0, nx_ - 1.001), sy = clamp(y - dy, 0, ny_ - 1.001);
@@ -72,7 +78,8 @@ Shadows::Shadows(const Scene& scene, const Coat& coat, double x0, double y0, dou
                 const float tx = static_cast<float>(sx - ix), ty = static_cast<float>(sy - iy);
                 const float* p = thrown.data() + static_cast<size_t>(iy) * nx_ + ix;
                 const int right = ix + 1 < nx_ ? 1 : 0, down = iy + 1 < ny_ ? nx_ : 0;
-                const float v = (p[0] * (1 - tx) + p[right] * tx) * (1 - ty) + (p[down] * (1 - tx) + p[down + right] * tx) * ty;
+                const float v =
+                    (p[0] * (1 - tx) + p[right] * tx) * (1 - ty) + (p[down] * (1 - tx) + p[down + right] * tx) * ty;
                 key_[static_cast<size_t>(y) * nx_ + x] *= 1 - 0.93f * v;
             }
         box_blur(layer_[k], nx_, ny_, (0.25 + height * 0.8) / cell);
@@ -122,11 +129,13 @@ SkinLight skin_light(const Scene& scene, double x, double y, double depth_mm, do
     }
     // Two turned lattices together hide the grid of value noise.
     auto mottle = [](uint32_t salt, double u, double v, double size) {
-        return 0.6 * (value_noise(salt, (0.8 * u + 0.6 * v) / size, (0.8 * v - 0.6 * u) / size) +
-                      value_noise(salt + 50, (0.45 * u - 0.89 * v) / (0.8 * size), (0.45 * v + 0.89 * u) / (0.8 * size)));
+        return 0.6 *
+               (value_noise(salt, (0.8 * u + 0.6 * v) / size, (0.8 * v - 0.6 * u) / size) +
+                value_noise(salt + 50, (0.45 * u - 0.89 * v) / (0.8 * size), (0.45 * v + 0.89 * u) / (0.8 * size)));
     };
     const double slow = 0.6 * mottle(seed, x, y, 9) + 0.4 * mottle(seed + 1, x, y, 3.1);
-    const double mid = mottle(seed + 2, x, y, 1.1), blood = value_noise(seed + 3, x / 5, y / 5) + 0.6 * value_noise(seed + 9, x / 1.4, y / 1.4);
+    const double mid = mottle(seed + 2, x, y, 1.1),
+                 blood = value_noise(seed + 3, x / 5, y / 5) + 0.6 * value_noise(seed + 9, x / 1.4, y / 1.4);
     double tone = 1 + s.blotch * (0.7 * slow + 0.35 * mid);
     // Pores and follicle mouths: dark dots on a jittered grid of 0.6 mm.
     auto dots = [&](uint32_t salt, double grid, double share, double radius) {
@@ -160,13 +169,17 @@ SkinLight skin_light(const Scene& scene, double x, double y, double depth_mm, do
     }
     // Relief: the normal tilts with the slope of fine noise; cylinder of the head.
     const double h = 0.08, grain = s.grain;
-    auto relief = [&](double u, double v) { return value_noise(seed + 5, u / 0.35, v / 0.35) + 0.5 * value_noise(seed + 6, u / 0.13, v / 0.13); };
-    const double r0 = relief(x, y), nx = -grain * (relief(x + h, y) - r0) / h * 0.35, ny = -grain * (relief(x, y + h) - r0) / h * 0.35 +
-                                        (y - scene.camera.bulge_y_mm) / scene.camera.bulge_radius_mm;
+    auto relief = [&](double u, double v) {
+        return value_noise(seed + 5, u / 0.35, v / 0.35) + 0.5 * value_noise(seed + 6, u / 0.13, v / 0.13);
+    };
+    const double r0 = relief(x, y), nx = -grain * (relief(x + h, y) - r0) / h * 0.35,
+                 ny = -grain * (relief(x, y + h) - r0) / h * 0.35 +
+                      (y - scene.camera.bulge_y_mm) / scene.camera.bulge_radius_mm;
     const V3 n = unit({nx, ny, 1});
     const double lambert = std::max(0.0, dot(n, scene.light.key)) / std::max(0.3, scene.light.key.z);
     const V3 half = unit(scene.light.key + V3{0, 0, 1});
-    const double sheen = s.sheen * std::pow(std::max(0.0, dot(n, half)), s.sheen_power) * (0.75 + 0.5 * value_noise(seed + 7, x / 2, y / 2));
+    const double sheen = s.sheen * std::pow(std::max(0.0, dot(n, half)), s.sheen_power) *
+                         (0.75 + 0.5 * value_noise(seed + 7, x / 2, y / 2));
     const float key = static_cast<float>(scene.light.key_share), soft = 1 - key;
     const float shine = static_cast<float>(sheen) * key;
     return {albedo * static_cast<float>(lambert * key) + Rgb{shine, shine, shine}, albedo * soft};
@@ -177,8 +190,10 @@ StrandLight strand_light(const Scene& scene, const Strand& strand, V3 t, double 
     const V3 L = scene.light.key;
     Rgb albedo = strand.albedo * static_cast<float>(1 - look.root_dark * std::exp(-along / 4));
     const double sin_i = clamp(dot(t, L), -1, 1), sin_r = clamp(t.z, -1, 1);  // the camera looks along z
-    const double theta_i = std::asin(sin_i), theta_r = std::asin(sin_r), half = 0.5 * (theta_i + theta_r), deg = 3.14159265 / 180;
-    // Longitudinal lobes after Marschner et al. 2003, table 1: R tilted by -5..-10 degrees, TRT by -3/2 of it, twice as wide.
+    const double theta_i = std::asin(sin_i), theta_r = std::asin(sin_r), half = 0.5 * (theta_i + theta_r),
+                 deg = 3.14159265 / 180;
+    // Longitudinal lobes after Marschner et al. 2003, table 1: R tilted by -5..-10 degrees, TRT by -3/2 of it, twice as
+    // wide.
     auto lobe = [&](double tilt, double width) {
         const double q = (half - tilt * deg) / (width * deg);
         return std::exp(-0.5 * q * q);
@@ -189,7 +204,9 @@ StrandLight strand_light(const Scene& scene, const Strand& strand, V3 t, double 
     const float trt = static_cast<float>(look.glint * lobe(11.25, 2 * beta) * norm);
     const float diffuse = static_cast<float>(std::sqrt(std::max(0.0, 1 - sin_i * sin_i)));
     const float key = static_cast<float>(scene.light.key_share), soft = 1 - key;
-    auto glow = [](Rgb a) { return Rgb{std::sqrt(std::max(a.r, 0.f)), std::sqrt(std::max(a.g, 0.f)), std::sqrt(std::max(a.b, 0.f))}; };
+    auto glow = [](Rgb a) {
+        return Rgb{std::sqrt(std::max(a.r, 0.f)), std::sqrt(std::max(a.g, 0.f)), std::sqrt(std::max(a.b, 0.f))};
+    };
     StrandLight out;
     out.key = albedo * (diffuse * key);
     out.soft = albedo * soft;

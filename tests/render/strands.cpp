@@ -17,7 +17,9 @@ double keep_share(const Growth& g, double x, double depth) {
 }
 }  // namespace
 
-double roots_per_mm2(const Growth& growth, double x, double depth_mm) { return growth.density * keep_share(growth, x, depth_mm); }
+double roots_per_mm2(const Growth& growth, double x, double depth_mm) {
+    return growth.density * keep_share(growth, x, depth_mm);
+}
 
 Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
     const Growth& g = scene.growth;
@@ -32,10 +34,14 @@ Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
     const double drift_x = rng.normal(0, 0.5), drift_y = rng.normal(0, 0.8);
     for (int j = 0; j < ny; ++j)
         for (int i = 0; i < nx; ++i)
-            locks[static_cast<size_t>(j) * nx + i] = {rng.normal(g.direction_deg + drift_x * (i - nx / 2) * cell + drift_y * j * cell,
-                                                                 g.direction_spread_deg * (0.3 + 0.7 * g.clump)),
-                                                      rng.uniform(0, 6.2831853), rng.uniform(0.5, 1.4), rng.uniform(0.75, 1.3),
-                                                      rng.uniform(0.3, 1.7), rng.uniform(0.7, 1.4)};
+            locks[static_cast<size_t>(j) * nx + i] = {
+                rng.normal(g.direction_deg + drift_x * (i - nx / 2) * cell + drift_y * j * cell,
+                           g.direction_spread_deg * (0.3 + 0.7 * g.clump)),
+                rng.uniform(0, 6.2831853),
+                rng.uniform(0.5, 1.4),
+                rng.uniform(0.75, 1.3),
+                rng.uniform(0.3, 1.7),
+                rng.uniform(0.7, 1.4)};
     const double area = (x1 - x0) * y_to_mm;
     const int roots = static_cast<int>(area * g.density);
     coat.strands.reserve(static_cast<size_t>(roots));
@@ -51,7 +57,8 @@ Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
         const double own = 1 - g.clump;
         const bool vellus = rng.chance(g.vellus_share), brief = !vellus && rng.chance(g.short_share);
         Strand s;
-        s.radius = static_cast<float>(0.5 * clamp(rng.normal(g.width_mean_mm, g.width_sd_mm) * (vellus ? 0.45 : 1), 0.02, 0.13));
+        s.radius = static_cast<float>(
+            0.5 * clamp(rng.normal(g.width_mean_mm, g.width_sd_mm) * (vellus ? 0.45 : 1), 0.02, 0.13));
         double length = clamp(rng.normal(g.length_mean_mm, g.length_sd_mm), 3, 90);
         if (vellus) length = rng.uniform(1.0, 6.0);
         if (brief) length = rng.uniform(0.8, 11.0);
@@ -65,7 +72,8 @@ Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
         const double goal = angle;
         if (rng.chance(g.stray_outside)) angle += (rng.chance(0.5) ? 1 : -1) * rng.uniform(1.2, 3.0);
         const double lift = g.lift_mm * lock.lift * rng.uniform(0.4, 1.5), rise = rng.uniform(0.8, 3.5);
-        const double phase = lock.phase + own * rng.uniform(0, 6.2831853), amplitude = g.wave_amplitude_mm * lock.amplitude;
+        const double phase = lock.phase + own * rng.uniform(0, 6.2831853),
+                     amplitude = g.wave_amplitude_mm * lock.amplitude;
         const double wave = g.wave_mm * lock.wave, coil_r = 0.5 * g.coil_mm * lock.coil * std::exp(rng.normal(0, 0.1));
         const double hand = rng.chance(0.5) ? 1 : -1, pitch_slope = rng.uniform(0.35, 0.9);
         double bend = rng.normal(0, g.wander), turn = 0;
@@ -80,7 +88,8 @@ Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
                 py -= w * std::sin(angle);
                 pz += 0.15 * amplitude * smoothstep(0, wave, t) * (1 + std::sin(1.7 * phase + 6.2831853 * t / wave));
             } else if (g.shape == Shape::coiled) {
-                const double q = phase + hand * t / coil_r, grow_in = smoothstep(0, 1.5 * coil_r, t), r = coil_r * grow_in;
+                const double q = phase + hand * t / coil_r, grow_in = smoothstep(0, 1.5 * coil_r, t),
+                             r = coil_r * grow_in;
                 px += r * (std::cos(q) - std::cos(phase) * (1 - grow_in));
                 py += r * (std::sin(q) - std::sin(phase) * (1 - grow_in));
                 pz += 0.35 * r * (1 + std::sin(q + 1.0)) * 0.5;

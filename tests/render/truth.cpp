@@ -22,13 +22,16 @@ Line edge_in_plane(const Scene& scene, const Projector& projector, std::vector<V
     Line line;
     double left = 0;
     for (size_t i = 0; i + 1 < coarse.size(); ++i) {
-        const double dx = coarse[i + 1].x - coarse[i].x, dy = coarse[i + 1].y - coarse[i].y, length = std::hypot(dx, dy);
-        for (; left < length; left += step) line.at.push_back({coarse[i].x + dx * left / length, coarse[i].y + dy * left / length});
+        const double dx = coarse[i + 1].x - coarse[i].x, dy = coarse[i + 1].y - coarse[i].y,
+                     length = std::hypot(dx, dy);
+        for (; left < length; left += step)
+            line.at.push_back({coarse[i].x + dx * left / length, coarse[i].y + dy * left / length});
         left -= length;
     }
     const int n = static_cast<int>(line.at.size()), reach = static_cast<int>(3 / step);
     for (int i = 0; i < n; ++i) {
-        const V2 a = line.at[static_cast<size_t>(std::max(0, i - reach))], b = line.at[static_cast<size_t>(std::min(n - 1, i + reach))];
+        const V2 a = line.at[static_cast<size_t>(std::max(0, i - reach))],
+                 b = line.at[static_cast<size_t>(std::min(n - 1, i + reach))];
         const double length = std::hypot(b.x - a.x, b.y - a.y);
         line.inward.push_back({-(b.y - a.y) / length, (b.x - a.x) / length});
     }
@@ -46,11 +49,14 @@ Truth truth_of(const Scene& scene, const Rendered& r) {
     V2 middle = scene.camera.aim_mm;
     if (scene.card.present()) {
         const double k = scene.card.turn_deg * 3.14159265358979 / 180;
-        middle = {scene.card.origin_mm.x + 42 * std::cos(k) - 15 * std::sin(k), scene.card.origin_mm.y + 42 * std::sin(k) + 15 * std::cos(k)};
+        middle = {scene.card.origin_mm.x + 42 * std::cos(k) - 15 * std::sin(k),
+                  scene.card.origin_mm.y + 42 * std::sin(k) + 15 * std::cos(k)};
     }
-    const V2 here = projector.px_from({middle.x, middle.y, 0}), right = projector.px_from({middle.x + 0.1, middle.y, 0}),
+    const V2 here = projector.px_from({middle.x, middle.y, 0}),
+             right = projector.px_from({middle.x + 0.1, middle.y, 0}),
              down = projector.px_from({middle.x, middle.y + 0.1, 0});
-    t.px_per_mm = 10 * std::sqrt(std::abs((right.x - here.x) * (down.y - here.y) - (right.y - here.y) * (down.x - here.x)));
+    t.px_per_mm =
+        10 * std::sqrt(std::abs((right.x - here.x) * (down.y - here.y) - (right.y - here.y) * (down.x - here.x)));
     t.tilt_deg = scene.camera.tilt_deg;
     const V2 deep{line.at[static_cast<size_t>(n / 2)].x + 8 * line.inward[static_cast<size_t>(n / 2)].x,
                   line.at[static_cast<size_t>(n / 2)].y + 8 * line.inward[static_cast<size_t>(n / 2)].y};
@@ -61,10 +67,12 @@ Truth truth_of(const Scene& scene, const Rendered& r) {
             const V2 a = line.at[static_cast<size_t>(i)], d = line.inward[static_cast<size_t>(i)];
             const double depth = (j + 0.5) * step;
             const V2 p = projector.px_from({a.x + depth * d.x, a.y + depth * d.y, 0});
-            const int ix = static_cast<int>(clamp(std::floor(p.x), 0, r.width - 2)), iy = static_cast<int>(clamp(std::floor(p.y), 0, r.height - 2));
+            const int ix = static_cast<int>(clamp(std::floor(p.x), 0, r.width - 2)),
+                      iy = static_cast<int>(clamp(std::floor(p.y), 0, r.height - 2));
             const double tx = clamp(p.x - ix, 0, 1), ty = clamp(p.y - iy, 0, 1);
             const float* c = r.cover.data() + static_cast<size_t>(iy) * r.width + ix;
-            const double v = (c[0] * (1 - tx) + c[1] * tx) * (1 - ty) + (c[r.width] * (1 - tx) + c[r.width + 1] * tx) * ty;
+            const double v =
+                (c[0] * (1 - tx) + c[1] * tx) * (1 - ty) + (c[r.width] * (1 - tx) + c[r.width + 1] * tx) * ty;
             row[static_cast<size_t>(j)] += v / n;
             if (depth < 10) column[static_cast<size_t>(i)] += v / (10 / step);
         }
@@ -85,12 +93,14 @@ Truth truth_of(const Scene& scene, const Rendered& r) {
     for (int i = 0; i < n; ++i) {
         double sum = 0;
         int count = 0;
-        for (int k = std::max(0, i - half); k <= std::min(n - 1, i + half); ++k) sum += column[static_cast<size_t>(k)], ++count;
+        for (int k = std::max(0, i - half); k <= std::min(n - 1, i + half); ++k)
+            sum += column[static_cast<size_t>(k)], ++count;
         if (sum / count < 0.20) t.bare_length += step;
     }
     // Strand pieces in the band's coordinates.
     auto place = [&](V2 p, double& s, double& d) {
-        int i = static_cast<int>(clamp((p.x - line.at.front().x) / (line.at.back().x - line.at.front().x) * (n - 1), 0, n - 1));
+        int i = static_cast<int>(
+            clamp((p.x - line.at.front().x) / (line.at.back().x - line.at.front().x) * (n - 1), 0, n - 1));
         double along = 0;
         for (int pass = 0; pass < 3; ++pass) {
             const V2 a = line.at[static_cast<size_t>(i)], q = line.inward[static_cast<size_t>(i)];

@@ -42,7 +42,8 @@ std::vector<uint8_t> exif_block(const std::string& taken) {
 }
 }  // namespace
 
-std::vector<uint8_t> jpeg_of(const Shot& shot, int quality, bool display_p3, const std::string& taken, bool half_chroma) {
+std::vector<uint8_t> jpeg_of(const Shot& shot, int quality, bool display_p3, const std::string& taken,
+                             bool half_chroma) {
     jpeg_compress_struct c;
     jpeg_error_mgr errors;
     c.err = jpeg_std_error(&errors);
@@ -68,7 +69,8 @@ std::vector<uint8_t> jpeg_of(const Shot& shot, int quality, bool display_p3, con
         jpeg_write_icc_profile(&c, profile.data(), static_cast<unsigned>(profile.size()));
     }
     while (c.next_scanline < c.image_height) {
-        auto* row = const_cast<uint8_t*>(shot.rgb.data()) + static_cast<size_t>(3) * c.next_scanline * static_cast<size_t>(shot.width);
+        auto* row = const_cast<uint8_t*>(shot.rgb.data()) +
+                    static_cast<size_t>(3) * c.next_scanline * static_cast<size_t>(shot.width);
         jpeg_write_scanlines(&c, &row, 1);
     }
     jpeg_finish_compress(&c);
@@ -93,7 +95,8 @@ CardPicture printed_card() {
     card.height = face.rows;
     for (int y = 0; y < face.rows; ++y)
         for (int x = 0; x < face.cols; ++x)
-            card.reflectance.push_back(static_cast<float>(kempt::colour::linear_from_srgb(face.at<uchar>(y, x) / 255.0)));
+            card.reflectance.push_back(
+                static_cast<float>(kempt::colour::linear_from_srgb(face.at<uchar>(y, x) / 255.0)));
     return card;
 }
 

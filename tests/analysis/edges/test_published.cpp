@@ -24,7 +24,8 @@ constexpr double african_mean = 161, african_sd = 50, caucasian_mean = 226, cauc
 BOOST_AUTO_TEST_SUITE(published)
 
 BOOST_AUTO_TEST_CASE(thinned_edges_start_below_the_published_range_and_end_inside_it) {
-    const double first = number("imani/01-left-temple-1.truth.json", "roots_per_cm2"), last = number("imani/06-left-temple-1.truth.json", "roots_per_cm2");
+    const double first = number("imani/01-left-temple-1.truth.json", "roots_per_cm2"),
+                 last = number("imani/06-left-temple-1.truth.json", "roots_per_cm2");
     BOOST_CHECK_LT(first, african_mean - 2 * african_sd);
     BOOST_CHECK_GT(last, african_mean - 2 * african_sd);
     BOOST_CHECK_LT(last, african_mean + 2 * african_sd);
@@ -35,10 +36,11 @@ BOOST_AUTO_TEST_CASE(no_demo_head_is_denser_than_published_ones) {
         BOOST_CHECK_LT(number(std::string(file) + ".truth.json", "roots_per_cm2"), caucasian_mean + 2 * caucasian_sd);
 }
 
-// A straight strand that leaves the scalp before 5 mm crosses the 5 mm line about once: strands per cm of line are bounded
-// by the roots in the half centimetre before it (and a little more for strays).
+// A straight strand that leaves the scalp before 5 mm crosses the 5 mm line about once: strands per cm of line are
+// bounded by the roots in the half centimetre before it (and a little more for strays).
 BOOST_AUTO_TEST_CASE(straight_strands_at_the_line_agree_with_the_roots_before_it) {
-    const double roots = number("freya/01-front-1.truth.json", "roots_per_cm2"), strands = number("freya/01-front-1.truth.json", "edge_strands");
+    const double roots = number("freya/01-front-1.truth.json", "roots_per_cm2"),
+                 strands = number("freya/01-front-1.truth.json", "edge_strands");
     BOOST_CHECK_LT(strands, 1.3 * roots * 0.5);
     BOOST_CHECK_GT(strands, 0.15 * roots * 0.5);
 }

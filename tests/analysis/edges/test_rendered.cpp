@@ -41,7 +41,9 @@ Case shot(uint64_t seed, int skin, int hair, double px_per_mm, double density = 
     scene.growth.patches.clear();
     scene.growth.stray_outside = 0;
     scene.growth.shape = render::Shape::wavy;
-    if (density > 0) scene.growth.density = density, scene.growth.edge_share = 0.3, scene.growth.full_depth_mm = 8, scene.growth.length_mean_mm = 30;
+    if (density > 0)
+        scene.growth.density = density, scene.growth.edge_share = 0.3, scene.growth.full_depth_mm = 8,
+        scene.growth.length_mean_mm = 30;
     scene.camera.aim_mm = {0, 8};
     render::Shot taken = render::take(scene);
     Case out;
@@ -78,7 +80,8 @@ BOOST_AUTO_TEST_CASE(coverage_is_read_on_dark_and_light_skin_with_dark_light_and
         const Case c = shot(1900 + static_cast<uint64_t>(kind.skin * 10 + kind.hair), kind.skin, kind.hair, 21, 0.7);
         const auto result = edges::measure_edges(c.photo, c.calibration, c.marks);
         BOOST_REQUIRE(result);
-        BOOST_TEST_CONTEXT(render::skin_names[kind.skin] << " skin, " << render::hair_names[kind.hair] << " hair, truth " << c.truth.edge_coverage) {
+        BOOST_TEST_CONTEXT(render::skin_names[kind.skin] << " skin, " << render::hair_names[kind.hair]
+                                                         << " hair, truth " << c.truth.edge_coverage) {
             const Quantity* q = find(*result, "edge_coverage");
             BOOST_REQUIRE(q);
             BOOST_CHECK_SMALL(q->value - c.truth.edge_coverage, kind.limit);
@@ -101,11 +104,13 @@ BOOST_AUTO_TEST_CASE(more_hair_reads_as_more_on_the_same_head) {
 
 BOOST_AUTO_TEST_CASE(counts_are_refused_when_coarse_and_in_a_closed_mat_while_coverage_stands) {
     const Case coarse = shot(31, 1, 0, 14, 0.3), mat = shot(32, 1, 0, 21, 2.6);
-    const auto a = edges::measure_edges(coarse.photo, coarse.calibration, coarse.marks), b = edges::measure_edges(mat.photo, mat.calibration, mat.marks);
+    const auto a = edges::measure_edges(coarse.photo, coarse.calibration, coarse.marks),
+               b = edges::measure_edges(mat.photo, mat.calibration, mat.marks);
     BOOST_REQUIRE(a && b);
     BOOST_CHECK_EQUAL(refusal(*a, "edge_strands"), "too-coarse");
     BOOST_CHECK(find(*a, "edge_coverage"));
-    BOOST_TEST_CONTEXT("line covered " << mat.truth.line_cover) BOOST_CHECK_EQUAL(refusal(*b, "length_density"), "closed-mat");
+    BOOST_TEST_CONTEXT("line covered " << mat.truth.line_cover)
+    BOOST_CHECK_EQUAL(refusal(*b, "length_density"), "closed-mat");
     BOOST_CHECK(find(*b, "edge_coverage"));
 }
 
@@ -120,7 +125,8 @@ BOOST_AUTO_TEST_CASE(bald_skin_reads_as_bare_and_names_what_it_cannot_say) {
 
 BOOST_AUTO_TEST_CASE(the_same_photo_gives_the_same_readings) {
     const Case c = shot(51, 4, 1, 18, 0.6);
-    const auto one = edges::measure_edges(c.photo, c.calibration, c.marks), two = edges::measure_edges(c.photo, c.calibration, c.marks);
+    const auto one = edges::measure_edges(c.photo, c.calibration, c.marks),
+               two = edges::measure_edges(c.photo, c.calibration, c.marks);
     BOOST_REQUIRE(one && two);
     BOOST_REQUIRE_EQUAL(one->readings.size(), two->readings.size());
     for (size_t i = 0; i < one->readings.size(); ++i) BOOST_CHECK_EQUAL(one->readings[i].value, two->readings[i].value);
@@ -128,7 +134,8 @@ BOOST_AUTO_TEST_CASE(the_same_photo_gives_the_same_readings) {
 
 BOOST_AUTO_TEST_CASE(stopping_keeps_everything_and_says_so) {
     const Case c = shot(61, 4, 1, 18, 0.6);
-    const auto result = edges::measure_edges(c.photo, c.calibration, c.marks, {}, false, [](double, std::string_view) { return Go::stop; });
+    const auto result = edges::measure_edges(c.photo, c.calibration, c.marks, {}, false,
+                                             [](double, std::string_view) { return Go::stop; });
     BOOST_REQUIRE(!result);
     BOOST_CHECK(result.error().kind == ErrorKind::cancelled);
 }

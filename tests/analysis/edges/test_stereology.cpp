@@ -57,9 +57,11 @@ BOOST_AUTO_TEST_CASE(parallel_fibres_are_read_right_at_any_angle_only_by_many_di
         for (double offset = -200; offset < 200; offset += spacing)
             for (double t = -20; t < 120; t += 1)  // pieces whose middle lies in the field
             {
-                const double x = offset * -std::sin(a) + (t + 0.5) * std::cos(a), y = offset * std::cos(a) + (t + 0.5) * std::sin(a);
+                const double x = offset * -std::sin(a) + (t + 0.5) * std::cos(a),
+                             y = offset * std::cos(a) + (t + 0.5) * std::sin(a);
                 if (x < 0 || y < 0 || x >= 100 || y >= 100) continue;
-                fence.push_back({x - 0.5 * std::cos(a) + 1e-7, y - 0.5 * std::sin(a) + 1e-7, x + 0.5 * std::cos(a) + 1e-7, y + 0.5 * std::sin(a) + 1e-7});
+                fence.push_back({x - 0.5 * std::cos(a) + 1e-7, y - 0.5 * std::sin(a) + 1e-7,
+                                 x + 0.5 * std::cos(a) + 1e-7, y + 0.5 * std::sin(a) + 1e-7});
             }
         const double truth = static_cast<double>(fence.size()) / 10000.0;
         BOOST_TEST_CONTEXT("fence at " << degrees << " degrees") BOOST_CHECK_CLOSE(estimate(fence), truth, 3.5);

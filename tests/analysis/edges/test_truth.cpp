@@ -6,7 +6,8 @@
 
 BOOST_AUTO_TEST_SUITE(truth)
 
-// A fence of straight strands 0.08 mm wide, 0.4871 mm apart (no multiple of the truth's own grid), straight inward from 2 mm.
+// A fence of straight strands 0.08 mm wide, 0.4871 mm apart (no multiple of the truth's own grid), straight inward from
+// 2 mm.
 BOOST_AUTO_TEST_CASE(fence_of_known_strands_gives_known_readings) {
     render::Scene scene;
     scene.x_from = -10;
@@ -25,7 +26,8 @@ BOOST_AUTO_TEST_CASE(fence_of_known_strands_gives_known_readings) {
         strand.first = static_cast<int>(coat.points.size());
         strand.radius = static_cast<float>(width / 2);
         strand.albedo = scene.hair.albedo;
-        for (double y = 2; y < 200; y += 0.25) coat.points.push_back({x, y, 0.0});  // so long that the taper lies outside
+        for (double y = 2; y < 200; y += 0.25)
+            coat.points.push_back({x, y, 0.0});  // so long that the taper lies outside
         strand.count = static_cast<int>(coat.points.size()) - strand.first;
         coat.strands.push_back(strand);
     }

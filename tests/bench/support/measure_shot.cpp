@@ -13,9 +13,10 @@ kempt::edges::EdgeMarks drawn(const render::Shot& shot, double px_per_mm, double
     kempt::edges::EdgeMarks marks;
     const auto& line = shot.truth.edge_px;
     const auto& hair = shot.truth.hair_side_px;
-    const double nx = hair.x - line[line.size() / 2].x, ny = hair.y - line[line.size() / 2].y, length = std::hypot(nx, ny);
+    const double nx = hair.x - line[line.size() / 2].x, ny = hair.y - line[line.size() / 2].y,
+                 length = std::hypot(nx, ny);
     const double drift = rng.normal(0, noise_mm) * px_per_mm;
-    for (size_t i = 0; i < line.size(); i += noise_mm > 0 ? 4 : 1) {
+    for (size_t i = 0; i<line.size(); i += noise_mm> 0 ? 4 : 1) {
         const double off = drift + 0.5 * rng.normal(0, noise_mm) * px_per_mm;
         marks.edge_line_px.emplace_back(line[i].x + off * nx / length, line[i].y + off * ny / length);
     }
@@ -25,7 +26,8 @@ kempt::edges::EdgeMarks drawn(const render::Shot& shot, double px_per_mm, double
 
 Measured measure(const std::vector<uint8_t>& jpeg, const kempt::edges::EdgeMarks& marks) {
     Measured out;
-    const auto decoded = kempt::intake::decode(QByteArray(reinterpret_cast<const char*>(jpeg.data()), static_cast<qsizetype>(jpeg.size())));
+    const auto decoded = kempt::intake::decode(
+        QByteArray(reinterpret_cast<const char*>(jpeg.data()), static_cast<qsizetype>(jpeg.size())));
     if (!decoded) {
         out.error = decoded.error().code;
         return out;

@@ -24,8 +24,8 @@ struct Measured {
 
 Measured measure(const std::vector<uint8_t>& jpeg, const kempt::edges::EdgeMarks& marks);
 
-// The truth's edge line as a hand would draw it: a slow drift and a jitter at each click (SD noise_mm and half of it), a
-// click every 4 mm; noise_mm 0 gives the line itself.
+// The truth's edge line as a hand would draw it: a slow drift and a jitter at each click (SD noise_mm and half of it),
+// a click every 4 mm; noise_mm 0 gives the line itself.
 kempt::edges::EdgeMarks drawn(const render::Shot& shot, double px_per_mm, double noise_mm, uint64_t seed);
 
 }  // namespace bench

@@ -39,35 +39,44 @@ std::string points(const std::vector<V2>& list, int every, Rng& rng, double jitt
     std::string out = "[";
     char text[64];
     for (size_t i = 0; i < list.size(); i += static_cast<size_t>(every)) {
-        std::snprintf(text, sizeof text, "%s[%.1f, %.1f]", i ? ", " : "", list[i].x + rng.normal(0, jitter_px), list[i].y + rng.normal(0, jitter_px));
+        std::snprintf(text, sizeof text, "%s[%.1f, %.1f]", i ? ", " : "", list[i].x + rng.normal(0, jitter_px),
+                      list[i].y + rng.normal(0, jitter_px));
         out += text;
     }
     return out + "]";
 }
 
-void put_text(const std::string& path, const std::string& text) { write_file(path, std::vector<uint8_t>(text.begin(), text.end())); }
+void put_text(const std::string& path, const std::string& text) {
+    write_file(path, std::vector<uint8_t>(text.begin(), text.end()));
+}
 
 // Writes photo, marks and truth; returns the scenario's line for it.
-std::string put(const std::string& folder, const std::string& base, const char* view, const Scene& scene, const std::string& taken, int quality, bool with_marks) {
+std::string put(const std::string& folder, const std::string& base, const char* view, const Scene& scene,
+                const std::string& taken, int quality, bool with_marks) {
     Shot shot = take(scene);
     write_file(folder + "/" + base + ".jpg", jpeg_of(shot, quality, scene.phone.display_p3, taken));
     Rng rng(scene.noise_seed + 5);
     char text[900];
-    std::string marks = std::string("{\"view\": \"") + view + "\",\n \"edge_line\": " + points(shot.truth.edge_px, 5, rng, 0.12 * scene.camera.px_per_mm);
-    std::snprintf(text, sizeof text, ",\n \"hair_side\": [%.1f, %.1f]}\n", shot.truth.hair_side_px.x, shot.truth.hair_side_px.y);
+    std::string marks = std::string("{\"view\": \"") + view +
+                        "\",\n \"edge_line\": " + points(shot.truth.edge_px, 5, rng, 0.12 * scene.camera.px_per_mm);
+    std::snprintf(text, sizeof text, ",\n \"hair_side\": [%.1f, %.1f]}\n", shot.truth.hair_side_px.x,
+                  shot.truth.hair_side_px.y);
     if (with_marks) put_text(folder + "/" + base + ".marks.json", marks + text);
     const Truth& t = shot.truth;
     double roots = 0;
     int places = 0;
     for (double x = scene.x_from; x < scene.x_to; x += 0.5)
         for (double d = 0.25; d < 10; d += 0.5) roots += roots_per_mm2(scene.growth, x, d), ++places;
-    std::snprintf(text, sizeof text,
-                  "{\"edge_coverage\": %.2f, \"edge_strands\": %.2f, \"fill_depth\": %.2f, \"bare_length\": %.2f, \"length_density\": %.3f, \"roots_per_cm2\": %.1f,\n"
-                  " \"line_length_mm\": %.2f, \"px_per_mm\": %.3f, \"tilt_deg\": %.2f, \"skin\": \"%s\", \"hair\": \"%s\"}\n",
-                  t.edge_coverage, t.edge_strands, t.fill_depth, t.bare_length, t.length_density, 100 * roots / places, t.length_mm, t.px_per_mm, t.tilt_deg, skin_names[scene.skin_class],
-                  hair_names[scene.hair_colour]);
+    std::snprintf(
+        text, sizeof text,
+        "{\"edge_coverage\": %.2f, \"edge_strands\": %.2f, \"fill_depth\": %.2f, \"bare_length\": %.2f, "
+        "\"length_density\": %.3f, \"roots_per_cm2\": %.1f,\n"
+        " \"line_length_mm\": %.2f, \"px_per_mm\": %.3f, \"tilt_deg\": %.2f, \"skin\": \"%s\", \"hair\": \"%s\"}\n",
+        t.edge_coverage, t.edge_strands, t.fill_depth, t.bare_length, t.length_density, 100 * roots / places,
+        t.length_mm, t.px_per_mm, t.tilt_deg, skin_names[scene.skin_class], hair_names[scene.hair_colour]);
     put_text(folder + "/" + base + ".truth.json", text);
-    std::printf("%s %dx%d cover %.1f strands %.1f bare %.1f of %.1f\n", base.c_str(), shot.width, shot.height, t.edge_coverage, t.edge_strands, t.bare_length, t.length_mm);
+    std::printf("%s %dx%d cover %.1f strands %.1f bare %.1f of %.1f\n", base.c_str(), shot.width, shot.height,
+                t.edge_coverage, t.edge_strands, t.bare_length, t.length_mm);
     std::fflush(stdout);
     std::string line = "        {\"file\": \"" + base + ".jpg\", \"view\": \"" + view + "\"";
     if (with_marks) line += ", \"marks\": \"" + base + ".marks.json\"";
@@ -122,28 +131,59 @@ int main(int argc, char** argv) {
     const std::string out = argv[1];
     const CardPicture card = printed_card();
     std::vector<Person> people;
-    people.push_back({"Imani Castell", "imani", "Edges thinned by years of tight styles; wears them loose since February.", 4, 0, Shape::coiled, 6, 26,
-                      {"2026-03-03", "2026-04-14", "2026-05-26", "2026-07-07", "2026-08-18", "2026-09-29"},
-                      {{"left temple", "left-temple", 11, 20.6, 3, {0.26, 0.34, 0.46, 0.58, 0.70, 0.82}, {0.10, 0.16, 0.24, 0.32, 0.42, 0.52}},
-                       {"right temple", "right-temple", 12, 13.6, 2, {0.36, 0.44, 0.54, 0.66, 0.76, 0.86}, {0.14, 0.2, 0.28, 0.36, 0.46, 0.55}},
-                       {"nape", "nape", 13, 13.6, 2, {0.4, 0.4, 0.41, 0.4, 0.39, 0.4}, {0.2, 0.2, 0.2, 0.2, 0.2, 0.2}}},
-                      "      \"services\": [{\"date\": \"2026-04-28\", \"kind\": \"protein treatment\", \"note\": \"lengths and ends only\"},\n"
-                      "                   {\"date\": \"2026-07-21\", \"kind\": \"bond-building treatment\", \"note\": \"\"}],\n"
-                      "      \"targets\": [{\"view\": \"left temple\", \"reading\": \"edge_coverage\", \"value\": 50},\n"
-                      "                  {\"view\": \"right temple\", \"reading\": \"edge_coverage\", \"value\": 50},\n"
-                      "                  {\"view\": \"nape\", \"reading\": \"edge_coverage\", \"value\": 30}]\n",
-                      73});
-    people.push_back({"Freya Holm", "freya", "Asked whether a new lotion does anything at the front.", 1, 2, Shape::straight, 5, 45,
-                      {"2026-05-05", "2026-06-16", "2026-07-28", "2026-09-08"},
-                      {{"front hairline", "front", 21, 13.6, 2, {0.62, 0.62, 0.62, 0.62}, {0.2, 0.2, 0.2, 0.2}}},
-                      "      \"services\": [{\"date\": \"2026-06-16\", \"kind\": \"cut\", \"note\": \"2 cm off the ends\"}],\n"
-                      "      \"targets\": [{\"view\": \"front hairline\", \"reading\": \"edge_coverage\", \"value\": 50}]\n",
-                      70});
-    std::string json = "{\n  \"salon\": \"The Quiet Chair\",\n  \"today\": \"2026-10-06\",\n  \"printer_scale\": 1.0,\n  \"clients\": [\n";
+    people.push_back(
+        {"Imani Castell",
+         "imani",
+         "Edges thinned by years of tight styles; wears them loose since February.",
+         4,
+         0,
+         Shape::coiled,
+         6,
+         26,
+         {"2026-03-03", "2026-04-14", "2026-05-26", "2026-07-07", "2026-08-18", "2026-09-29"},
+         {{"left temple",
+           "left-temple",
+           11,
+           20.6,
+           3,
+           {0.26, 0.34, 0.46, 0.58, 0.70, 0.82},
+           {0.10, 0.16, 0.24, 0.32, 0.42, 0.52}},
+          {"right temple",
+           "right-temple",
+           12,
+           13.6,
+           2,
+           {0.36, 0.44, 0.54, 0.66, 0.76, 0.86},
+           {0.14, 0.2, 0.28, 0.36, 0.46, 0.55}},
+          {"nape", "nape", 13, 13.6, 2, {0.4, 0.4, 0.41, 0.4, 0.39, 0.4}, {0.2, 0.2, 0.2, 0.2, 0.2, 0.2}}},
+         "      \"services\": [{\"date\": \"2026-04-28\", \"kind\": \"protein treatment\", \"note\": \"lengths and "
+         "ends only\"},\n"
+         "                   {\"date\": \"2026-07-21\", \"kind\": \"bond-building treatment\", \"note\": \"\"}],\n"
+         "      \"targets\": [{\"view\": \"left temple\", \"reading\": \"edge_coverage\", \"value\": 50},\n"
+         "                  {\"view\": \"right temple\", \"reading\": \"edge_coverage\", \"value\": 50},\n"
+         "                  {\"view\": \"nape\", \"reading\": \"edge_coverage\", \"value\": 30}]\n",
+         73});
+    people.push_back(
+        {"Freya Holm",
+         "freya",
+         "Asked whether a new lotion does anything at the front.",
+         1,
+         2,
+         Shape::straight,
+         5,
+         45,
+         {"2026-05-05", "2026-06-16", "2026-07-28", "2026-09-08"},
+         {{"front hairline", "front", 21, 13.6, 2, {0.62, 0.62, 0.62, 0.62}, {0.2, 0.2, 0.2, 0.2}}},
+         "      \"services\": [{\"date\": \"2026-06-16\", \"kind\": \"cut\", \"note\": \"2 cm off the ends\"}],\n"
+         "      \"targets\": [{\"view\": \"front hairline\", \"reading\": \"edge_coverage\", \"value\": 50}]\n",
+         70});
+    std::string json =
+        "{\n  \"salon\": \"The Quiet Chair\",\n  \"today\": \"2026-10-06\",\n  \"printer_scale\": 1.0,\n  \"clients\": "
+        "[\n";
     for (const Person& p : people) {
         std::filesystem::create_directories(out + "/" + p.folder);
-        json += std::string("    {\n      \"name\": \"") + p.name + "\",\n      \"note\": \"" + p.note + "\",\n      \"since\": \"" + p.dates[0] +
-                "\",\n      \"photo_consent\": true,\n      \"visits\": [\n";
+        json += std::string("    {\n      \"name\": \"") + p.name + "\",\n      \"note\": \"" + p.note +
+                "\",\n      \"since\": \"" + p.dates[0] + "\",\n      \"photo_consent\": true,\n      \"visits\": [\n";
         for (size_t v = 0; v < p.dates.size(); ++v) {
             json += "      {\"date\": \"" + p.dates[v] + "\", \"hair\": {}, \"photos\": [\n";
             bool first = true;
@@ -153,15 +193,18 @@ int main(int argc, char** argv) {
                     std::string taken = p.dates[v];
                     std::replace(taken.begin(), taken.end(), '-', ':');
                     taken += " 10:" + std::to_string(minute) + ":00";
-                    const std::string base = std::string(p.folder) + "/0" + std::to_string(v + 1) + "-" + site.file_part + "-" + std::to_string(k);
-                    json += (first ? "" : ",\n") + put(out, base, site.view, scene_of(p, site, v, k, card), taken, p.quality, true);
+                    const std::string base = std::string(p.folder) + "/0" + std::to_string(v + 1) + "-" +
+                                             site.file_part + "-" + std::to_string(k);
+                    json += (first ? "" : ",\n") +
+                            put(out, base, site.view, scene_of(p, site, v, k, card), taken, p.quality, true);
                     first = false;
                 }
             json += "],\n       \"grades\": [";
             if (p.folder == std::string("imani")) {
                 const int temple[] = {1, 1, 2, 2, 3, 3};
                 json += "{\"zone\": \"left temple\", \"quality\": \"edges\", \"value\": " + std::to_string(temple[v]) +
-                        "}, {\"zone\": \"nape\", \"quality\": \"edges\", \"value\": 1}, {\"zone\": \"ends\", \"quality\": \"breakage\", \"value\": 2}";
+                        "}, {\"zone\": \"nape\", \"quality\": \"edges\", \"value\": 1}, {\"zone\": \"ends\", "
+                        "\"quality\": \"breakage\", \"value\": 2}";
             } else {
                 json += "{\"zone\": \"front hairline\", \"quality\": \"edges\", \"value\": 2}";
             }
@@ -171,10 +214,23 @@ int main(int argc, char** argv) {
     }
     // The third client's photos must be refused: out of focus, no card, from too far away, steeply tilted, overexposed.
     std::filesystem::create_directories(out + "/noor");
-    Person third{"Noor Abadi", "noor", "First try with the phone: every shot has something wrong with it.", 5, 0, Shape::wavy, 5, 40, {"2026-09-22"},
-                 {{"front hairline", "front", 31, 13.6, 1, {0.7}, {0.3}}}, "", 70};
-    json += "    {\n      \"name\": \"Noor Abadi\",\n      \"note\": \"First try with the phone: every shot has something wrong with it.\",\n      \"since\": \"2026-09-22\",\n"
-            "      \"photo_consent\": false,\n      \"visits\": [\n      {\"date\": \"2026-09-22\", \"hair\": {}, \"photos\": [\n";
+    Person third{"Noor Abadi",
+                 "noor",
+                 "First try with the phone: every shot has something wrong with it.",
+                 5,
+                 0,
+                 Shape::wavy,
+                 5,
+                 40,
+                 {"2026-09-22"},
+                 {{"front hairline", "front", 31, 13.6, 1, {0.7}, {0.3}}},
+                 "",
+                 70};
+    json +=
+        "    {\n      \"name\": \"Noor Abadi\",\n      \"note\": \"First try with the phone: every shot has something "
+        "wrong with it.\",\n      \"since\": \"2026-09-22\",\n"
+        "      \"photo_consent\": false,\n      \"visits\": [\n      {\"date\": \"2026-09-22\", \"hair\": {}, "
+        "\"photos\": [\n";
     const char* wrong[] = {"out-of-focus", "no-card", "too-far", "tilted", "overexposed"};
     for (int k = 0; k < 5; ++k) {
         Scene s = scene_of(third, third.sites[0], 0, k, card);
@@ -197,7 +253,8 @@ int main(int argc, char** argv) {
             s.skin = random_skin(*std::make_unique<Rng>(9), 0);
             s.skin_class = 0;
         }
-        json += (k ? ",\n" : "") + put(out, std::string("noor/01-") + wrong[k], "front hairline", s, "2026:09:22 11:0" + std::to_string(k) + ":00", 70, true);
+        json += (k ? ",\n" : "") + put(out, std::string("noor/01-") + wrong[k], "front hairline", s,
+                                       "2026:09:22 11:0" + std::to_string(k) + ":00", 70, true);
     }
     json += "],\n       \"grades\": []}\n      ],\n      \"services\": [], \"targets\": []\n    }\n  ]\n}\n";
     put_text(out + "/scenario.json", json);

@@ -17,7 +17,9 @@ namespace {
 constexpr int rows = 256, columns = 128, channels = 7;  // crop; targets at half resolution
 constexpr double pi = 3.14159265358979;
 
-double decode(double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); }
+double decode(double c) {
+    return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
+}
 
 uint16_t half(float v) {
     uint32_t u;
@@ -57,8 +59,10 @@ int main(int argc, char** argv) {
         s.growth = random_growth(rng, -7, 7);
         s.light = random_lighting(rng);
         s.phone = random_phone(rng, rng.uniform(0.1, 1.0));
-        // Mostly what the gate accepts for counts and cover; some as coarse as a portrait, brought to the coarsest band.
-        const double ppm = rng.chance(0.1) ? rng.log_uniform(2.5, 11.5) : rng.log_uniform(11.5, 33), band_ppm = std::min(std::max(ppm, 12.0), 24.0);
+        // Mostly what the gate accepts for counts and cover; some as coarse as a portrait, brought to the coarsest
+        // band.
+        const double ppm = rng.chance(0.1) ? rng.log_uniform(2.5, 11.5) : rng.log_uniform(11.5, 33),
+                     band_ppm = std::min(std::max(ppm, 12.0), 24.0);
         Camera& c = s.camera;
         const int quarter = rng.index(4);
         c.turn_deg = 90 * quarter + rng.normal(0, 8);
@@ -103,7 +107,9 @@ int main(int argc, char** argv) {
             y = static_cast<int>(clamp(y, 0, r.height - 1));
             const uint8_t* p = rgb.data() + 3 * (static_cast<size_t>(y) * r.width + x);
             Rgb v{back[p[0]] * gains.r, back[p[1]] * gains.g, back[p[2]] * gains.b};
-            if (p3) v = {1.2249402f * v.r - 0.2249402f * v.g, -0.0420569f * v.r + 1.0420571f * v.g, -0.0196376f * v.r - 0.0786361f * v.g + 1.0982735f * v.b};
+            if (p3)
+                v = {1.2249402f * v.r - 0.2249402f * v.g, -0.0420569f * v.r + 1.0420571f * v.g,
+                     -0.0196376f * v.r - 0.0786361f * v.g + 1.0982735f * v.b};
             return v * static_cast<float>(fix);
         };
         auto log_light = [&](double x, double y) {
@@ -120,7 +126,8 @@ int main(int argc, char** argv) {
                     v[0] += w * q.r, v[1] += w * q.g, v[2] += w * q.b;
                 }
             std::array<float, 3> out;
-            for (size_t k = 0; k < 3; ++k) out[k] = static_cast<float>(std::log(std::max(v[k], 0.0) + kempt::edges::light_floor));
+            for (size_t k = 0; k < 3; ++k)
+                out[k] = static_cast<float>(std::log(std::max(v[k], 0.0) + kempt::edges::light_floor));
             return out;
         };
         // The marked line may lie half a millimetre off.
@@ -139,8 +146,10 @@ int main(int argc, char** argv) {
         const auto reference = kempt::edges::reference_colours(outer, deep, taps, {}, ppm);
 
         // One crop of the band, -1.5..20.5 mm deep, 14 mm along.
-        const double top = rng.uniform(-1.5, std::max(-1.4, 20.5 - rows * step)), left = rng.uniform(-6.8, std::max(-6.7, 6.8 - columns * step));
-        std::vector<uint16_t> input(static_cast<size_t>(3) * rows * columns), target(static_cast<size_t>(channels) * rows * columns / 4);
+        const double top = rng.uniform(-1.5, std::max(-1.4, 20.5 - rows * step)),
+                     left = rng.uniform(-6.8, std::max(-6.7, 6.8 - columns * step));
+        std::vector<uint16_t> input(static_cast<size_t>(3) * rows * columns),
+            target(static_cast<size_t>(channels) * rows * columns / 4);
         std::vector<float> sums(static_cast<size_t>(channels) * rows * columns / 4, 0.f);
         const size_t plane = static_cast<size_t>(rows) * columns, quarter_plane = plane / 4;
         const int hc = columns / 2;
@@ -149,12 +158,15 @@ int main(int argc, char** argv) {
             for (int i = 0; i < columns; ++i) {
                 const double x = left + (i + 0.5) * step, y = top + off + (j + 0.5) * step;
                 const auto v = log_light(x, y);
-                for (size_t k = 0; k < 3; ++k) input[k * plane + static_cast<size_t>(j) * columns + i] = half(v[k] - reference.log_skin[k]);
+                for (size_t k = 0; k < 3; ++k)
+                    input[k * plane + static_cast<size_t>(j) * columns + i] = half(v[k] - reference.log_skin[k]);
                 const V2 p = projector.px_from({x, y, 0});
-                const int ix = static_cast<int>(clamp(std::floor(p.x), 0, r.width - 2)), iy = static_cast<int>(clamp(std::floor(p.y), 0, r.height - 2));
+                const int ix = static_cast<int>(clamp(std::floor(p.x), 0, r.width - 2)),
+                          iy = static_cast<int>(clamp(std::floor(p.y), 0, r.height - 2));
                 const double tx = clamp(p.x - ix, 0, 1), ty = clamp(p.y - iy, 0, 1);
                 const float* a = r.cover.data() + static_cast<size_t>(iy) * r.width + ix;
-                const double cover = (a[0] * (1 - tx) + a[1] * tx) * (1 - ty) + (a[r.width] * (1 - tx) + a[r.width + 1] * tx) * ty;
+                const double cover =
+                    (a[0] * (1 - tx) + a[1] * tx) * (1 - ty) + (a[r.width] * (1 - tx) + a[r.width + 1] * tx) * ty;
                 sums[static_cast<size_t>(j / 2) * hc + i / 2] += static_cast<float>(cover / 4);
                 mean_cover += cover / static_cast<double>(plane);
             }
@@ -169,9 +181,10 @@ int main(int argc, char** argv) {
                     if (cu < 0 || cv < 0 || cu >= hc || cv >= rows / 2) continue;
                     const double w = (i ? u - iu : 1 - u + iu) * (j ? v - iv : 1 - v + iv);
                     for (int k = 0; k < 6; ++k) {
-                        // Crossings of a test line at angle k * 30 degrees from the edge, per mm of it: |n . t| length / area;
-                        // stored per pixel of the band.
-                        const double angle = k * pi / 6, n = std::abs(-std::sin(angle) * dx + std::cos(angle) * dy) / std::max(1e-9, length);
+                        // Crossings of a test line at angle k * 30 degrees from the edge, per mm of it: |n . t| length
+                        // / area; stored per pixel of the band.
+                        const double angle = k * pi / 6, n = std::abs(-std::sin(angle) * dx + std::cos(angle) * dy) /
+                                                             std::max(1e-9, length);
                         sums[static_cast<size_t>(k + 1) * quarter_plane + static_cast<size_t>(cv) * hc + cu] +=
                             static_cast<float>(w * n * length / (4 * step * step) * step);
                     }
