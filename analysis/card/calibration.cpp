@@ -18,6 +18,8 @@ constexpr double second_search = 1.6;
 // A photo out of focus shows its card too softly for the search; halved it is as sharp again, and then the gate can
 // say that it is blurred and not that there is no card. A quarter of the first search's pixels, quickly.
 constexpr double blurred_search = 0.5;
+// Unsharp mask about as wide as a blurred marker's cell is deep (5-7 px there).
+constexpr double sharpening_px = 5;
 constexpr int smallest_search = 100;  // px: four markers of 12 px and what lies between them
 // A good corner fit leaves 0.05-0.3 px; a bent card or a false marker several pixels. 1 % of a marker's side is 0.1 mm,
 // which would be 0.1 % of the card's length.
@@ -168,7 +170,7 @@ Calibration calibrate(const Photo& photo, const CalibrationOptions& options) {
             }
             if (card.size() < 2 && !sheet_seen && longer > smallest_search) {
                 const int halved = std::max(smallest_search, cvRound(blurred_search * std::min(longer, side)));
-                const std::vector<Marker> softly = detect_reduced(photo.pixels, halved);
+                const std::vector<Marker> softly = detect_reduced(photo.pixels, halved, false, sharpening_px);
                 if (auto group = agreeing(softly, card_layout()); group.size() >= 2) {
                     found = softly;
                     card = std::move(group);

@@ -157,7 +157,10 @@ GateReport judge(const Photo& photo, const Calibration& calibration, const std::
     const bool too_coarse = px_per_mm > 0 && px_per_mm < limits.scale_refused_px_per_mm;
     if (too_coarse)
         findings.push_back(
-            {"too-coarse", Level::refused, "The photo has only " + number(px_per_mm, 1) + " pixels per mm.",
+            {"too-coarse", Level::refused,
+             "The photo has only " + number(px_per_mm, 1) + " pixels per mm; below " +
+                 number(limits.scale_refused_px_per_mm, 0) +
+                 " hairs cannot be told from the scalp between them, so nothing is measured.",
              "Come closer: 12 pixels per mm are wanted for coverage, 20 and more for counting strands."});
     if (gauge) {
         judge_sharpness(findings, calibration, limits, too_coarse);

@@ -105,10 +105,16 @@ std::vector<Marker> detect(const cv::Mat& grey, bool quick) {
     return found;
 }
 
-std::vector<Marker> detect_reduced(const cv::Mat& pixels, int longest_side, bool quick) {
+std::vector<Marker> detect_reduced(const cv::Mat& pixels, int longest_side, bool quick, double sharpen_px) {
     const int longer = std::max(pixels.cols, pixels.rows);
     const int factor = std::max(1, (longer + longest_side - 1) / longest_side);
-    std::vector<Marker> found = detect(reduced_grey(pixels, factor), quick);
+    cv::Mat grey = reduced_grey(pixels, factor);
+    if (sharpen_px > 0 && !grey.empty()) {
+        cv::Mat soft;
+        cv::GaussianBlur(grey, soft, {}, sharpen_px);
+        cv::addWeighted(grey, 3, soft, -2, 0, grey);
+    }
+    std::vector<Marker> found = detect(grey, quick);
     for (Marker& marker : found)
         for (cv::Point2d& corner : marker.corners)
             corner = (corner + cv::Point2d(0.5, 0.5)) * factor - cv::Point2d(0.5, 0.5);

@@ -23,8 +23,10 @@ struct Marker {
 // quick thresholds once, at one window: half the time, small and large markers alike but fewer in poor light.
 [[nodiscard]] std::vector<Marker> detect(const cv::Mat& grey, bool quick = false);
 
-// Markers of the whole photo from a picture reduced until its longer side is at most longest_side px.
-[[nodiscard]] std::vector<Marker> detect_reduced(const cv::Mat& pixels, int longest_side, bool quick = false);
+// Markers of the whole photo from a picture reduced until its longer side is at most longest_side px, then sharpened by
+// an unsharp mask of that width when sharpen_px > 0 (for photos out of focus).
+[[nodiscard]] std::vector<Marker> detect_reduced(const cv::Mat& pixels, int longest_side, bool quick = false,
+                                                 double sharpen_px = 0);
 
 // Looks again for one marker near where it should be, at a scale that suits it. Empty when it is not there.
 [[nodiscard]] std::vector<Marker> detect_near(const cv::Mat& pixels, const std::array<cv::Point2d, 4>& expected,

@@ -73,7 +73,7 @@ BOOST_AUTO_TEST_CASE(a_photo_out_of_focus_is_called_blurred_and_not_a_photo_with
     test::Scene scene = good_scene();
     scene.px_per_mm = 13.5;
     scene.size = {1300, 900};
-    for (const double blur : {3.0, 4.0}) {
+    for (const double blur : {3.0, 4.0, 5.0, 6.0}) {
         scene.blur_px = blur;
         const card::GateReport report = judged(scene);
         BOOST_TEST_CONTEXT("blur " << blur) {
