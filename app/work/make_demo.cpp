@@ -18,6 +18,7 @@
 #include "work/keep_records.h"
 #include "work/measure_in_book.h"
 #include "work/open_book.h"
+#include "work/real_photo.h"
 #include "work/scenario.h"
 #include "work/set_marks.h"
 
@@ -183,8 +184,10 @@ Result<DemoReport> make_demo(const DemoOptions& options, const Progress& progres
         return missing("no-samples", "The demo's photos were not found.",
                        "Set KEMPT_SAMPLES to the folder sample-images of Kempt.");
     if (options.out.isEmpty()) return invalid("no-folder", "Say into which folder the demo goes.");
-    const auto scenario = read_scenario(samples);
+    auto scenario = read_scenario(samples);
     if (!scenario) return scenario.error();
+    if (const Status status = add_photo_without_card(*scenario, samples, fixtures_folder()); !status)
+        return status.error();
     const QDir out(options.out);
     if (!out.exists() && !QDir().mkpath(options.out)) return disk(options.out, QStringLiteral("it could not be made"));
     DemoReport report;

@@ -1,5 +1,6 @@
 // Fills a new book from sample-images/scenario.json, measures everything and writes reports, pictures, chart data and
-// readings into one folder. The format of scenario.json is described in sample-images/README.md.
+// readings into one folder. Where $KEMPT_FIXTURES leads to it, a real portrait without a card comes with it
+// (real_photo.h). The format of scenario.json is described in sample-images/README.md.
 #pragma once
 
 #include <QString>
