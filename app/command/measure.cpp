@@ -37,6 +37,7 @@ QStringList lines_of(const work::MeasureResult& result) {
 Result<Answer> measure(const Arguments& arguments, const Progress& progress) {
     work::MeasureOptions options;
     options.printer_scale = arguments.number(q("printer-scale"), 1);
+    options.with_sha256 = false;
     options.focal_px = arguments.number(q("focal-px"), 0);
     if (const Status status = options.check(); !status) return usage_error(QString::fromStdString(status.error().what));
     const auto marks_file = intake::read_file(arguments.text(q("marks")));

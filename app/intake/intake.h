@@ -28,14 +28,17 @@ struct Header {
 struct Decoded {
     Header header;
     Photo photo;        // upright, 8 or 16 bit RGB; alpha laid over white; grey spread to RGB; CMYK through its profile
-    QString sha256;     // of the bytes, lower-case hex
+    QString sha256;     // of the bytes, lower-case hex; empty when it was not wanted
     QStringList notes;  // "alpha laid over white", ...
 };
 
 // Reads only the header. Errors: damaged, unsupported, too_large.
 [[nodiscard]] Result<Header> read_header(const QByteArray& bytes, const Limits& limits = {});
+// The SHA-256 costs a third of the time that the pixels of a JPEG do.
+enum class CheckSum { wanted, skipped };
 // Decodes. Errors: damaged (truncated, zero bytes), unsupported (not a picture, animated), too_large.
-[[nodiscard]] Result<Decoded> decode(const QByteArray& bytes, const Limits& limits = {});
+[[nodiscard]] Result<Decoded> decode(const QByteArray& bytes, const Limits& limits = {},
+                                     CheckSum check_sum = CheckSum::wanted);
 // Reads a file within the size limit. Errors: not_found, io, too_large.
 [[nodiscard]] Result<QByteArray> read_file(const QString& path, const Limits& limits = {});
 // JPEG thumbnail, sRGB, longest side `side` px.

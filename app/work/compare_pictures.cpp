@@ -93,6 +93,7 @@ Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& opti
     auto to = choose(book, options, options.to_visit);
     if (!to) return to.error();
     MeasureOptions how = options.measure;
+    how.with_sha256 = false;
     const auto scale = printer_scale_of(book);
     if (!scale) return scale.error();
     how.printer_scale = scale.value();

@@ -102,6 +102,7 @@ Result<MeasuredPhoto> measure_in_book(Book& book, Id photo, const MeasureInBookO
         return missing("no-marks", "Nothing has been drawn on this photo yet.", "Draw the edge line first.");
     measured.marks = *marks.value();
     MeasureOptions how = options.measure;
+    how.with_sha256 = true;
     if (options.use_book_printer_scale) {
         const auto scale = printer_scale_of(book);
         if (!scale) return scale.error();

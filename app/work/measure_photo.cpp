@@ -81,7 +81,8 @@ Result<std::shared_ptr<const OpenPhoto>> open(const QByteArray& bytes, const Mea
                                               const Progress& progress) {
     if (const Status status = options.check(); !status) return status.error();
     if (tell(progress, 0, "reading the photo") == Go::stop) return stopped();
-    auto decoded = intake::decode(bytes, options.limits);
+    auto decoded = intake::decode(bytes, options.limits,
+                                  options.with_sha256 ? intake::CheckSum::wanted : intake::CheckSum::skipped);
     if (!decoded) return decoded.error();
     if (tell(progress, 0.5, "looking for the gauge card") == Go::stop) return stopped();
     auto open = std::make_shared<OpenPhoto>();

@@ -22,6 +22,7 @@ struct MeasureOptions {
     double focal_px = 0;         // 0: unknown, the tilt assumes a phone's main camera
     edges::EdgeOptions edges;
     bool with_overlay = false;  // fills MeasureResult::edges.overlay_px (photo size; for showing only)
+    bool with_sha256 = true;    // fills MeasureResult::sha256
     intake::Limits limits;
 
     // Errors: invalid, naming the field.
@@ -36,7 +37,7 @@ struct OpenPhoto {
 
 struct MeasureResult {
     intake::Header header;
-    QString sha256;
+    QString sha256;                 // empty when it was not wanted
     QStringList notes;              // of the intake: "alpha laid over white"
     card::Calibration calibration;  // the one that was used: the card's, or from the two points
     card::GateReport quality;

@@ -1,5 +1,6 @@
 #include "work/measure_photo.h"
 
+#include <QCryptographicHash>
 #include <QJsonDocument>
 #include <boost/test/unit_test.hpp>
 
@@ -141,6 +142,22 @@ BOOST_AUTO_TEST_CASE(a_coarse_photo_gives_coverage_and_nothing_else) {
         BOOST_TEST((refusal.code == "coverage-only" || refusal.code.starts_with("too-coarse")), refusal.code);
     BOOST_TEST(too_coarse->edges.readings.empty());
     for (const Refusal& refusal : too_coarse->edges.refused) BOOST_TEST(refusal.code == "too-coarse");
+}
+
+BOOST_AUTO_TEST_CASE(the_check_sum_is_left_out_only_when_it_is_not_wanted) {
+    const QByteArray bytes = tests::photo_bytes_of({});
+    work::MeasureOptions options;
+    const auto with = work::measure_photo(bytes, tests::marks_for({}), options);
+    options.with_sha256 = false;
+    const auto without = work::measure_photo(bytes, tests::marks_for({}), options);
+    BOOST_REQUIRE(with.ok());
+    BOOST_REQUIRE(without.ok());
+    BOOST_TEST(with->sha256.toStdString() ==
+               QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex().toStdString());
+    BOOST_TEST(without->sha256.isEmpty());
+    BOOST_REQUIRE_EQUAL(with->edges.readings.size(), without->edges.readings.size());
+    for (std::size_t i = 0; i < with->edges.readings.size(); ++i)
+        BOOST_TEST(with->edges.readings[i].value == without->edges.readings[i].value);
 }
 
 BOOST_AUTO_TEST_CASE(marks_outside_the_photo_are_an_error_that_names_them) {
