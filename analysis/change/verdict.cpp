@@ -155,9 +155,9 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
     else
         judgement.verdict = Verdict::worse;
     const double factor = wording.factor;
-    judgement.reason =
-        sentence(name, wording.unit.empty() ? from.unit : wording.unit,
-                 figures(factor * mean(before), factor * mean(after), factor * smallest, called), judgement.verdict);
+    const Figures shown = figures(factor * mean(before), factor * mean(after), factor * smallest, called);
+    judgement.reason = sentence(name, wording.unit.empty() ? from.unit : wording.unit, shown, judgement.verdict);
+    judgement.said = rounded(shown.to - shown.from, shown.decimals) / factor;
     return judgement;
 }
 

@@ -15,6 +15,7 @@ struct Judgement {
     Verdict verdict = Verdict::not_comparable;
     double difference = 0;           // to - from, in the reading's unit; 0 when a side has no value
     double smallest_detectable = 0;  // 0 when it is not known
+    double said = 0;                 // difference as the reason prints it, in the reading's unit; for tables beside it
     std::string reason;              // full sentences with figures and unit, rounded to what they can bear
 };
 

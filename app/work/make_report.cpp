@@ -48,13 +48,16 @@ void add_history(report::Model& model, const Visit& visit, const PhotoRecord& ph
                               reading.analysis_version});
 }
 
-Status add_photos(Book& book, const Visit& visit, report::Model& model, QHash<QString, int>& seen) {
+Status add_photos(Book& book, const Visit& visit, report::Model& model, QHash<QString, int>& seen,
+                  QSet<QString>& sources) {
     const auto photos = store::photos_of_visit(book, visit.id);
     if (!photos) return photos.error();
     for (const PhotoRecord& photo : photos.value()) {
         const auto readings = store::latest_readings(book, photo.id);
         if (!readings) return readings.error();
         add_history(model, visit, photo, readings.value());
+        for (const ReadingRecord& reading : readings.value())
+            sources.insert(calibration_from_json(reading.card.toUtf8()).source);
         if (photo.quality_level == u"refused") {
             const Finding finding = gravest(photo);
             model.left_out.append({visit.date, photo.view, QStringLiteral("photo %1").arg(photo.shot),
@@ -142,15 +145,26 @@ Status add_pairs(Book& book, const ReportOptions& options, const ClientProgress&
     return Done{};
 }
 
-Status add_method(Book& book, const ClientProgress& progress, report::Model& model) {
+// How the photos got their scale, from the calibrations kept with the readings.
+QString scale_words(const QSet<QString>& sources, double printer_scale) {
+    const bool gauge = sources.contains(QStringLiteral("card")) || sources.contains(QStringLiteral("sheet"));
+    const bool points = sources.contains(QStringLiteral("points"));
+    if (!gauge)
+        return points ? QStringLiteral("no gauge card; the scale comes from two points a known distance apart")
+                      : QStringLiteral("no photo shows the gauge card");
+    QString words = printer_scale == 1.0
+                        ? QStringLiteral("gauge card, printer correction not set")
+                        : QStringLiteral("gauge card, printed at %1 % of its size").arg(100 * printer_scale, 0, 'f', 1);
+    if (points) words += QStringLiteral("; some photos have their scale from two points");
+    return words;
+}
+
+Status add_method(Book& book, const ClientProgress& progress, const QSet<QString>& sources, report::Model& model) {
     const auto scale = printer_scale_of(book);
     if (!scale) return scale.error();
     model.method.program_version = QStringLiteral("Kempt " KEMPT_VERSION);
     model.method.analysis_version = analysis_version;
-    model.method.card =
-        scale.value() == 1.0
-            ? QStringLiteral("gauge card, printer correction not set")
-            : QStringLiteral("gauge card, printed at %1 % of its size").arg(100 * scale.value(), 0, 'f', 1);
+    model.method.card = scale_words(sources, scale.value());
     if (!progress.series.empty()) model.method.spread_source = progress.series.front().spread_from;
     return Done{};
 }
@@ -186,8 +200,9 @@ Result<report::Model> report_model_of(Book& book, const ReportOptions& options, 
     }
     for (const Service& service : progress.services) model.services.append({service.date, service.kind, service.note});
     QHash<QString, int> seen;
+    QSet<QString> sources;
     for (const Visit& visit : progress.visits)
-        if (const Status status = add_photos(book, visit, model, seen); !status) return status.error();
+        if (const Status status = add_photos(book, visit, model, seen, sources); !status) return status.error();
     add_other_visits(model, progress);
     if (const Status status = add_grades(book, options.client, model); !status) return status.error();
     if (!progress.client.photo_consent) {
@@ -197,7 +212,7 @@ Result<report::Model> report_model_of(Book& book, const ReportOptions& options, 
     } else if (const Status status = add_pairs(book, options, progress, model, part_of(tell_on, 0.2, 0.9)); !status) {
         return status.error();
     }
-    if (const Status status = add_method(book, progress, model); !status) return status.error();
+    if (const Status status = add_method(book, progress, sources, model); !status) return status.error();
     if (tell(tell_on, 0.9, "writing the report") == Go::stop) return stopped();
     return model;
 }

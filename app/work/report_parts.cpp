@@ -70,7 +70,7 @@ report::Row row_of(const Series& series, const ReportVisits& visits) {
         row.outcome = outcome_of(judgement.verdict);
         row.reason = QString::fromStdString(judgement.reason);
         if (judgement.verdict != change::Verdict::not_comparable) {
-            row.change = judgement.difference;
+            row.change = judgement.said;  // the table and the sentence below it print the same figure
             row.smallest_detectable = judgement.smallest_detectable;
         }
     } else {

@@ -40,6 +40,16 @@ void add_shot(VisitPoint& point, const store::DatedReading& dated, bool visit_ha
     }
 }
 
+// Why a visit has no value: the reason that its shots share, else that of each shot.
+QString why_none(const QStringList& left_out) {
+    if (left_out.isEmpty()) return QStringLiteral("There is no photo of this view.");
+    QStringList reasons;
+    for (const QString& words : left_out) reasons.append(words.section(QStringLiteral(": "), 1));
+    reasons.removeDuplicates();
+    return QStringLiteral("No shot gives this reading. ") +
+           (reasons.size() == 1 ? reasons.front() : left_out.join(u' '));
+}
+
 }  // namespace
 
 QString words_of(const HairState& hair) {
@@ -65,10 +75,7 @@ std::vector<VisitPoint> points_from(const QVector<store::DatedReading>& readings
         add_shot(points.back(), dated, has_card[dated.visit]);
     }
     for (VisitPoint& point : points)
-        if (point.shots.empty())
-            point.not_comparable.append(point.left_out.isEmpty()
-                                            ? QStringLiteral("There is no photo of this view.")
-                                            : QStringLiteral("No shot gives this reading. ") + point.left_out.front());
+        if (point.shots.empty()) point.not_comparable.append(why_none(point.left_out));
     return points;
 }
 
