@@ -40,14 +40,15 @@ void add_shot(VisitPoint& point, const store::DatedReading& dated, bool visit_ha
     }
 }
 
-// Why a visit has no value: the reason that its shots share, else that of each shot.
+// Why a visit has no value: the reason that its shots share, else that of the first.
 QString why_none(const QStringList& left_out) {
     if (left_out.isEmpty()) return QStringLiteral("There is no photo of this view.");
     QStringList reasons;
     for (const QString& words : left_out) reasons.append(words.section(QStringLiteral(": "), 1));
     reasons.removeDuplicates();
-    return QStringLiteral("No shot gives this reading. ") +
-           (reasons.size() == 1 ? reasons.front() : left_out.join(u' '));
+    if (reasons.size() == 1) return QStringLiteral("No shot gives this reading. ") + reasons.front();
+    return QStringLiteral("No shot gives this reading. %1 The other shots have reasons of their own.")
+        .arg(left_out.front());
 }
 
 }  // namespace
