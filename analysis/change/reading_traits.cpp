@@ -18,11 +18,11 @@ struct Traits {
 // Direction: what a recovering client hopes for. Fill depth is the depth at which coverage reaches half of its inner
 // value, so it falls as an edge fills in.
 constexpr std::array<Traits, 16> table{{
-    {"edge_coverage", "Edge coverage", Better::higher, 1.2, 0},
-    {"edge_strands", "Strands at the edge", Better::higher, 0.9, 0},
-    {"fill_depth", "Fill depth", Better::lower, 0.5, 0},
-    {"bare_length", "Bare length", Better::lower, 1.5, 0},
-    {"length_density", "Hair length per area", Better::higher, 0.08, 0},
+    {"edge_coverage", "Edge coverage", Better::higher, 1.5, 1.1},
+    {"edge_strands", "Strands at the edge", Better::higher, 1.9, 1.2},
+    {"fill_depth", "Fill depth", Better::lower, 0.36, 0.3},
+    {"bare_length", "Bare length", Better::lower, 2.8, 2.2},
+    {"length_density", "Hair length per area", Better::higher, 0.25, 0.18},
     {"temple_asymmetry", "Difference between the temples", Better::lower, 0, 0},
     {"shine_contrast", "Shine contrast", Better::higher, 0, 0},
     {"shine_width", "Shine width", Better::lower, 0, 0},

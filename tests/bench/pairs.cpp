@@ -1,15 +1,20 @@
 // Visits re-photographed: the same hair under another day's light, and the same edge with more hair. Each pair is three
 // visits of two shots: A and B show the same strands, C shows 8 points more coverage or so.
-//   bench_pairs SEED COUNT GROWN   one CSV row a shot; only every GROWN-th pair has a visit C (0: none)
+//   bench_pairs SEED COUNT GROWN LIGHT   one CSV row a shot; only every GROWN-th pair has a visit C (0: none)
+// LIGHT "salon": the same chair and lamps, as well as they are set up again (direction to about 35 degrees around and 8
+// degrees up, strength, softness, somebody's shadow, colour and phone settings anew). LIGHT "any": every visit is lit
+// from anywhere.
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
+#include <string>
 
 #include "bench/support/measure_shot.h"
 #include "render/write_photo.h"
 
 int main(int argc, char** argv) {
-    if (argc != 4) return 2;
+    if (argc != 5) return 2;
+    const bool any_light = std::string(argv[4]) == "any";
     const uint64_t first = std::strtoull(argv[1], nullptr, 10), count = std::strtoull(argv[2], nullptr, 10),
                    grown = std::strtoull(argv[3], nullptr, 10);
     const render::CardPicture card = render::printed_card();
@@ -21,8 +26,8 @@ int main(int argc, char** argv) {
     constexpr double hand_mm = 0.3;
     for (uint64_t pair = first; pair < first + count; ++pair) {
         render::Rng choose(pair * 31 + 5);
-        // Three in ten close enough for counts.
-        const double px_per_mm = choose.chance(0.3) ? choose.uniform(20.5, 22) : choose.uniform(12.2, 15);
+        // Two in ten close enough for counts.
+        const double px_per_mm = choose.chance(0.2) ? choose.uniform(20.5, 21.5) : choose.uniform(12.2, 13.8);
         double cover = 0;
         const int visits = grown > 0 && pair % grown == 0 ? 3 : 2;
         for (int visit = 0; visit < visits; ++visit) {
@@ -36,7 +41,16 @@ int main(int argc, char** argv) {
             options.field_mm_y = 66;
             options.quarter_turns = false;
             const uint64_t person = pair * 7919 + 500001, day = (pair * 3 + static_cast<uint64_t>(visit)) * 104729 + 77;
-            const render::Scene today = render::close_up(person, day, card, options);
+            render::Scene today = render::close_up(person, day, card, options);
+            if (!any_light) {
+                render::Rng chair(person + 3), set_up(day + 9);
+                const render::Lighting usual = render::random_lighting(chair);
+                const double around = std::atan2(usual.key.y, usual.key.x) + set_up.normal(0, 0.6);
+                const double up = std::min(1.45, std::max(0.4, std::asin(usual.key.z) + set_up.normal(0, 0.14)));
+                today.light.key = {std::cos(up) * std::cos(around), std::cos(up) * std::sin(around), std::sin(up)};
+                today.light.key_share = std::min(0.9, std::max(0.15, usual.key_share + set_up.normal(0, 0.1)));
+                today.light.penumbra = usual.penumbra * std::exp(set_up.normal(0, 0.3));
+            }
             // Where nothing changes for the better: a closed edge cannot gain 8 points, so start where there is room.
             double growth = 1;
             if (visit == 2) {
