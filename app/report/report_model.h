@@ -68,6 +68,7 @@ struct TargetBar {
     QDate baseline_date, now_date;
     std::optional<double> share;  // 0 at the baseline, 1 at the target, unclamped; not set when it makes no sense
     QString forecast;             // a full sentence with a range of dates, or why there is none; may be empty
+    double baseline_half = 0, now_half = 0;  // half of the 95 % intervals; 0: not known
 };
 
 struct ServiceLine {

@@ -28,8 +28,8 @@ void paint_bar(QPainter& painter, const QRectF& bar, double share) {
 }
 
 QString way_in_words(const TargetBar& target, LengthUnit length) {
-    const auto plain = [&](double value) { return plain_figure(value, 0, target.unit, length); };
-    const QString now = QStringLiteral("%1 on %2").arg(plain(target.now), day(target.now_date));
+    const QString now = QStringLiteral("%1 on %2")
+                            .arg(plain_figure(target.now, target.now_half, target.unit, length), day(target.now_date));
     if (!target.share) return QStringLiteral("Now %1. A share of the way cannot be given.").arg(now);
     const double percent = std::round(*target.share * 100);
     if (percent >= 100) return QStringLiteral("Now %1: the target is reached.").arg(now);
@@ -93,7 +93,8 @@ void add_targets(Blocks& blocks, const Context& context) {
         const TextBox name(capitalised(name_of(target.view, target.reading)), body_font(9, true), ink::text,
                            context.width);
         const TextBox from(QStringLiteral("start %1, %2")
-                               .arg(plain_figure(target.baseline, 0, target.unit, length), day(target.baseline_date)),
+                               .arg(plain_figure(target.baseline, target.baseline_half, target.unit, length),
+                                    day(target.baseline_date)),
                            body_font(7.5), ink::quiet, context.width / 2);
         const TextBox to(QStringLiteral("target %1").arg(plain_figure(target.target, 0, target.unit, length)),
                          body_font(7.5), ink::quiet, context.width / 2, Qt::AlignRight);

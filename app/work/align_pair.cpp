@@ -3,6 +3,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "colour/colour.h"
+#include "work/common_area.h"
 #include "work/compare_pictures.h"
 #include "work/errors.h"
 #include "work/line_up.h"
@@ -15,6 +16,7 @@ constexpr int finer = 2;                  // drawn this much finer, then average
 constexpr double longest_mm = 200;        // wider than a head: a mark far off must not make a huge picture
 constexpr int longest_warped_px = 30000;  // OpenCV's warp addresses pixels in 16 bits
 constexpr std::uint8_t empty_grey = 200;  // where a photo does not reach
+constexpr double line_margin_mm = 1;      // an edge line on the rim of the picture is hard to see
 
 std::vector<cv::Point2d> in_mm(const QVector<QPointF>& px, const card::Calibration& calibration) {
     std::vector<cv::Point2d> mm;
@@ -68,6 +70,23 @@ void grow(std::vector<cv::Point2d>& points, const MarkedLine& marked, const Rigi
     }
 }
 
+// Both edge lines with their margin: what stays in the picture also where one photo ends.
+cv::Rect2d about_lines(const MarkedLine& earlier, const Rigid& display_from_earlier, const MarkedLine& later,
+                       const Rigid& display_from_later) {
+    cv::Point2d first = display_from_earlier(earlier.line_mm.front()), last = first;
+    const auto take = [&](const MarkedLine& marked, const Rigid& to_display) {
+        for (const cv::Point2d& p : marked.line_mm) {
+            const cv::Point2d at = to_display(p);
+            first = {std::min(first.x, at.x), std::min(first.y, at.y)};
+            last = {std::max(last.x, at.x), std::max(last.y, at.y)};
+        }
+    };
+    take(earlier, display_from_earlier);
+    take(later, display_from_later);
+    const cv::Point2d margin(line_margin_mm, line_margin_mm);
+    return {first - margin, last + margin};
+}
+
 Frame frame_for(const PairSide& before, const PairSide& after, const LineUp& laid, const AlignOptions& options) {
     const MarkedLine earlier = line_of(before), later = line_of(after);
     const QPointF middle = before.marks.edge_line.at(before.marks.edge_line.size() / 2);
@@ -90,6 +109,11 @@ Frame frame_for(const PairSide& before, const PairSide& after, const LineUp& lai
         bottom = std::max(bottom, p.y);
     }
     frame.area_mm = {left, top, std::min(right_end - left, longest_mm), std::min(bottom - top, longest_mm)};
+    frame.area_mm = common_area(
+        frame.area_mm, about_lines(earlier, frame.display_from_earlier, later, display_from_later),
+        {{frame.display_from_earlier.matrix() * before.calibration.mm_from_px,
+          before.photo->decoded.photo.pixels.size()},
+         {display_from_later.matrix() * after.calibration.mm_from_px, after.photo->decoded.photo.pixels.size()}});
     const QPointF other = after.marks.edge_line.at(after.marks.edge_line.size() / 2);
     const double finest = std::max(card::px_per_mm_at(before.calibration, {middle.x(), middle.y()}),
                                    card::px_per_mm_at(after.calibration, {other.x(), other.y()}));

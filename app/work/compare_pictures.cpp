@@ -114,6 +114,7 @@ Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& opti
     pictures.after_photo = to->photo.id;
     pictures.before_date = from->date;
     pictures.after_date = to->date;
+    pictures.length = options.length;
     pictures.verdict = verdict_line(book, options);
     return pictures;
 }
@@ -126,6 +127,7 @@ report::PairPicture picture_of(const ComparedPictures& pictures) {
     picture.before_date = pictures.before_date;
     picture.after_date = pictures.after_date;
     picture.px_per_mm = pictures.pair.px_per_mm;
+    picture.length = pictures.length;
     picture.title = word_of(pictures.view);
     picture.verdict = (QStringList{pictures.verdict} + pictures.pair.notes).join(QStringLiteral(" ")).trimmed();
     return picture;

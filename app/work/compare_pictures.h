@@ -32,7 +32,8 @@ struct AlignOptions {
 };
 
 struct AlignedPair {
-    QImage before, after;               // RGB888, same size; pixel (x, y) is the same place of the scalp in both
+    QImage before, after;               // RGB888, same size; pixel (x, y) is the same place of the scalp in both.
+                                        // At one scale they show what both photos show (common_area.h)
     double px_per_mm = 0;               // of both; 0: not to scale
     QPolygonF before_line, after_line;  // the edge lines in picture pixels
     bool light_matched = false;         // both rendered from their card's light; false: as the cameras wrote them
@@ -52,13 +53,14 @@ struct CompareOptions {
     Id from_visit = 0, to_visit = 0;
     AlignOptions align;
     MeasureOptions measure;
-    LengthUnit length = LengthUnit::millimetres;  // of the verdict's sentence
+    LengthUnit length = LengthUnit::millimetres;  // of the verdict's sentence and the scale bar
 };
 struct ComparedPictures {
     AlignedPair pair;
     View view = View::left_temple;
     Id before_photo = 0, after_photo = 0;
     QDate before_date, after_date;
+    LengthUnit length = LengthUnit::millimetres;  // of the verdict and of the scale bar
     QString verdict;  // one line: edge coverage from .. to .., and whether the change is real
 };
 // The best measured shot of the view at each visit. Errors: not_found (visit, photo of that view, marks), invalid

@@ -101,6 +101,8 @@ std::optional<report::TargetBar> target_bar_of(const Series& series) {
     bar.unit = series.unit;
     bar.baseline = *first->mean;
     bar.now = *last->mean;
+    bar.baseline_half = (first->high - first->low) / 2;
+    bar.now_half = (last->high - last->low) / 2;
     bar.target = series.target->target.value;
     bar.baseline_date = first->date;
     bar.now_date = last->date;

@@ -12,6 +12,7 @@
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/fringe_bar.h"
 #include "desk/widgets/parts.h"
+#include "domain/measure_units.h"
 #include "domain/words.h"
 #include "work/chart_of.h"
 #include "work/keep_records.h"
@@ -21,23 +22,13 @@
 namespace kempt::desk {
 namespace {
 
-constexpr double mm_per_inch = 25.4;
-
 // One unit of the reading as the person reads it.
 double shown_factor(const QString& unit) {
-    if (look().length() == LengthUnit::millimetres) return 1;
-    if (unit == "mm") return 1 / mm_per_inch;
-    if (unit == "1/cm") return mm_per_inch / 10;
-    if (unit == "mm/mm2") return mm_per_inch;
-    return 1;
+    return conversion_of(unit, look().length()).factor;
 }
 
 QString shown_unit(const QString& unit) {
-    if (look().length() == LengthUnit::millimetres) return charts::unit_for_people(unit);
-    return unit == "mm"       ? QStringLiteral("in")
-           : unit == "1/cm"   ? QStringLiteral("per in")
-           : unit == "mm/mm2" ? QStringLiteral("in/in²")
-                              : unit;
+    return charts::unit_for_people(conversion_of(unit, look().length()).unit);
 }
 
 }  // namespace
@@ -108,8 +99,9 @@ void ProgressPanel::load() {
     const Id client = client_;
     session_.ask(
         session_.records(), tr("Reading the progress"), this,
-        [client](Book& book, const Progress& progress) -> Result<std::shared_ptr<const work::ClientProgress>> {
-            auto read = work::progress_of(book, {client, {}, {}}, progress);
+        [client, length = look().length()](
+            Book& book, const Progress& progress) -> Result<std::shared_ptr<const work::ClientProgress>> {
+            auto read = work::progress_of(book, {client, {}, {}, length}, progress);
             if (!read.ok()) return read.error();
             return std::make_shared<const work::ClientProgress>(std::move(read.value()));
         },
@@ -158,11 +150,10 @@ void ProgressPanel::fill_targets() {
     empty_layout(targets_);
     for (const work::Series& s : progress_->series) {
         if (!s.target) continue;
-        const double k = shown_factor(s.unit);
-        const QString wanted = tr("%1, %2: target %3 %4")
-                                   .arg(beginning(word_of(s.view)), title_of_reading(s.reading))
-                                   .arg(s.target->target.value * k, 0, 'g', 3)
-                                   .arg(shown_unit(s.unit));
+        const QString wanted =
+            tr("%1, %2: target %3 %4")
+                .arg(beginning(word_of(s.view)), title_of_reading(s.reading),
+                     plain_value(s.target->target.value * shown_factor(s.unit), 0, QString()), shown_unit(s.unit));
         auto* box = panel("sunken");
         auto* column = column_in(box, 3, 1);
         auto* line = new QHBoxLayout;

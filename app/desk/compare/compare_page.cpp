@@ -167,6 +167,7 @@ void ComparePage::compare() {
     options.view = chosen_view();
     options.from_visit = from;
     options.to_visit = to;
+    options.length = look().length();
     session_.bench().start(
         tr("Laying the photos over each other"), this,
         [options](Book& book, const Progress& progress) { return work::compare_pictures(book, options, progress); },
@@ -227,6 +228,7 @@ void ComparePage::save_to(const QString& path) {
     options.view = chosen_view();
     options.from_visit = from_->currentData().toLongLong();
     options.to_visit = to_->currentData().toLongLong();
+    options.length = look().length();
     session_.ask(
         session_.bench(), tr("Saving the picture"), this,
         [options, path](Book& book, const Progress& progress) -> Status {

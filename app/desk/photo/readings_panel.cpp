@@ -76,9 +76,11 @@ void ReadingsPanel::show_measured(const Measured& measured, bool current) {
         const double half = (reading.high - reading.low) / 2;
         row.figure->setText(plain_value(reading.value, half, reading.unit, look().length()));
         row.figure->setEnabled(current);
-        row.below->setText(tr("95 %: between %1 and %2")
-                               .arg(plain_value(reading.low, half, reading.unit, look().length()),
-                                    plain_value(reading.high, half, reading.unit, look().length())));
+        // A unit never stands alone on the next line.
+        const auto whole = [&](double value) {
+            return plain_value(value, half, reading.unit, look().length()).replace(u' ', QChar(QChar::Nbsp));
+        };
+        row.below->setText(tr("95\u00a0%: between %1 and %2").arg(whole(reading.low), whole(reading.high)));
     }
     state_->setText(current && !measuring_ ? QStringLiteral(" ")
                     : current              ? tr("measuring…")

@@ -55,7 +55,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     fringe->set_share(0.72);
     fringe->setAccessibleName(tr("A row of strands coming back, for decoration"));
     column->addWidget(fringe);
-    column->addWidget(text(tr("Dated, calibrated photographs of hair that is coming back: what it is like today, and "
+    column->addWidget(text(tr("Dated, calibrated photographs of hair that is coming back:\nwhat it is like today, and "
                               "whether the change is real."),
                            "soft"));
 

@@ -45,7 +45,7 @@ QVector<Missing> missing_of(const QVector<work::PhotoRow>& photos, const QVector
                         tr("%1: no shot was good enough. What to do is written below it.").arg(name)});
         else if (sound.size() == 1)
             out.append({Missing::What::second_shot, view, 0,
-                        tr("%1: one shot. A second one tells a real change from the camera's own.").arg(name)});
+                        tr("%1: one shot. A second, set up anew, tells a real change from chance.").arg(name)});
         if (!edge_views().contains(view)) continue;
         QStringList waiting;
         Id first = 0;

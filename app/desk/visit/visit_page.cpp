@@ -32,8 +32,9 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     auto* state = panel("surface");
     auto* state_column = column_in(state, 4, 2);
     state_column->addWidget(text(tr("How the hair was"), "heading"));
-    auto* line = new FlowLayout(measures().gap(3));
+    auto* line = new FlowLayout(measures().gap(2));
     date_ = new QDateEdit;
+    date_->setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));  // as date_words
     date_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     date_->setCalendarPopup(true);
     date_->setMinimumWidth(measures().px(140));
@@ -69,9 +70,9 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     page->addWidget(columns);
 
     page->addWidget(text(tr("Photos"), "heading"));
-    page->addWidget(
-        text(tr("Card beside the hair, flat in its plane. Two or three shots of each view, without moving the card."),
-             "soft"));
+    page->addWidget(text(tr("Lay the card beside the hair, flat in its plane. Two or three shots of each view, each "
+                            "with card and phone set up anew."),
+                         "soft"));
     filled_ = new FlowLayout(measures().gap(3), true);
     unfilled_ = new FlowLayout(measures().gap(3), true);
     for (const View view : all_views()) {

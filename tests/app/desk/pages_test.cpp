@@ -10,6 +10,7 @@
 #include <QToolButton>
 #include <boost/test/unit_test.hpp>
 
+#include "book/reading_store.h"
 #include "desk/client/client_form.h"
 #include "desk/client/client_list.h"
 #include "desk/client/client_page.h"
@@ -27,6 +28,7 @@
 #include "desk/visit/visit_page.h"
 #include "desk/widgets/notice.h"
 #include "desk/window/book_view.h"
+#include "domain/words.h"
 #include "room.h"
 #include "work/keep_records.h"
 #include "work/open_book.h"
@@ -116,6 +118,52 @@ BOOST_AUTO_TEST_CASE(two_marked_visits_are_laid_over_each_other_at_one_scale) {
     go({Where::compare, book.client, 0, 0, View::left_temple});
     BOOST_TEST(page<ComparePage>()->picture()->isVisible());
     BOOST_TEST(page<ComparePage>()->picture()->accessibleDescription().contains("4 May 2026"));
+}
+
+BOOST_AUTO_TEST_CASE(the_sentences_of_the_progress_are_in_inches_when_the_setting_says_so) {
+    go({Where::visit, book.client, book.second_visit});
+    page<VisitPage>()->take_files(View::left_temple, {book.picture_file(7)});
+    BOOST_TEST(wait_until([this] { return page<VisitPage>()->tray(View::left_temple)->shots() == 1 && settled(); }));
+    double depth_mm = 9;
+    for (const Id visit : {book.first_visit, book.second_visit}) {
+        const auto photos =
+            read<QVector<work::PhotoRow>>(book.path, [&](Book& b) { return work::list_photos(b, visit); });
+        const PhotoRecord& photo = photos.first().photo;
+        const auto marks =
+            read<Marks>(book.path, [&](Book& b) { return work::set_marks(b, photo.id, test::some_marks(5)); });
+        ReadingRecord reading;
+        reading.photo = photo.id;
+        reading.marks = marks.id;
+        reading.name = "fill_depth";
+        reading.unit = "mm";
+        reading.value = depth_mm;
+        reading.low = depth_mm - 0.2;
+        reading.high = depth_mm + 0.2;
+        reading.analysis_version = 1;
+        reading.options = reading.card = "{}";
+        reading.photo_sha256 = photo.sha256;
+        reading.measured_at = QDateTime(QDate(2026, 5, 4), QTime(12, 0), Qt::UTC);
+        (void)read<Id>(book.path, [&](Book& b) { return store::add_readings(b, {reading}); });
+        depth_mm -= 5;
+    }
+    const auto sentences = [this] {
+        QString all;
+        for (const QLabel* label : page<ClientPage>()->findChild<ProgressPanel*>()->findChildren<QLabel*>())
+            all += label->text() + '\n';
+        return all;
+    };
+    go({Where::client, book.client});
+    BOOST_TEST(sentences().contains("Fill depth fell by 5.0 mm"), sentences().toStdString());
+    LookChoice choice;
+    choice.length = LengthUnit::inches;
+    look().apply(choice);
+    BOOST_TEST(wait_until([&] { return settled() && page<ClientPage>() && sentences().contains("Fill depth"); }));
+    BOOST_TEST(sentences().contains("Fill depth fell by 0.19 in, from 0.35 to 0.16 in"), sentences().toStdString());
+    // The definition of the reading stays in millimetres.
+    const QString told = sentences().remove(meaning_of_reading("fill_depth"));
+    BOOST_TEST(!told.contains(" mm"), told.toStdString());
+    look().apply({});
+    BOOST_TEST(wait_until([this] { return settled(); }));
 }
 
 BOOST_AUTO_TEST_CASE(a_service_is_added_and_erased_in_the_visit) {

@@ -133,7 +133,7 @@ Model six_visits() {
 
     model.targets = {
         {View::left_temple, QStringLiteral("edge_coverage"), QStringLiteral("%"), 41.2, 55.3, 65, dates.first(),
-         dates.last(), 0.592, QStringLiteral("At this pace it is reached between Sep 2026 and Jan 2027.")},
+         dates.last(), 0.592, QStringLiteral("At this pace it is reached between Sep 2026 and Jan 2027."), 2.6, 2.4},
         {View::nape,
          QStringLiteral("bare_length"),
          QStringLiteral("mm"),
