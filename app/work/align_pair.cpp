@@ -101,6 +101,9 @@ Frame frame_for(const PairSide& before, const PairSide& after, const LineUp& lai
     std::vector<cv::Point2d> points;
     grow(points, earlier, frame.display_from_earlier, options);
     grow(points, later, display_from_later, options);
+    const cv::Rect2d lines = about_lines(earlier, frame.display_from_earlier, later, display_from_later);
+    points.push_back(lines.tl());  // the samples of a line may end short of its last point
+    points.push_back(lines.br());
     double left = points[0].x, right_end = left, top = points[0].y, bottom = top;
     for (const cv::Point2d& p : points) {
         left = std::min(left, p.x);
@@ -110,7 +113,7 @@ Frame frame_for(const PairSide& before, const PairSide& after, const LineUp& lai
     }
     frame.area_mm = {left, top, std::min(right_end - left, longest_mm), std::min(bottom - top, longest_mm)};
     frame.area_mm = common_area(
-        frame.area_mm, about_lines(earlier, frame.display_from_earlier, later, display_from_later),
+        frame.area_mm, lines,
         {{frame.display_from_earlier.matrix() * before.calibration.mm_from_px,
           before.photo->decoded.photo.pixels.size()},
          {display_from_later.matrix() * after.calibration.mm_from_px, after.photo->decoded.photo.pixels.size()}});

@@ -1,5 +1,5 @@
 // Sums up what the other benches printed and writes docs/accuracy.md.
-//   bench_report accuracy.csv pairs.csv any.csv speed.txt OUT.md
+//   bench_report accuracy.csv pairs.csv speed.txt OUT.md
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -224,14 +224,14 @@ void verdicts(std::ofstream& out, const std::vector<Row>& rows) {
 }  // namespace
 
 int main(int argc, char** argv) {
-    if (argc != 6) return 2;
-    const auto photos = read_csv(argv[1]), pairs = read_csv(argv[2]), any = read_csv(argv[3]);
+    if (argc != 5) return 2;
+    const auto photos = read_csv(argv[1]), pairs = read_csv(argv[2]);
     std::map<std::string, std::string> speed;
-    std::ifstream in(argv[4]);
+    std::ifstream in(argv[3]);
     for (std::string line; std::getline(in, line);)
         if (const auto comma = line.find(','); comma != std::string::npos)
             speed[line.substr(0, comma)] = line.substr(comma + 1);
-    std::ofstream out(argv[5]);
+    std::ofstream out(argv[4]);
     out << "# Accuracy, verdicts, speed\n\nWritten by `tests/bench/run`. Truth is rendered: the photos come from the "
            "truth renderer in `tests/render` with seeds that neither the\n"
            "network's training nor the intervals' calibration used. See `docs/methods.md` for how the readings are "
@@ -244,8 +244,6 @@ int main(int argc, char** argv) {
            "at least 80 %\nwith a true change of 8 points.\n\n### Same chair, lamps set up again, another day's "
            "colour, shadows and phone settings\n\n";
     verdicts(out, pairs);
-    out << "### Any light at all: every visit lit from another side, softer or harder\n\n";
-    verdicts(out, any);
     out << "## Speed and memory\n\n`kempt measure` as a whole process on a 4032 x 3024 JPEG (" << speed["file_mb"]
         << " MB), against decoding the same file alone with libjpeg-turbo, alternating in the\n"
         << "same run (" << speed["runs"]

@@ -114,6 +114,27 @@ BOOST_AUTO_TEST_CASE(without_a_scale_the_pair_is_shown_side_by_side_and_says_so)
     BOOST_TEST(pair.notes.front().contains(QStringLiteral("Not to scale")));
 }
 
+// The later photo ends 13 mm below the line, where the earlier one still shows 27 mm.
+BOOST_AUTO_TEST_CASE(the_pair_shows_only_what_both_photos_show) {
+    tests::application();
+    const tests::CardPhoto what = tests::small_photo(12, 5);
+    const QImage scene = tests::draw(what);
+    const int end = what.edge_y + 260;
+    const auto one = TemporaryBook::required(work::open_photo(tests::encoded(scene, "PNG"), {}));
+    const auto other =
+        TemporaryBook::required(work::open_photo(tests::encoded(scene.copy(0, 0, scene.width(), end), "PNG"), {}));
+    const Marks marks = tests::marks_for(what);
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, marks), side(*other, marks)));
+    BOOST_TEST(pair.before.height() / pair.px_per_mm > 8 + 12.5);  // the margin and the 13 mm
+    BOOST_TEST(pair.before.height() / pair.px_per_mm < 8 + 13.1);
+    const QRect inside = pair.after.rect().adjusted(-1, -1, 1, 1);  // the line runs from rim to rim
+    for (const QPointF& p : pair.after_line) BOOST_TEST(inside.contains(p.toPoint()));
+    int empty = 0;
+    for (int x = 0; x < pair.after.width(); ++x)
+        if (pair.after.pixel(x, pair.after.height() - 1) == qRgb(200, 200, 200)) ++empty;
+    BOOST_TEST(empty < pair.after.width() / 10);
+}
+
 BOOST_AUTO_TEST_CASE(a_very_long_photo_is_drawn_too) {
     tests::application();
     QImage image(40000, 60, QImage::Format_RGB888);
