@@ -96,7 +96,6 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
     at.coverage = coverage;
     at.contrast = maps.contrast;
     at.px_per_mm = line.px_per_mm;
-    at.length_mm = line.length_mm;
     at.scale_sd_share = calibration.px_per_mm > 0 ? calibration.px_per_mm_sd / calibration.px_per_mm : 0;
     at.light_known = calibration.light && calibration.light->curve_fitted;
     auto give = [&](const char* name, double value, const char* unit, double low, double high) {
@@ -146,15 +145,15 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
     } else
         refuse("fill_depth", "never-half", "Coverage never reaches half of the 15-20 mm zone.");
 
-    // Likewise a column near the limit may fall on either side of it.
-    const double sway = bare_sway * coverage_sd(options.bare_share, at),
-                 bare = std::min(line.length_mm, bare_length(maps, options, options.bare_share));
-    const double half = with_scale(bare_half_mm, bare);
-    // The drawn ends of the line are themselves uncertain, so a wholly bare line may be a little longer than it was
-    // drawn.
-    give("bare_length", bare, "mm",
-         std::max(0.0, bare_length(maps, options, std::max(0.0, options.bare_share - sway)) - half),
-         std::min(line.length_mm, bare_length(maps, options, options.bare_share + sway)) + half);
+    // Likewise a column near the limit may fall on either side of it. Columns that cannot be seen may be bare. The
+    // drawn ends of the line are themselves uncertain, so a wholly bare line may be a little longer than it was drawn.
+    const double sway = bare_sway * coverage_sd(options.bare_share, at);
+    const BareLength bare = bare_length(maps, options, options.bare_share),
+                     least = bare_length(maps, options, std::max(0.0, options.bare_share - sway)),
+                     most = bare_length(maps, options, options.bare_share + sway);
+    const double half = with_scale(bare_half_mm, bare.mm);
+    give("bare_length", std::min(line.length_mm, bare.mm), "mm", std::max(0.0, least.mm - half),
+         std::min(line.length_mm, most.mm + most.unseen_mm) + half);
     (void)tell(progress, 1, "done");
     return out;
 } catch (const cv::Exception& error) {

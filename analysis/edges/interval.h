@@ -8,7 +8,6 @@ struct Circumstances {
     double coverage = 0;  // 0..1 in the first 10 mm
     double contrast = 0;  // CIEDE2000 of hair and scalp; 0 when no hair was seen
     double px_per_mm = 20;
-    double length_mm = 60;      // of the line
     double scale_sd_share = 0;  // standard uncertainty of px/mm over px/mm
     bool light_known = true;    // tone curve undone by the card's ramp
 };

@@ -54,7 +54,7 @@ std::vector<double> cover_by_depth(const BandMaps& maps, double depth_mm, double
 }
 
 namespace {
-// Mean cover of each column of cells over the first depth_mm.
+// Mean cover of each column of cells over the first depth_mm; NaN where nothing of it can be seen.
 std::vector<double> columns(const BandMaps& maps, double depth_mm) {
     std::vector<double> sum(static_cast<size_t>(maps.cover.cols)), n(sum.size());
     each_row(maps, 0, depth_mm, [&](int j, double weight) {
@@ -63,7 +63,7 @@ std::vector<double> columns(const BandMaps& maps, double depth_mm) {
         for (size_t i = 0; i < sum.size(); ++i)
             if (ok[i]) sum[i] += weight * v[i], n[i] += weight;
     });
-    for (size_t i = 0; i < sum.size(); ++i) sum[i] = n[i] > 0 ? sum[i] / n[i] : 0;
+    for (size_t i = 0; i < sum.size(); ++i) sum[i] = n[i] > 0 ? sum[i] / n[i] : std::nan("");
     return sum;
 }
 }  // namespace
@@ -76,8 +76,10 @@ std::vector<double> cover_along(const BandMaps& maps, double depth_mm, double bi
         const size_t a = static_cast<size_t>(s / maps.cell_mm),
                      b = std::min(column.size(), std::max(a + 1, static_cast<size_t>((s + bin_mm) / maps.cell_mm)));
         double sum = 0;
-        for (size_t i = a; i < b; ++i) sum += column[i];
-        out.push_back(std::clamp(sum / static_cast<double>(std::max<size_t>(1, b - a)), 0.0, 1.0));
+        int seen = 0;
+        for (size_t i = a; i < b; ++i)
+            if (!std::isnan(column[i])) sum += column[i], ++seen;
+        out.push_back(seen > 0 ? std::clamp(sum / seen, 0.0, 1.0) : std::nan(""));
     }
     return out;
 }
@@ -110,17 +112,20 @@ std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin
     return std::nullopt;
 }
 
-double bare_length(const BandMaps& maps, const EdgeOptions& options, double share) {
+BareLength bare_length(const BandMaps& maps, const EdgeOptions& options, double share) {
     const std::vector<double> column = columns(maps, options.coverage_depth_mm);
     const int n = static_cast<int>(column.size()),
               half = std::max(0, static_cast<int>(std::lround(options.bare_column_mm / maps.cell_mm / 2 - 0.5)));
-    double bare = 0;
+    BareLength bare;
     for (int i = 0; i < n; ++i) {
         double sum = 0;
         int count = 0;
         for (int k = std::max(0, i - half); k <= std::min(n - 1, i + half); ++k)
-            sum += column[static_cast<size_t>(k)], ++count;
-        if (sum / count < share) bare += maps.cell_mm;
+            if (const double here = column[static_cast<size_t>(k)]; !std::isnan(here)) sum += here, ++count;
+        if (count == 0)
+            bare.unseen_mm += maps.cell_mm;
+        else if (sum / count < share)
+            bare.mm += maps.cell_mm;
     }
     return bare;
 }

@@ -1,5 +1,6 @@
 // Figures read off maps whose answer is plain arithmetic.
 #include <boost/test/unit_test.hpp>
+#include <cmath>
 
 #include "edges/profiles.h"
 
@@ -51,8 +52,18 @@ BOOST_AUTO_TEST_CASE(bare_length_counts_columns_under_a_fifth) {
     maps.cover.colRange(100, 250).setTo(0.1);      // 15 mm bare, less the 1 mm window's reach at both ends
     maps.cover.colRange(400, 500).setTo(0.25);     // thin, not bare
     const EdgeOptions options;
-    BOOST_CHECK_SMALL(bare_length(maps, options, options.bare_share) - 15.0, 1.05);
-    BOOST_CHECK_SMALL(bare_length(maps, options, 0.3) - 25.0, 1.2);
+    BOOST_CHECK_SMALL(bare_length(maps, options, options.bare_share).mm - 15.0, 1.05);
+    BOOST_CHECK_SMALL(bare_length(maps, options, 0.3).mm - 25.0, 1.2);
+}
+
+BOOST_AUTO_TEST_CASE(hidden_columns_are_neither_bare_nor_covered) {
+    BandMaps maps = maps_of(0.1, 240, 600, 0.5f);
+    maps.valid.colRange(500, 600).setTo(0);  // 10 mm of line out of sight
+    const EdgeOptions options;
+    const BareLength bare = bare_length(maps, options, options.bare_share);
+    BOOST_CHECK_EQUAL(bare.mm, 0);
+    BOOST_CHECK_SMALL(bare.unseen_mm - 10, 0.6);
+    BOOST_CHECK(std::isnan(cover_along(maps, 10, 0.5).back()));
 }
 
 BOOST_AUTO_TEST_CASE(along_and_depth_profiles_have_their_steps) {
