@@ -8,6 +8,7 @@
 #include <QSaveFile>
 
 #include "colour/colour.h"
+#include "domain/files_check.h"
 #include "report/style.h"
 #include "report/text_box.h"
 
@@ -178,6 +179,7 @@ Result<QByteArray> gauge_pdf(const GaugeOptions& options) {
 Status write_gauge(const GaugeOptions& options, const QString& path) {
     const Result<QByteArray> bytes = gauge_pdf(options);
     if (!bytes.ok()) return bytes.error();
+    if (Status free = not_a_book(path); !free) return free;
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size() || !file.commit())
         return Error{

@@ -7,6 +7,7 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 
+#include "domain/files_check.h"
 #include "report/sections.h"
 #include "report/wording.h"
 
@@ -112,6 +113,7 @@ Result<QByteArray> report_pdf(const Model& model, const Options& options) {
 Status write_report(const Model& model, const Options& options, const QString& path) {
     const Result<QByteArray> bytes = report_pdf(model, options);
     if (!bytes.ok()) return bytes.error();
+    if (Status free = not_a_book(path); !free) return free;
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size() || !file.commit())
         return Error{

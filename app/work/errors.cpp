@@ -4,6 +4,8 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include "domain/files_check.h"
+
 namespace kempt::work {
 
 Error stopped(const std::string& kept) {
@@ -42,6 +44,7 @@ Progress part_of(const Progress& whole, double from, double to) {
 }
 
 Status write_file(const QString& path, const QByteArray& bytes) {
+    if (Status free = not_a_book(path); !free) return free;
     const QDir folder = QFileInfo(path).absoluteDir();
     if (!folder.exists() && !QDir().mkpath(folder.path()))
         return disk(path, QStringLiteral("its folder could not be made"));

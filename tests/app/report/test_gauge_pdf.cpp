@@ -103,6 +103,25 @@ BOOST_AUTO_TEST_CASE(pages_are_vectors_and_say_what_to_do) {
     BOOST_CHECK_EQUAL(report::tools::pages_of(pdf), 1);
 }
 
+BOOST_AUTO_TEST_CASE(a_book_is_never_written_over) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("b.kempt"));
+    const QByteArray book("SQLite format 3\0 and all that is in it", 38);
+    QFile file(path);
+    BOOST_REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write(book);
+    file.close();
+    const Status refused = report::write_gauge({}, path);
+    BOOST_REQUIRE(!refused.ok());
+    BOOST_TEST(refused.error().code == "target-is-a-book");
+    BOOST_REQUIRE(file.open(QIODevice::ReadOnly));
+    BOOST_TEST((file.readAll() == book));
+    file.close();
+    BOOST_TEST(file.remove());
+    BOOST_TEST(report::write_gauge({}, path).ok());
+    BOOST_TEST(report::write_gauge({}, path).ok());  // over its own
+}
+
 BOOST_AUTO_TEST_CASE(impossible_corrections_are_refused) {
     for (const double scale : {0.5, 1.2, std::nan("")}) {
         GaugeOptions options;

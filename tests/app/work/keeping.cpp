@@ -5,6 +5,7 @@
 #include <QJsonObject>
 
 #include "app/work/book_photos.h"
+#include "work/errors.h"
 #include "work/export_book.h"
 #include "work/keep_safe.h"
 #include "work/make_report.h"
@@ -35,6 +36,15 @@ BOOST_AUTO_TEST_CASE(a_backup_restores_what_was_there_and_the_former_book_is_kep
     BOOST_TEST(QFileInfo::exists(restored.kept));
     in.book = TemporaryBook::required(work::open_book(in.path));
     BOOST_TEST(TemporaryBook::required(work::list_clients(*in.book)).size() == 1);
+}
+
+BOOST_AUTO_TEST_CASE(no_output_is_written_over_a_book) {
+    const TemporaryBook in;
+    const QByteArray before = content(in.path);
+    const Status refused = work::write_file(in.path, "a picture");
+    BOOST_REQUIRE(!refused.ok());
+    BOOST_TEST(refused.error().code == "target-is-a-book");
+    BOOST_TEST((content(in.path) == before));
 }
 
 BOOST_AUTO_TEST_CASE(a_sound_book_is_called_sound_and_counted) {
