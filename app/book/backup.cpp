@@ -64,10 +64,13 @@ Status set_aside(const QString& path, const QString& aside) {
 }
 
 Status put_in_place(const QString& ready, const QString& to) {
-    if (std::rename(QFile::encodeName(ready).constData(), QFile::encodeName(to).constData()) == 0)
-        return sql::files::sync(to);
+    if (std::rename(QFile::encodeName(ready).constData(), QFile::encodeName(to).constData()) == 0) return Done{};
     return Error{ErrorKind::io, "disk-trouble", quoted(to) + " could not be written.", "",
                  "Check that you may write in that folder."};
+}
+
+std::string former_in(const QString& aside) {
+    return "The book as it was is kept in " + quoted(aside) + ".";
 }
 
 Error with_kept(Error error, const std::string& before, const std::string& kept) {
@@ -130,7 +133,10 @@ Result<QString> restore(const QString& given_from, const QString& given_to) {
     if (QFileInfo::exists(to)) {
         aside = sql::files::free_name(to + ".before-restore");
         done = set_aside(to, aside);
-        if (!done) return with_kept(done.error(), before, kept);
+        if (!done) {
+            const bool stands = QFileInfo::exists(to) || QFile::rename(aside, to);
+            return with_kept(done.error(), before, stands ? kept : former_in(aside));
+        }
     }
     const QStringList sides = sql::dialect::side_files(to);
     const QStringList sides_aside = sql::dialect::side_files(aside.isEmpty() ? to + ".before-restore" : aside);
@@ -141,8 +147,12 @@ Result<QString> restore(const QString& given_from, const QString& given_to) {
         const bool stands = QFileInfo::exists(to);
         if (stands && !aside.isEmpty()) QFile::remove(aside);  // the second name of the same file
         const bool back = stands || aside.isEmpty() || QFile::rename(aside, to);
-        return with_kept(done.error(), before, back ? kept : "The book as it was is kept in " + quoted(aside) + ".");
+        return with_kept(done.error(), before, back ? kept : former_in(aside));
     }
+    // The backup stands at the book's name now, so whatever comes the former book stays where it was set aside.
+    if (done = sql::files::sync(to); !done)
+        return with_kept(done.error(), quoted(to) + " was brought back, but may be lost when the power fails. ",
+                         aside.isEmpty() ? "The backup is unchanged." : former_in(aside));
     return aside;
 }
 

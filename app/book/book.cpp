@@ -67,7 +67,9 @@ Result<Book> Book::create(const QString& given) {
         for (const QString& side : sql::dialect::side_files(making)) QFile::remove(side);
         Error error = made.error();
         error.what = "The book " + quoted(path) + " could not be created. " + error.what;
-        error.kept = "No file was left behind.";
+        // Only a write to the disk can fail once the file has its name.
+        error.kept =
+            QFileInfo::exists(path) ? "A new book without clients was left there." : "No file was left behind.";
         return error;
     }
     return open(path);

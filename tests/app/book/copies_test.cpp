@@ -1,5 +1,11 @@
 // Backup, restore, and books of earlier versions.
 #include "book/backup.h"
+
+#include <sys/syscall.h>
+#include <unistd.h>
+
+#include <cerrno>
+
 #include "book/check.h"
 #include "book/client_store.h"
 #include "book/migrate.h"
@@ -15,6 +21,13 @@ namespace {
 
 const QString old_books = QStringLiteral("tests/old-books");  // tests run in the root of the sources
 
+// A disk that fails: fsync of this one path says no. The program's own fsync stands before that of the C library.
+QString failing_disk_at;
+struct FailingDisk {
+    explicit FailingDisk(const QString& path) { failing_disk_at = path; }
+    ~FailingDisk() { failing_disk_at.clear(); }
+};
+
 struct Shelf : Room {
     QString file = path("a.kempt");
     QString copy = path("backup.kempt");
@@ -26,6 +39,15 @@ Client named(const QString& name) {
 }
 
 }  // namespace
+
+extern "C" int fsync(int handle) {
+    if (!failing_disk_at.isEmpty() &&
+        QFile::symLinkTarget(QStringLiteral("/proc/self/fd/%1").arg(handle)) == failing_disk_at) {
+        errno = EIO;
+        return -1;
+    }
+    return static_cast<int>(::syscall(SYS_fsync, handle));
+}
 
 BOOST_FIXTURE_TEST_SUITE(copies, Shelf)
 
@@ -77,6 +99,34 @@ BOOST_AUTO_TEST_CASE(restore_brings_the_backup_back_and_keeps_the_present_book_a
     BOOST_TEST((second != aside));
     BOOST_TEST(
         (names() == QStringList{"a.kempt", "a.kempt.before-restore", "a.kempt.before-restore-2", "backup.kempt"}));
+}
+
+BOOST_AUTO_TEST_CASE(a_disk_that_fails_after_the_exchange_takes_no_book_away) {
+    {
+        Book book = must(Book::create(file));
+        must(store::add_client(book, named("Backed up")));
+        must(backup(book, copy));
+        must(store::add_client(book, named("Later")));
+    }
+    {
+        const FailingDisk disk(file);
+        const Error error = must_fail(restore(copy, file));
+        BOOST_TEST(error.what.find("was brought back") != std::string::npos);
+        BOOST_TEST(error.kept.find("a.kempt.before-restore") != std::string::npos);
+    }
+    Book back = must(Book::open(file)), kept = must(Book::open(file + ".before-restore"));
+    BOOST_TEST(must(store::list_clients(back)).size() == 1);
+    BOOST_TEST(must(store::list_clients(kept)).size() == 2);
+}
+
+BOOST_AUTO_TEST_CASE(a_new_book_on_a_failing_disk_is_said_to_be_there_when_it_is) {
+    {
+        const FailingDisk disk(file);
+        const Error error = must_fail(Book::create(file));
+        BOOST_TEST(error.kept == "A new book without clients was left there.");
+    }
+    BOOST_TEST((names() == QStringList{"a.kempt"}));
+    BOOST_TEST(must_fail(Book::create(path("none/a.kempt"))).kept == "No file was left behind.");
 }
 
 BOOST_AUTO_TEST_CASE(restore_works_where_no_book_or_a_ruined_one_stands) {
