@@ -15,6 +15,8 @@ namespace {
 constexpr double days_in_month = 365.25 / 12;
 // A date further away than this says nothing that a client could use (three years; common practice, no source).
 constexpr double farthest_days = 3 * 365.25;
+// So many degrees of freedom of the book leave no room for the documented default (change::combine_spread).
+constexpr double expected_df = 8;
 
 QString number(double value) {
     return QString::number(rounded(value, 2), 'g', 6);
@@ -146,14 +148,14 @@ QString spread_sentence(const change::Spread& client, const change::Spread& book
     if (client.df >= 30)
         return QStringLiteral("The noise comes from this client's own repeat shots at %1 visits.").arg(client_groups) +
                more;
-    QString words = client.df > 0
-                        ? QStringLiteral("The noise comes from this client's repeat shots (%1 degrees of freedom)")
-                              .arg(number(client.df))
-                        : QStringLiteral("This client has no repeat shots of this view; the noise comes");
+    QString words = client.df > 0 ? QStringLiteral("The noise comes from this client's repeat shots (%1 %2 of freedom)")
+                                        .arg(number(client.df),
+                                             client.df == 1 ? QStringLiteral("degree") : QStringLiteral("degrees"))
+                                  : QStringLiteral("This client has no repeat shots of this view; the noise comes");
     if (book.df > 0)
         words += client.df > 0 ? QStringLiteral(", filled up from the other repeat shots in the book")
                                : QStringLiteral(" from the other repeat shots in the book");
-    if (client.df + book.df < 30)
+    if (book.df < expected_df)
         words += client.df + book.df > 0 ? QStringLiteral(" and the documented default")
                                          : QStringLiteral(" from the documented default");
     return words + QStringLiteral(".") + more;

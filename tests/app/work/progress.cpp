@@ -168,6 +168,20 @@ BOOST_AUTO_TEST_CASE(refused_shots_are_left_out_with_their_reason_and_a_visit_of
     BOOST_TEST(*series.visits[2].mean == 50.5);
 }
 
+BOOST_AUTO_TEST_CASE(the_sentence_on_noise_names_only_what_the_noise_comes_from) {
+    const auto words = [](double client, double book) {
+        return work::spread_sentence({1, client, 0}, {1, book, 0}, 3, {}).toStdString();
+    };
+    BOOST_TEST(words(1, 0) ==
+               "The noise comes from this client's repeat shots (1 degree of freedom) and the documented default.");
+    BOOST_TEST(words(2, 8) ==
+               "The noise comes from this client's repeat shots (2 degrees of freedom), filled up from "
+               "the other repeat shots in the book.");
+    BOOST_TEST(words(0, 7).ends_with("from the other repeat shots in the book and the documented default."));
+    BOOST_TEST(words(0, 8).ends_with("from the other repeat shots in the book."));
+    BOOST_TEST(words(0, 0).ends_with("the noise comes from the documented default."));
+}
+
 BOOST_AUTO_TEST_CASE(the_way_to_the_target_and_its_forecast) {
     TemporaryBook in;
     TemporaryBook::required(
