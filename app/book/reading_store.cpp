@@ -14,8 +14,9 @@ const QString columns = QStringLiteral(
     "m.analysis_version, m.options, m.card, m.photo_sha256, m.measured_at");
 const QString joined =
     QStringLiteral(" FROM reading r JOIN run m ON m.id = r.run JOIN reading_name n ON n.name = r.name");
-const QString dated_columns =
-    QStringLiteral(", v.client, v.id, v.visited_on, v.wet, v.styled, v.product, p.view, p.shot, p.quality_level");
+const QString dated_columns = QStringLiteral(
+    ", v.client, v.id, v.visited_on, v.wet, v.styled, v.product, p.view, p.shot, p.quality_level, "
+    "CASE WHEN m.marks = (SELECT MAX(k.id) FROM marks k WHERE k.photo = m.photo) THEN 0 ELSE 1 END");
 const QString dated_join = QStringLiteral(" JOIN photo p ON p.id = m.photo JOIN visit v ON v.id = p.visit");
 const QString of_latest_run = QStringLiteral(" m.id = (SELECT MAX(l.id) FROM run l WHERE l.photo = m.photo)");
 
@@ -54,6 +55,7 @@ DatedReading dated_of(sql::Row& row) {
     d.view = row.view();
     d.shot = row.small();
     d.quality_level = row.text();
+    d.drawn_anew = row.flag();
     return d;
 }
 

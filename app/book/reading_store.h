@@ -17,7 +17,8 @@ struct DatedReading {
     HairState hair;
     View view = View::front_hairline;
     int shot = 1;
-    QString quality_level;  // of the photo
+    QString quality_level;    // of the photo
+    bool drawn_anew = false;  // the photo got other marks since: the reading is not that of the line as it stands
 };
 
 // The readings of one measurement of one photo: all with the same photo, marks, analysis_version, options, card,

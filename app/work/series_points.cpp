@@ -26,7 +26,9 @@ QString shot_words(const store::DatedReading& dated, const QString& why) {
 
 void add_shot(VisitPoint& point, const store::DatedReading& dated, bool visit_has_card) {
     const ReadingRecord& reading = dated.reading;
-    if (dated.quality_level == u"refused" && !reading.refused)
+    if (dated.drawn_anew)
+        point.left_out.append(shot_words(dated, QStringLiteral("The line was drawn anew and is not measured yet.")));
+    else if (dated.quality_level == u"refused" && !reading.refused)
         point.left_out.append(shot_words(dated, QStringLiteral("the photo was refused at the gate.")));
     else if (reading.refused)
         point.left_out.append(shot_words(dated, reading.refusal_text));
@@ -64,7 +66,8 @@ std::vector<VisitPoint> points_from(const QVector<store::DatedReading>& readings
     std::vector<VisitPoint> points;
     std::map<Id, bool> has_card;
     for (const store::DatedReading& dated : readings)
-        if (!dated.reading.refused && measured_scale(source_of(dated.reading))) has_card[dated.visit] = true;
+        if (!dated.reading.refused && !dated.drawn_anew && measured_scale(source_of(dated.reading)))
+            has_card[dated.visit] = true;
     for (const store::DatedReading& dated : readings) {
         if (points.empty() || points.back().visit != dated.visit) {
             VisitPoint point;
@@ -84,7 +87,7 @@ std::vector<std::vector<double>> repeat_groups(const QVector<store::DatedReading
                                                std::optional<View> without_view) {
     std::map<std::tuple<Id, int, Id>, std::vector<double>> groups;
     for (const store::DatedReading& dated : readings) {
-        if (dated.reading.refused || dated.quality_level == u"refused") continue;
+        if (dated.reading.refused || dated.drawn_anew || dated.quality_level == u"refused") continue;
         if (dated.client == without_client && (!without_view || dated.view == *without_view)) continue;
         groups[{dated.client, static_cast<int>(dated.view), dated.visit}].push_back(dated.reading.value);
     }

@@ -168,6 +168,28 @@ BOOST_AUTO_TEST_CASE(refused_shots_are_left_out_with_their_reason_and_a_visit_of
     BOOST_TEST(*series.visits[2].mean == 50.5);
 }
 
+BOOST_AUTO_TEST_CASE(a_shot_whose_line_was_drawn_anew_is_left_out_until_it_is_measured) {
+    TemporaryBook in;
+    const Visit later = in.add_visit(QDate(2026, 3, 12));
+    keep(in, in.visit, View::left_temple, {{50}, {51}});
+    keep(in, later, View::left_temple, {{80}, {81}});
+    const Id photo = coverage(compared(in)).visits[1].shots[1].photo;
+    Marks anew = *TemporaryBook::required(store::latest_marks(*in.book, photo));
+    anew.edge_line[0].ry() += 20;
+    TemporaryBook::required(store::add_marks(*in.book, anew));
+    const auto progress = compared(in);
+    const work::VisitPoint& point = coverage(progress).visits[1];
+    BOOST_REQUIRE_EQUAL(point.shots.size(), 1U);
+    BOOST_TEST(point.shots[0].value == 80);
+    BOOST_REQUIRE_EQUAL(point.left_out.size(), 1);
+    BOOST_TEST(point.left_out[0].toStdString() == "Shot 2: The line was drawn anew and is not measured yet.");
+    BOOST_TEST(coverage(progress).spread_from.contains(QStringLiteral("1 degree of freedom")));
+    anew = *TemporaryBook::required(store::latest_marks(*in.book, point.shots[0].photo));
+    anew.edge_line[0].ry() += 20;
+    TemporaryBook::required(store::add_marks(*in.book, anew));
+    BOOST_TEST(verdict(coverage(compared(in)), in.visit.id, later.id) == "not comparable");
+}
+
 BOOST_AUTO_TEST_CASE(the_sentence_on_noise_names_only_what_the_noise_comes_from) {
     const auto words = [](double client, double book) {
         return work::spread_sentence({1, client, 0}, {1, book, 0}, 3, {}).toStdString();
