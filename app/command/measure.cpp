@@ -23,6 +23,7 @@ QStringList lines_of(const work::MeasureResult& result) {
         lines.append(q("  %1: %2 %3")
                          .arg(work::word_of(finding.level), QString::fromStdString(finding.text),
                               QString::fromStdString(finding.remedy)));
+    if (!result.edge_asked) lines.append(q("Nothing to measure: the marks hold no edge line."));
     for (const Quantity& reading : result.edges.readings)
         lines.append(q("%1: %2").arg(
             title_of_reading(QString::fromStdString(reading.name)),

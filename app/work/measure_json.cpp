@@ -3,6 +3,8 @@
 #include <QJsonDocument>
 #include <cmath>
 
+#include "domain/words.h"
+
 namespace kempt::work {
 
 namespace {
@@ -92,6 +94,11 @@ QJsonObject json_of_measure(const MeasureResult& result) {
     for (const Refusal& refusal : result.edges.refused)
         refused.append(
             QJsonObject{{"name", text(refusal.name)}, {"code", text(refusal.code)}, {"text", text(refusal.text)}});
+    if (!result.edge_asked)
+        for (const QString& name : edge_reading_names())
+            refused.append(QJsonObject{{"name", name},
+                                       {"code", "no-edge-line"},
+                                       {"text", "The marks hold no edge line, so there is nothing to measure."}});
     return {{"photo", QJsonObject{{"width", result.header.size.width()}, {"height", result.header.size.height()}}},
             {"card", card_json(result.calibration)},
             {"quality", QJsonObject{{"level", text(result.quality.level)},

@@ -53,6 +53,22 @@ BOOST_AUTO_TEST_CASE(a_photo_without_any_scale_is_an_answer_not_a_failure) {
         BOOST_TEST((value.toObject().keys() == QStringList{"code", "level", "remedy", "text"}));
 }
 
+BOOST_AUTO_TEST_CASE(marks_without_an_edge_line_say_that_there_is_nothing_to_measure) {
+    const Program kempt;
+    kempt.write_photo(QStringLiteral("p"), {});
+    kempt.write(QStringLiteral("m.json"), "{}");
+    BOOST_TEST(kempt.run(words("measure p.jpg --marks m.json"))
+                   .out.contains("Nothing to measure: the marks hold no edge line."));
+    for (const char* marks : {"{}", R"({"edge_lines": [[1, 1], [90, 1]], "hair_side": [5, 5]})"}) {
+        kempt.write(QStringLiteral("m.json"), marks);
+        const QJsonObject json = kempt.json(words("measure p.jpg --marks m.json"));
+        BOOST_TEST(json["readings"].toArray().isEmpty());
+        BOOST_TEST(json["refused"].toArray().size() == edge_reading_names().size());
+        for (const QJsonValue& value : json["refused"].toArray())
+            BOOST_TEST(value.toObject()["code"].toString().toStdString() == "no-edge-line");
+    }
+}
+
 BOOST_AUTO_TEST_CASE(marks_that_miss_the_photo_exit_1) {
     const Program kempt;
     kempt.write_photo(QStringLiteral("p"), {});
