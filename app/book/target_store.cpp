@@ -22,13 +22,33 @@ Target target_of(sql::Row& row) {
 Status sensible(Book& book, const Target& t) {
     if (Status number = need_finite(t.value, "target"); !number) return number;
     if (t.value < 0) return invalid("target-value", "A target cannot be below 0.", "Give 0 or more.");
-    auto known = sql::first<QString>(
-        book.connection(), "SELECT name FROM reading_name WHERE name = ?", sql::values(t.reading),
-        +[](sql::Row& row) { return row.text(); });
+    struct Range {
+        double lowest = 0;
+        std::optional<double> highest;
+        QString unit;
+    };
+    auto known = sql::first<Range>(
+        book.connection(), "SELECT lowest, highest, unit FROM reading_name WHERE name = ?", sql::values(t.reading),
+        +[](sql::Row& row) {
+            Range range;
+            range.lowest = row.real();
+            range.highest = row.real_or_null();
+            range.unit = row.text();
+            return range;
+        });
     if (!known) return known.error();
     if (!known->has_value())
         return invalid("reading-unknown", "The book does not know the reading " + in_quotes(t.reading) + ".",
                        "Use one of its names.");
+    const Range& range = **known;
+    if (t.value < range.lowest || (range.highest && t.value > *range.highest)) {
+        const auto words = [&](double value) { return QString::number(value) + " " + range.unit; };
+        const QString upper = range.highest ? " or above " + words(*range.highest) : QString();
+        return invalid("target-value",
+                       "A target for this reading cannot be below " + words(range.lowest).toStdString() +
+                           upper.toStdString() + ".",
+                       "Give a value that the reading can have.");
+    }
     return Done{};
 }
 

@@ -24,8 +24,7 @@ QStringList lines_of(const work::Series& series) {
                          .arg(work::word_of(pair->judgement.verdict), QString::fromStdString(pair->judgement.reason)));
     lines.append(q("  ") + series.trend_text);
     if (series.target) {
-        if (series.target->share)
-            lines.append(q("  Way to the target: %1 %").arg(100 * *series.target->share, 0, 'f', 0));
+        if (series.target->share) lines.append(q("  Way to the target: %1").arg(whole_percent(*series.target->share)));
         lines.append(q("  ") + series.target->forecast_text);
     }
     return lines;

@@ -82,4 +82,8 @@ QString plain_value(double value, double half_interval, const QString& unit, Len
     return with_unit(interval_known ? text : trimmed(text), shown.unit);
 }
 
+QString whole_percent(double share) {
+    return QStringLiteral("%1 %").arg(std::llround(100 * share));
+}
+
 }  // namespace kempt

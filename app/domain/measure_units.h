@@ -21,4 +21,7 @@ struct UnitConversion {
 [[nodiscard]] QString plain_value(double value, double half_interval, const QString& unit,
                                   LengthUnit length = LengthUnit::millimetres);
 
+// A share in whole percent, "37 %"; what rounds to nothing is "0 %" from either side.
+[[nodiscard]] QString whole_percent(double share);
+
 }  // namespace kempt

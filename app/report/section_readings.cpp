@@ -31,7 +31,7 @@ QString way_in_words(const TargetBar& target, LengthUnit length) {
     const QString now = QStringLiteral("%1 on %2")
                             .arg(plain_figure(target.now, target.now_half, target.unit, length), day(target.now_date));
     if (!target.share) return QStringLiteral("Now %1. A share of the way cannot be given.").arg(now);
-    const double percent = std::round(*target.share * 100);
+    const long percent = std::lround(*target.share * 100);
     if (percent >= 100) return QStringLiteral("Now %1: the target is reached.").arg(now);
     if (percent < 0) return QStringLiteral("Now %1: farther from the target than at the start.").arg(now);
     return QStringLiteral("Now %1: %2 % of the way.").arg(now).arg(percent);

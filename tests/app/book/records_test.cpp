@@ -250,6 +250,13 @@ BOOST_AUTO_TEST_CASE(entries_that_make_no_sense_are_refused_with_a_sentence) {
     BOOST_TEST(must_fail(store::add_target(book, {0, f.client, View::nape, "beauty", 1})).code == "reading-unknown");
     BOOST_TEST(must_fail(store::add_target(book, {0, f.client, View::left_temple, "edge_coverage", 1})).code ==
                "target-already-set");
+    for (const double impossible : {101.0, -1.0, std::nan("")})
+        BOOST_TEST((must_fail(store::add_target(book, {0, f.client, View::nape, "edge_coverage", impossible})).kind ==
+                    ErrorKind::invalid));
+    BOOST_TEST(
+        must_fail(store::update_target(book, {f.target, f.client, View::left_temple, "edge_coverage", 101})).what ==
+        "A target for this reading cannot be below 0 % or above 100 %.");
+    must(store::add_target(book, {0, f.client, View::nape, "edge_strands", 101}));
     const Id other = must(store::add_client(book, {0, "Other", "", QDate(2025, 1, 1), false, {}}));
     const Error stranger = must_fail(store::add_service(book, {0, other, f.visit, QDate(2025, 1, 1), "trim", ""}));
     BOOST_TEST(stranger.code == "visit-missing");

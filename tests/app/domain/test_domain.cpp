@@ -127,6 +127,8 @@ BOOST_AUTO_TEST_CASE(wrong_members_are_named) {
 }
 
 BOOST_AUTO_TEST_CASE(values_are_shown_no_finer_than_their_interval_bears) {
+    for (const double nothing : {0.0, -0.0, -0.004, 0.004}) BOOST_TEST((whole_percent(nothing) == "0 %"));
+    BOOST_TEST((whole_percent(-0.2) == "-20 %"));
     BOOST_TEST((with_interval(62.34, 59.1, 65.2, "%") == "62 % (59-65)"));
     BOOST_TEST((with_interval(3.456, 3.11, 3.81, "mm") == "3.5 mm (3.1-3.8)"));
     BOOST_TEST((with_interval(0.1234, 0.1134, 0.1334, "mm/mm2") == "0.12 mm/mm\u00b2 (0.11-0.13)"));
