@@ -87,11 +87,18 @@ QString verdict_line(Book& book, const CompareOptions& options) {
 
 }  // namespace
 
-Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& options, const Progress& progress) {
+Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& asked, const Progress& progress) {
+    if (asked.from_visit == asked.to_visit)
+        return invalid("same-visit", "A visit cannot be compared with itself.", "Choose two visits.");
+    CompareOptions options = asked;
     auto from = choose(book, options, options.from_visit);
     if (!from) return from.error();
     auto to = choose(book, options, options.to_visit);
     if (!to) return to.error();
+    if (std::pair(from->date, options.from_visit) > std::pair(to->date, options.to_visit)) {
+        std::swap(from.value(), to.value());
+        std::swap(options.from_visit, options.to_visit);
+    }
     MeasureOptions how = options.measure;
     how.with_sha256 = false;
     const auto scale = printer_scale_of(book);

@@ -63,8 +63,8 @@ struct ComparedPictures {
     LengthUnit length = LengthUnit::millimetres;  // of the verdict and of the scale bar
     QString verdict;  // one line: edge coverage from .. to .., and whether the change is real
 };
-// The best measured shot of the view at each visit. Errors: not_found (visit, photo of that view, marks), invalid
-// (visits of another client), cancelled.
+// The best measured shot of the view at each visit, the earlier visit first whichever was asked for first. Errors:
+// not_found (visit, photo of that view, marks), invalid (visits of another client, a visit with itself), cancelled.
 [[nodiscard]] Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& options,
                                                         const Progress& progress = {});
 // Side by side with dates, scale bar and verdict (report/pair_picture.h). Needs a QGuiApplication.

@@ -63,6 +63,13 @@ BOOST_AUTO_TEST_CASE(from_photos_to_report_by_commands_alone) {
         kempt.json(words("compare b.kempt --client 1 --view left-temple --from 1 --to 2 --out pair.png"));
     BOOST_TEST(compared["px_per_mm"].toDouble() > 5);
     BOOST_TEST(!QImage::fromData(kempt.read(QStringLiteral("pair.png"))).isNull());
+    const QJsonObject turned =
+        kempt.json(words("compare b.kempt --client 1 --view left-temple --from 2 --to 1 --out turned.png"));
+    BOOST_TEST((turned["before_photo"] == compared["before_photo"]));
+    BOOST_TEST((turned["verdict"] == compared["verdict"]));
+    kempt.fails(1, words("compare b.kempt --client 1 --view left-temple --from 1 --to 1 --out same.png"), "itself");
+    kempt.fails(1, words("card --kind card --out b.kempt"), "is a book");
+    kempt.fails(1, words("report b.kempt --client 1 --out b.kempt"), "is a book");
     (void)kempt.json(words("report b.kempt --client 1 --out report.pdf --today 2026-04-01"));
     BOOST_TEST(kempt.read(QStringLiteral("report.pdf")).startsWith("%PDF"));
     BOOST_TEST(kempt.json(words("export b.kempt --out out --photos"))["files"].toArray().size() == 12);
