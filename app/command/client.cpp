@@ -86,11 +86,12 @@ Result<Answer> erase(const Arguments& arguments, const Progress&) {
     if (!book) return book.error();
     const Id id = arguments.id(q("client"));
     if (const Status status = work::erase_client(**book, id); !status) return status.error();
-    return Answer{{{"erased", id}},
-                  {q("Erased client %1 with all visits, photos and readings. Backups made earlier still hold them; "
-                     "erase those too.")
-                       .arg(id)},
-                  {}};
+    return Answer{
+        {{"erased", id}},
+        {q("Erased client %1 with all visits, photos and readings. Backups made earlier still hold them, and "
+           "so do copies kept by a restore (%2.before-restore) or an upgrade (%2.version-N): erase those too.")
+             .arg(QString::number(id), arguments.book())},
+        {}};
 }
 
 }  // namespace
@@ -116,7 +117,8 @@ Command client_command() {
            may("consent", Type::text, "YES", "pictures may leave the book", {q("yes"), q("no")})},
           change},
          {q("erase"),
-          q("Everything of this client, beyond recovery."),
+          q("Everything of this client, beyond recovery; not in backups, exports, BOOK.before-restore, "
+            "BOOK.version-N."),
           {book_taken()},
           {client_option(), flag("yes", "yes, erase")},
           erase}}};

@@ -75,7 +75,9 @@ BOOST_AUTO_TEST_CASE(from_photos_to_report_by_commands_alone) {
     BOOST_TEST(kempt.json(words("export b.kempt --out out --photos"))["files"].toArray().size() == 12);
     BOOST_TEST(kempt.json(words("check b.kempt"))["sound"].toBool());
     (void)kempt.json(words("backup b.kempt --out copy.kempt"));
-    (void)kempt.json({"client", "erase", "b.kempt", "--client", "1", "--yes"});
+    const auto erased = kempt.run(words("client erase b.kempt --client 1 --yes"));
+    BOOST_TEST(erased.out.contains("b.kempt.before-restore"));
+    BOOST_TEST(erased.out.contains("b.kempt.version-N"));
     BOOST_TEST(kempt.json(words("client list b.kempt"))["clients"].toArray().isEmpty());
     BOOST_TEST(!kempt.json(words("restore b.kempt --from copy.kempt"))["kept"].isNull());
     BOOST_TEST(kempt.json(words("client list b.kempt"))["clients"].toArray().size() == 1);
