@@ -1,6 +1,7 @@
 #include "work/make_report.h"
 
 #include <QSet>
+#include <algorithm>
 
 #include "book/grade_store.h"
 #include "book/photo_store.h"
@@ -171,7 +172,8 @@ Status add_method(Book& book, const ClientProgress& progress, const QSet<QString
 
 }  // namespace
 
-Result<report::Model> report_model_of(Book& book, const ReportOptions& options, QDate today, const Progress& tell_on) {
+Result<report::Model> report_model_of(Book& book, const ReportOptions& wanted, QDate today, const Progress& tell_on) {
+    ReportOptions options = wanted;
     const auto compared =
         progress_of(book, {options.client, std::nullopt, std::nullopt, options.look.length}, part_of(tell_on, 0, 0.2));
     if (!compared) return compared.error();
@@ -180,6 +182,11 @@ Result<report::Model> report_model_of(Book& book, const ReportOptions& options, 
         if (asked && std::none_of(progress.visits.begin(), progress.visits.end(),
                                   [&](const Visit& visit) { return visit.id == *asked; }))
             return missing("no-visit", "Visit " + std::to_string(*asked) + " is not among this client's visits.");
+    const auto place_of = [&](Id id) {  // the visits stand in order of their dates
+        return std::find_if(progress.visits.begin(), progress.visits.end(), [&](const Visit& v) { return v.id == id; });
+    };
+    if (options.from_visit && options.to_visit && place_of(*options.from_visit) > place_of(*options.to_visit))
+        std::swap(options.from_visit, options.to_visit);
     report::Model model;
     model.client_name = progress.client.name;
     model.salon_name = options.salon;

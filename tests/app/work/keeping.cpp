@@ -106,6 +106,13 @@ BOOST_AUTO_TEST_CASE(the_report_says_what_changed_and_withholds_pictures_without
     BOOST_TEST(model.pictures_withheld.isEmpty());
     BOOST_TEST(model.history.size() == 10);
     for (const report::Row& row : model.rows) BOOST_TEST(!row.reason.isEmpty());
+    work::ReportOptions turned = options;  // the later visit asked for first
+    turned.from_visit = later.id;
+    turned.to_visit = in.visit.id;
+    const auto same = TemporaryBook::required(work::report_model_of(*in.book, turned, QDate(2026, 4, 1)));
+    BOOST_REQUIRE_EQUAL(same.rows.size(), model.rows.size());
+    for (qsizetype i = 0; i < same.rows.size(); ++i)
+        BOOST_TEST(same.rows[i].reason.toStdString() == model.rows[i].reason.toStdString());
     in.client.photo_consent = false;
     in.client.consent_on.reset();
     TemporaryBook::required(work::change_client(*in.book, in.client));
