@@ -20,7 +20,7 @@ struct Circumstances {
 
 // How many standard uncertainties of cover a level is moved by for the 95 % limits of what is read off at that level
 // (fill_depth, bare_length), and what is left when the profile is steep.
-inline constexpr double depth_sway = 1.4, bare_sway = 2.0;  // single columns err more than the whole band
+inline constexpr double depth_sway = 1.4, bare_sway = 1.5;  // single columns err more than the whole band
 inline constexpr double depth_half_mm = 0.25, bare_half_mm = 1.0;
 
 }  // namespace kempt::edges
