@@ -131,19 +131,27 @@ BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calib
     const double& step = line.step_mm;
     const int last = static_cast<int>(line.at_mm.size()) - 1;
     cv::Mat where(rows, count, CV_32FC2);
+    cv::parallel_for_(cv::Range(0, rows), [&](const cv::Range& part) {
+        const cv::Matx33d& h = px_from_plane;
+        for (int j = part.start; j < part.end; ++j) {
+            auto* row = where.ptr<cv::Vec2f>(j);
+            const double depth = from_mm + (j + 0.5) * step;
+            for (int i = 0; i < count; ++i) {
+                const auto k = static_cast<size_t>(std::clamp(first + i, 0, last));
+                const double x = line.at_mm[k].x + depth * line.inward_mm[k].x,
+                             y = line.at_mm[k].y + depth * line.inward_mm[k].y;
+                const double w = 1 / (h(2, 0) * x + h(2, 1) * y + h(2, 2));
+                row[i] = {static_cast<float>((h(0, 0) * x + h(0, 1) * y + h(0, 2)) * w),
+                          static_cast<float>((h(1, 0) * x + h(1, 1) * y + h(1, 2)) * w)};
+            }
+        }
+    });
     double x0 = 1e9, y0 = 1e9, x1 = -1e9, y1 = -1e9;
     for (int j = 0; j < rows; ++j) {
-        auto* row = where.ptr<cv::Vec2f>(j);
-        const double depth = from_mm + (j + 0.5) * step;
+        const auto* row = where.ptr<cv::Vec2f>(j);
         for (int i = 0; i < count; ++i) {
-            const auto k = static_cast<size_t>(std::clamp(first + i, 0, last));
-            const double x = line.at_mm[k].x + depth * line.inward_mm[k].x,
-                         y = line.at_mm[k].y + depth * line.inward_mm[k].y;
-            const cv::Matx33d& h = px_from_plane;
-            const double w = 1 / (h(2, 0) * x + h(2, 1) * y + h(2, 2));
-            const double u = (h(0, 0) * x + h(0, 1) * y + h(0, 2)) * w, v = (h(1, 0) * x + h(1, 1) * y + h(1, 2)) * w;
-            row[i] = {static_cast<float>(u), static_cast<float>(v)};
-            x0 = std::min(x0, u), x1 = std::max(x1, u), y0 = std::min(y0, v), y1 = std::max(y1, v);
+            x0 = std::min<double>(x0, row[i][0]), x1 = std::max<double>(x1, row[i][0]);
+            y0 = std::min<double>(y0, row[i][1]), y1 = std::max<double>(y1, row[i][1]);
         }
     }
     BandPiece piece;
@@ -180,9 +188,13 @@ BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calib
     }
     cv::Mat band;
     cv::remap(linear, band, where, cv::noArray(), cv::INTER_CUBIC, cv::BORDER_REPLICATE);
-    cv::max(band, cv::Scalar::all(0), band);
-    band += cv::Scalar::all(light_floor);
-    cv::log(band, piece.log_light);
+    piece.log_light.create(band.size(), CV_32FC3);
+    cv::parallel_for_(cv::Range(0, rows), [&](const cv::Range& part) {
+        cv::Mat from = band.rowRange(part).reshape(1), to = piece.log_light.rowRange(part).reshape(1);
+        cv::max(from, 0.0, from);
+        from += light_floor;
+        cv::log(from, to);
+    });
     return piece;
 }
 

@@ -10,6 +10,7 @@ namespace kempt::edges {
 namespace {
 
 // Columns of one look, and how far neighbouring looks overlap: the network's reach is about 40 band pixels to a side.
+// A line of ordinary length is looked at in one piece; longer ones in pieces that keep the memory flat.
 constexpr int look_columns = 1024, overlap = 48;
 // The band is looked at from this far outside the line, so that the line itself lies inside the network's reach.
 constexpr double look_from_mm = -2;
