@@ -13,7 +13,7 @@ namespace {
 // A line of ordinary length is looked at in one piece; longer ones in pieces that keep the memory flat.
 constexpr int look_columns = 1024, overlap = 48;
 // The band is looked at from this far outside the line, so that the line itself lies inside the network's reach.
-constexpr double look_from_mm = -2;
+constexpr double look_from_mm = -1.5;
 // Zones of the reference colours (the training generator uses the same).
 constexpr double outer_from_mm = -4, outer_to_mm = -0.5, deep_from_mm = 10, deep_to_mm = 20;
 
@@ -95,11 +95,13 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
     Network network;
     double sure_hair = 0, sure_skin = 0;
     cv::Vec3d hair_sum, skin_sum;
-    const int inner = look_columns - 2 * overlap;
-    for (int from = 0; from < 2 * size.width; from += inner) {
+    // Pieces of one size: the network then sets itself up once.
+    const int whole = 2 * size.width, inner = look_columns - 2 * overlap, pieces = (whole + inner - 1) / inner;
+    const int each = round_up((whole + pieces - 1) / pieces, 2), width = round_up(each + 2 * overlap, 8);
+    for (int from = 0; from < whole; from += each) {
         if (tell(progress, 0.1 + 0.8 * from / columns, "looking at the edge") == Go::stop)
             return Error{ErrorKind::cancelled, "cancelled", "Measuring was stopped.", "Nothing was changed.", ""};
-        const int take = std::min(inner, 2 * size.width - from), width = round_up(take + 2 * overlap, 8);
+        const int take = std::min(each, whole - from);
         BandPiece piece = cut(photo, light, calibration, line, from - overlap, width, look_from_mm, rows);
         piece.log_light -= cv::Scalar(reference.log_skin[0], reference.log_skin[1], reference.log_skin[2]);
         piece.log_light.setTo(cv::Scalar::all(0), piece.valid == 0);
