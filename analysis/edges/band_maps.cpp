@@ -118,11 +118,11 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
         // Colours where the maps are sure.
         for (int j = 0; j < rows / 2; ++j)
             for (int i = 0; i < take / 2; ++i) {
-                const int sj = j, si = i + overlap / 2;
-                if (!valid.at<uchar>(sj, si)) continue;
-                const float a = hair.cover.at<float>(sj, si);
+                const int si = i + overlap / 2;
+                if (!valid.at<uchar>(j, si)) continue;
+                const float a = hair.cover.at<float>(j, si);
                 if (a > 0.15f && a < 0.75f) continue;
-                const auto& v = piece.log_light.at<cv::Vec3f>(2 * sj, 2 * si);
+                const auto& v = piece.log_light.at<cv::Vec3f>(2 * j, 2 * si);
                 (a >= 0.75f ? hair_sum : skin_sum) += cv::Vec3d(v[0], v[1], v[2]);
                 (a >= 0.75f ? sure_hair : sure_skin) += 1;
             }

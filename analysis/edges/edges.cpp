@@ -21,13 +21,6 @@ constexpr double least_full_cover = 0.05;
 // Share of the band that may be hidden by the card or lie outside the photo.
 constexpr double least_valid = 0.8;
 
-struct Refuser {
-    EdgeReadings& out;
-    void operator()(const char* name, const char* code, const std::string& text) const {
-        out.refused.push_back({name, code, text});
-    }
-};
-
 void draw_overlay(const Photo& photo, const card::Calibration& calibration, const EdgeLine& line, const BandMaps& maps,
                   double depth_mm, EdgeReadings& out) {
     out.overlay_px = cv::Mat(photo.pixels.size(), CV_8UC1, cv::Scalar(0));
@@ -69,7 +62,9 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
     EdgeReadings out;
     out.line_length_mm = line.length_mm;
     out.contrast = maps.contrast;
-    const Refuser refuse{out};
+    auto refuse = [&](const char* name, const char* code, const char* text) {
+        out.refused.push_back({name, code, text});
+    };
     const double last_mm = 2 * line.step_mm * maps.cover.cols;
     for (double s = 0; s <= last_mm; s += 1) out.band_outline_px.push_back(px_of(calibration, line, s, 0));
     for (double s = last_mm; s >= 0; s -= 1)

@@ -85,9 +85,7 @@ std::vector<double> cover_along(const BandMaps& maps, double depth_mm, double bi
 }
 
 double length_per_area_of(const BandMaps& maps, double depth_mm) {
-    std::array<double, test_directions> crossings{};
-    crossings.fill(mean_of(maps.cross_mean, maps, 0, depth_mm));
-    return length_per_area(crossings);
+    return length_per_area(mean_of(maps.cross_mean, maps, 0, depth_mm));
 }
 
 std::optional<double> fill_depth(const std::vector<double>& by_depth, double bin_mm, double level) {

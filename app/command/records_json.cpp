@@ -1,10 +1,9 @@
 #include "command/records_json.h"
 
-#include <QJsonDocument>
-
 #include "domain/measure_units.h"
 #include "domain/words.h"
 #include "work/measure_json.h"
+#include "work/record_json.h"
 
 namespace kempt::command {
 
@@ -34,27 +33,18 @@ QJsonObject json_of(const Client& client) {
 }
 
 QJsonObject json_of(const Visit& visit) {
-    return {
-        {"id", visit.id},
-        {"client", visit.client},
-        {"date", day(visit.date)},
-        {"hair", QJsonObject{{"wet", visit.hair.wet}, {"styled", visit.hair.styled}, {"product", visit.hair.product}}},
-        {"note", visit.note}};
+    return {{"id", visit.id},
+            {"client", visit.client},
+            {"date", day(visit.date)},
+            {"hair", work::json_of_hair(visit.hair)},
+            {"note", visit.note}};
 }
 
 QJsonObject json_of(const PhotoRecord& photo) {
-    return {{"id", photo.id},
-            {"visit", photo.visit},
-            {"view", word_of(photo.view)},
-            {"shot", photo.shot},
-            {"file", photo.file_name},
-            {"format", photo.format},
-            {"width", photo.size.width()},
-            {"height", photo.size.height()},
-            {"sha256", photo.sha256},
-            {"taken", photo.taken ? QJsonValue(photo.taken->toString(Qt::ISODate)) : QJsonValue::Null},
-            {"quality", text_or_null(photo.quality_level)},
-            {"findings", QJsonDocument::fromJson(photo.quality_findings.toUtf8()).array()}};
+    QJsonObject object = work::json_of_photo_file(photo);
+    object["visit"] = photo.visit;
+    object["quality"] = text_or_null(photo.quality_level);
+    return object;
 }
 
 QJsonObject json_of(const ReadingRecord& reading) {

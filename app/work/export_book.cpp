@@ -18,6 +18,7 @@
 #include "report/export_json.h"
 #include "work/errors.h"
 #include "work/keep_records.h"
+#include "work/record_json.h"
 
 namespace kempt::work {
 
@@ -99,20 +100,12 @@ struct Exporter {
         for (const ReadingRecord& reading : readings.value())
             of_photo.append({client.name, visit.date, photo.view, photo.shot, photo.file_name, reading});
         tables.readings += of_photo;
-        return QJsonObject{{"id", photo.id},
-                           {"view", word_of(photo.view)},
-                           {"shot", photo.shot},
-                           {"file", photo.file_name},
-                           {"format", photo.format},
-                           {"width", photo.size.width()},
-                           {"height", photo.size.height()},
-                           {"sha256", photo.sha256},
-                           {"taken", taken.isEmpty() ? QJsonValue::Null : QJsonValue(taken)},
-                           {"quality", photo.quality_level},
-                           {"findings", QJsonDocument::fromJson(photo.quality_findings.toUtf8()).array()},
-                           {"exported_as", name->isEmpty() ? QJsonValue::Null : QJsonValue(name.value())},
-                           {"marks", marks_json},
-                           {"readings", report::readings_json(of_photo)}};
+        QJsonObject object = json_of_photo_file(photo);
+        object["quality"] = photo.quality_level;
+        object["exported_as"] = name->isEmpty() ? QJsonValue::Null : QJsonValue(name.value());
+        object["marks"] = marks_json;
+        object["readings"] = report::readings_json(of_photo);
+        return object;
     }
 
     Result<QJsonObject> visit_json(const Client& client, const Visit& visit) {
@@ -139,14 +132,8 @@ struct Exporter {
                                            {"value", grade.value},
                                            {"round", grade.round}});
         }
-        return QJsonObject{
-            {"id", visit.id},
-            {"date", day(visit.date)},
-            {"hair",
-             QJsonObject{{"wet", visit.hair.wet}, {"styled", visit.hair.styled}, {"product", visit.hair.product}}},
-            {"note", visit.note},
-            {"photos", photos_json},
-            {"grades", grades_json}};
+        return QJsonObject{{"id", visit.id},     {"date", day(visit.date)}, {"hair", json_of_hair(visit.hair)},
+                           {"note", visit.note}, {"photos", photos_json},   {"grades", grades_json}};
     }
 
     Status add_client(const Client& client) {

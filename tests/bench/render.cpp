@@ -1,5 +1,5 @@
-// Renders close-ups with known truth into a folder: photo_SEED.jpg, line_SEED.txt and one row of truth.csv each.
-//   bench_render FOLDER SEED COUNT [SEED COUNT ...]
+// Renders close-ups with known truth into a folder: photo_SEED.jpg, line_SEED.txt and one row of truth_FIRST.csv each.
+//   bench_render FOLDER SEED COUNT
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>

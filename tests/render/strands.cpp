@@ -76,7 +76,7 @@ Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
                      amplitude = g.wave_amplitude_mm * lock.amplitude;
         const double wave = g.wave_mm * lock.wave, coil_r = 0.5 * g.coil_mm * lock.coil * std::exp(rng.normal(0, 0.1));
         const double hand = rng.chance(0.5) ? 1 : -1, pitch_slope = rng.uniform(0.35, 0.9);
-        double bend = rng.normal(0, g.wander), turn = 0;
+        double bend = rng.normal(0, g.wander);
         const double step = g.shape == Shape::coiled ? clamp(coil_r * 0.12, 0.1, 0.25) : 0.25;
         s.first = static_cast<int>(coat.points.size());
         double cx = x, cy = y;
@@ -100,10 +100,8 @@ Coat grow(const Scene& scene, double margin_mm, double y_to_mm) {
             cx += pace * std::sin(angle);
             cy += pace * std::cos(angle);
             bend += rng.normal(0, g.wander * 0.15) - 0.02 * bend;
-            turn += bend * pace;
             angle += bend * pace + (goal - angle) * 0.08 * pace;
         }
-        (void)turn;
         s.count = static_cast<int>(coat.points.size()) - s.first;
         if (s.count < 2) {
             coat.points.resize(static_cast<size_t>(s.first));
