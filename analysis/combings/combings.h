@@ -1,0 +1,43 @@
+// Combed-out strands on the gauge sheet: each is found, traced through crossings, counted and measured.
+#pragma once
+
+#include <opencv2/core.hpp>
+#include <vector>
+
+#include "card/calibration.h"
+#include "core/photo.h"
+#include "core/progress.h"
+#include "core/quantity.h"
+#include "core/result.h"
+
+namespace kempt::combings {
+
+struct CombingsOptions {
+    double short_mm = 50;          // a strand below this is short: broken, not shed (common practice)
+    double least_strand_mm = 5;    // a shorter piece is lint, not hair
+    double least_px_per_mm = 8;
+    double margin_mm = 2;          // kept clear of the sheet's printed markers and rim
+};
+
+struct Strand {
+    std::vector<cv::Point2d> path_px;  // from end to end, about a point each millimetre
+    double length_mm = 0, length_low = 0, length_high = 0;
+    bool doubtful = false;  // a guess was made at a crossing or a gap: shown dashed, for her to correct
+    bool cut_off = false;   // runs out of the sheet or under the card: its length is a least value
+};
+
+struct CombingsReadings {
+    std::vector<Quantity> readings;  // strands "count", strand_median "mm", short_share "%"
+    std::vector<Refusal> refused;
+    std::vector<Strand> strands;                            // longest first
+    std::vector<std::vector<cv::Point2d>> unresolved_px;    // dark lines that belong to no strand: marked, never lost
+};
+
+// region_px: four corners, or empty for the whole sheet. Needs the sheet. Errors: invalid (region outside the photo),
+// refused (no sheet), cancelled.
+[[nodiscard]] Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibration& calibration,
+                                                        const std::vector<cv::Point2d>& region_px = {},
+                                                        const CombingsOptions& options = {},
+                                                        const Progress& progress = {});
+
+}  // namespace kempt::combings

@@ -1,0 +1,46 @@
+// Pattern of single strands laid on the gauge sheet: curve diameter, wave ratio, and stretch from two photos.
+#pragma once
+
+#include <opencv2/core.hpp>
+#include <string>
+#include <vector>
+
+#include "card/calibration.h"
+#include "combings/combings.h"
+#include "core/photo.h"
+#include "core/progress.h"
+#include "core/quantity.h"
+#include "core/result.h"
+
+namespace kempt::pattern {
+
+// Our own scale by curve diameter: no published thresholds could be confirmed, so the steps are doublings of the
+// diameter and carry plain words.
+enum class Curl { straight, bend, loose, medium, tight, very_tight };
+[[nodiscard]] Curl curl_of(double curve_diameter_mm);
+[[nodiscard]] std::string word_of(Curl curl);  // "loose curl"
+
+struct Shape {               // of one strand
+    double curve_diameter_mm = 0;  // 2 / mean curvature along the strand
+    double wave_ratio = 1;         // arc / chord, >= 1
+    double arc_mm = 0, chord_mm = 0;
+};
+// path_mm: a traced strand in millimetres, about a point each half millimetre or closer; noise_mm: SD of a point
+// across. Errors: invalid (fewer than 5 points, shorter than 10 mm).
+[[nodiscard]] Result<Shape> shape_of(const std::vector<cv::Point2d>& path_mm, double noise_mm);
+
+struct PatternReadings {
+    std::vector<Quantity> readings;  // curve_diameter "mm", wave_ratio "", strand_length "mm" (arc); medians of strands
+    std::vector<Refusal> refused;
+    std::vector<combings::Strand> strands;
+    std::vector<Shape> shapes;  // of each
+};
+[[nodiscard]] Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibration& calibration,
+                                                      const std::vector<cv::Point2d>& region_px = {},
+                                                      const Progress& progress = {});
+
+// Stretch in % from the strand's length at rest and under a pull, both with their intervals ("strand_length" of two
+// photos of the same strand). Errors: invalid (a length not above 0).
+[[nodiscard]] Result<Quantity> stretch(const Quantity& at_rest, const Quantity& pulled);
+
+}  // namespace kempt::pattern
