@@ -178,7 +178,7 @@ GateReport judge(const Photo& photo, const Calibration& calibration, const std::
              "With " + number(px_per_mm, 1) +
                  " pixels per mm single hairs melt together: only coverage can be given, and that roughly.",
              "Come closer: 12 pixels per mm are wanted for all readings in mm, 20 for counts."});
-    if (px_per_mm > 0 && !too_coarse) judge_counts(findings, calibration, limits, px_per_mm);
+    if (limits.scale_counts_px_per_mm > 0 && px_per_mm > 0 && !too_coarse) judge_counts(findings, calibration, limits, px_per_mm);
     if (calibration.light && calibration.light->gradient_per_cm > limits.gradient_warning_per_cm)
         findings.push_back(
             {"light-uneven", Level::warning,

@@ -11,7 +11,8 @@
 
 namespace kempt::card {
 
-struct GateLimits {                             // each with its reason beside its default in gate.cpp
+struct GateLimits {                             // each with its reason beside its default in gate.cpp; a scale of
+                                                // 0 is not asked for
     double sharp_warning_mm, sharp_refused_mm;  // 10-90 % edge rise at the card
     double sharp_counts_mm;                     // above this no counts
     double clipped_warning, clipped_refused;    // share of region pixels black or burnt in two channels or more

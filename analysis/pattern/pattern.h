@@ -30,7 +30,7 @@ struct Shape {               // of one strand
 [[nodiscard]] Result<Shape> shape_of(const std::vector<cv::Point2d>& path_mm, double noise_mm);
 
 struct PatternReadings {
-    std::vector<Quantity> readings;  // curve_diameter "mm", wave_ratio "", strand_length "mm" (arc); medians of strands
+    std::vector<Quantity> readings;  // curve_diameter "mm", wave_ratio "-", strand_length "mm" (arc); medians of strands
     std::vector<Refusal> refused;
     std::vector<combings::Strand> strands;
     std::vector<Shape> shapes;  // of each

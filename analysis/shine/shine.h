@@ -24,7 +24,7 @@ struct ShineOptions {
 };
 
 struct ShineReadings {
-    std::vector<Quantity> readings;  // shine_contrast "", shine_width "mm", luster "1/mm", alignment ""
+    std::vector<Quantity> readings;  // shine_contrast "-", shine_width "mm", luster "1/mm", alignment "-"
     std::vector<Refusal> refused;
     std::vector<double> total;    // mean linear light (luminance Y) along the fibres, one value each step_mm
     std::vector<double> surface;  // of it the surface highlight, in the colour of the light

@@ -11,7 +11,7 @@ namespace {
 
 const QString columns = QStringLiteral(
     "r.id, m.photo, m.marks, r.name, n.unit, r.value, r.low, r.high, r.refusal_code, r.refusal_text, "
-    "m.analysis_version, m.options, m.card, m.photo_sha256, m.measured_at");
+    "m.analysis_version, m.options, m.card, m.details, m.photo_sha256, m.measured_at");
 const QString joined =
     QStringLiteral(" FROM reading r JOIN run m ON m.id = r.run JOIN reading_name n ON n.name = r.name");
 const QString dated_columns = QStringLiteral(
@@ -37,6 +37,7 @@ ReadingRecord reading_of(sql::Row& row) {
     r.analysis_version = row.small();
     r.options = row.text();
     r.card = row.text();
+    r.details = row.text();
     r.photo_sha256 = row.text();
     r.measured_at = QDateTime::fromString(row.text(), Qt::ISODateWithMs);
     if (!r.measured_at.isValid()) row.mark_broken();
@@ -107,8 +108,8 @@ Status one_run(const QVector<ReadingRecord>& readings) {
     QSet<QString> names;
     for (const ReadingRecord& b : readings) {
         const bool same = a.photo == b.photo && a.marks == b.marks && a.analysis_version == b.analysis_version &&
-                          a.options == b.options && a.card == b.card && a.photo_sha256 == b.photo_sha256 &&
-                          a.measured_at == b.measured_at;
+                          a.options == b.options && a.card == b.card && a.details == b.details &&
+                          a.photo_sha256 == b.photo_sha256 && a.measured_at == b.measured_at;
         if (!same || names.contains(b.name))
             return invalid("readings-mixed", "These readings are not of one measurement of one photo.",
                            "Keep each measurement by itself.");
@@ -152,10 +153,10 @@ Result<Id> add_readings(Book& book, const QVector<ReadingRecord>& readings) {
     if (Status good = belongs(book, a); !good) return good.error();
 
     auto run = sql::insert(book.connection(),
-                           "INSERT INTO run (photo, marks, analysis_version, options, card, photo_sha256, measured_at) "
-                           "VALUES (?, ?, ?, ?, ?, ?, ?)",
-                           sql::values(a.photo, a.marks, a.analysis_version, a.options, a.card, a.photo_sha256,
-                                       a.measured_at.toUTC().toString(Qt::ISODateWithMs)));
+                           "INSERT INTO run (photo, marks, analysis_version, options, card, details, photo_sha256, "
+                           "measured_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                           sql::values(a.photo, a.marks, a.analysis_version, a.options, a.card, a.details,
+                                       a.photo_sha256, a.measured_at.toUTC().toString(Qt::ISODateWithMs)));
     if (!run) return run.error();
     for (const ReadingRecord& r : readings) {
         const auto number = [&](double value) { return r.refused ? std::nullopt : std::optional(value); };

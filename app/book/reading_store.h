@@ -22,7 +22,7 @@ struct DatedReading {
 };
 
 // The readings of one measurement of one photo: all with the same photo, marks, analysis_version, options, card,
-// photo_sha256 and measured_at, each name once. Gives the run's id. Errors: not_found (photo, or marks of that photo),
+// details, photo_sha256 and measured_at, each name once. Gives the run's id. Errors: not_found (photo, or marks of that photo),
 // invalid (no readings; unknown name or another unit than the name's; value outside its interval or not a number; a
 // refusal without code and text; photo_sha256 not that of the photo).
 [[nodiscard]] Result<Id> add_readings(Book& book, const QVector<ReadingRecord>& readings);

@@ -18,17 +18,17 @@ QStringList lines_of(const work::MeasureResult& result) {
                           .arg(QString::fromStdString(result.quality.level))
                           .arg(result.header.size.width())
                           .arg(result.header.size.height())};
-    if (result.px_per_mm > 0) lines[0] += q(", %1 px/mm at the edge").arg(result.px_per_mm, 0, 'f', 1);
+    if (result.px_per_mm > 0) lines[0] += q(", %1 px/mm at the marks").arg(result.px_per_mm, 0, 'f', 1);
     for (const Finding& finding : result.quality.findings)
         lines.append(q("  %1: %2 %3")
                          .arg(work::word_of(finding.level), QString::fromStdString(finding.text),
                               QString::fromStdString(finding.remedy)));
-    if (!result.edge_asked) lines.append(q("Nothing to measure: the marks hold no edge line."));
-    for (const Quantity& reading : result.edges.readings)
+    if (result.asked.isEmpty()) lines.append(q("Nothing to measure: the marks hold no edge line."));
+    for (const Quantity& reading : result.readings)
         lines.append(q("%1: %2").arg(
             title_of_reading(QString::fromStdString(reading.name)),
             with_interval(reading.value, reading.low, reading.high, QString::fromStdString(reading.unit))));
-    for (const Refusal& refusal : result.edges.refused)
+    for (const Refusal& refusal : result.refused)
         lines.append(
             q("%1: refused. %2")
                 .arg(title_of_reading(QString::fromStdString(refusal.name)), QString::fromStdString(refusal.text)));

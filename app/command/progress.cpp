@@ -56,7 +56,7 @@ Command progress_command() {
               q("Improved or worse only beyond the smallest change that the repeat shots can show."),
               {book_taken()},
               {client_option(), may("view", Type::view, "VIEW", "this view only"),
-               may("reading", Type::text, "READING", "this reading only", edge_reading_names())},
+               may("reading", Type::text, "READING", "this reading only", all_reading_names())},
               progress}}};
 }
 

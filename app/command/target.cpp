@@ -52,7 +52,7 @@ Command target_command() {
               q("One for each view and reading: a second one replaces the first."),
               {book_taken()},
               {client_option(), needed("view", Type::view, "VIEW", "camera position"),
-               needed("reading", Type::text, "READING", "what is measured", edge_reading_names()),
+               needed("reading", Type::text, "READING", "what is measured", all_reading_names()),
                needed("value", Type::number, "VALUE", "in the reading's unit")},
               add},
              {q("list"), q("Of one client."), {book_taken()}, {client_option()}, list},

@@ -82,6 +82,7 @@ struct ReadingRecord {
     int analysis_version = 0;
     QString options;                          // JSON
     QString card;                             // JSON of the calibration
+    QString details = QStringLiteral("{}");   // JSON of what the run found besides its readings
     QString photo_sha256;
     QDateTime measured_at;
 };

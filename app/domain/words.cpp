@@ -66,27 +66,6 @@ const QVector<Anchors>& anchors() {
     return all;
 }
 
-struct ReadingWords {
-    QString name, title, meaning;
-};
-
-const QVector<ReadingWords>& reading_words() {
-    static const QVector<ReadingWords> all = {
-        {QStringLiteral("edge_coverage"), QStringLiteral("edge coverage"),
-         QStringLiteral("Share of the first 10 mm behind the edge line that is hidden by hair.")},
-        {QStringLiteral("edge_strands"), QStringLiteral("strands at the edge"),
-         QStringLiteral("Strands seen crossing a line 5 mm behind the edge, for each centimetre of that line.")},
-        {QStringLiteral("fill_depth"), QStringLiteral("fill depth"),
-         QStringLiteral(
-             "Distance behind the edge line at which the hair reaches half of its fullness at 15 to 20 mm.")},
-        {QStringLiteral("bare_length"), QStringLiteral("bare length"),
-         QStringLiteral("Length of the edge line behind which less than a fifth of the first 10 mm is covered.")},
-        {QStringLiteral("length_density"), QStringLiteral("hair length per area"),
-         QStringLiteral("Length of the strands that can be seen on each square millimetre of the first 10 mm.")},
-    };
-    return all;
-}
-
 }  // namespace
 
 QString word_of(View view) {
@@ -149,27 +128,6 @@ QString grade_anchor(const QString& quality, int step) {
         if (entry.quality == quality)
             return QStringLiteral("%1: %2").arg(step).arg(entry.steps[static_cast<std::size_t>(step)]);
     return {};
-}
-
-QString title_of_reading(const QString& name) {
-    for (const ReadingWords& entry : reading_words())
-        if (entry.name == name) return entry.title;
-    return QString(name).replace(u'_', u' ');
-}
-
-QString meaning_of_reading(const QString& name) {
-    for (const ReadingWords& entry : reading_words())
-        if (entry.name == name) return entry.meaning;
-    return {};
-}
-
-const QStringList& edge_reading_names() {
-    static const QStringList names = [] {
-        QStringList list;
-        for (const ReadingWords& entry : reading_words()) list.append(entry.name);
-        return list;
-    }();
-    return names;
 }
 
 }  // namespace kempt

@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <optional>
 
+#include "domain/readings.h"
 #include "domain/records.h"
 
 namespace kempt {
@@ -16,10 +17,4 @@ namespace kempt {
 [[nodiscard]] const QStringList& grade_qualities();
 // The written anchor of a step of a grade, one sentence ("0: scalp bare, no hairs"). step 0..4.
 [[nodiscard]] QString grade_anchor(const QString& quality, int step);
-// For people: "edge coverage", "strands at the edge"...
-[[nodiscard]] QString title_of_reading(const QString& name);
-// One line saying what the reading is.
-[[nodiscard]] QString meaning_of_reading(const QString& name);
-[[nodiscard]] const QStringList& edge_reading_names();
-
 }  // namespace kempt

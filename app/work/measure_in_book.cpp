@@ -9,6 +9,7 @@
 #include "book/transaction.h"
 #include "book/visit_store.h"
 #include "core/version.h"
+#include "work/details_json.h"
 #include "work/errors.h"
 #include "work/measure_json.h"
 #include "work/open_book.h"
@@ -37,10 +38,11 @@ QVector<ReadingRecord> records_from(Book& book, const MeasureResult& result, con
     common.analysis_version = analysis_version;
     common.options = options;
     common.card = compact(json_of_calibration(result.calibration));
+    common.details = compact(json_of_details(result));
     common.photo_sha256 = photo.sha256;
     common.measured_at = now;
     QVector<ReadingRecord> records;
-    for (const Quantity& reading : result.edges.readings) {
+    for (const Quantity& reading : result.readings) {
         ReadingRecord record = common;
         record.name = QString::fromStdString(reading.name);
         record.unit = QString::fromStdString(reading.unit);
@@ -49,7 +51,7 @@ QVector<ReadingRecord> records_from(Book& book, const MeasureResult& result, con
         record.high = reading.high;
         records.push_back(record);
     }
-    for (const Refusal& refusal : result.edges.refused) {
+    for (const Refusal& refusal : result.refused) {
         ReadingRecord record = common;
         record.name = QString::fromStdString(refusal.name);
         record.unit = unit_of(book, record.name);

@@ -22,7 +22,7 @@ struct MeasureInBookOptions {
 struct MeasuredPhoto {
     PhotoRecord photo;
     Marks marks;
-    MeasureResult result;             // empty edges when `kept_as_they_were`
+    MeasureResult result;             // empty when `kept_as_they_were`
     QVector<ReadingRecord> readings;  // as they are now in the book, refused ones too
     bool kept_as_they_were = false;
 };

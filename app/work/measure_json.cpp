@@ -3,7 +3,8 @@
 #include <QJsonDocument>
 #include <cmath>
 
-#include "domain/words.h"
+#include "domain/readings.h"
+#include "work/details_json.h"
 
 namespace kempt::work {
 
@@ -85,26 +86,30 @@ std::vector<Finding> findings_from_json(const QByteArray& json) {
 
 QJsonObject json_of_measure(const MeasureResult& result) {
     QJsonArray readings, refused;
-    for (const Quantity& reading : result.edges.readings)
+    for (const Quantity& reading : result.readings)
         readings.append(QJsonObject{{"name", text(reading.name)},
                                     {"value", rounded(reading.value)},
                                     {"unit", text(reading.unit)},
                                     {"low", rounded(reading.low)},
                                     {"high", rounded(reading.high)}});
-    for (const Refusal& refusal : result.edges.refused)
+    for (const Refusal& refusal : result.refused)
         refused.append(
             QJsonObject{{"name", text(refusal.name)}, {"code", text(refusal.code)}, {"text", text(refusal.text)}});
-    if (!result.edge_asked)
+    if (result.asked.isEmpty())
         for (const QString& name : edge_reading_names())
             refused.append(QJsonObject{{"name", name},
                                        {"code", "no-edge-line"},
                                        {"text", "The marks hold no edge line, so there is nothing to measure."}});
-    return {{"photo", QJsonObject{{"width", result.header.size.width()}, {"height", result.header.size.height()}}},
-            {"card", card_json(result.calibration)},
-            {"quality", QJsonObject{{"level", text(result.quality.level)},
-                                    {"findings", json_of_findings(result.quality.findings)}}},
-            {"readings", readings},
-            {"refused", refused}};
+    QJsonObject object = json_of_details(result);
+    if (result.has_asked(ReadingGroup::tone) && !object.contains("tone")) object["tone"] = QJsonValue::Null;
+    if (result.has_asked(ReadingGroup::combings) && !object.contains("strands")) object["strands"] = QJsonArray{};
+    object["photo"] = QJsonObject{{"width", result.header.size.width()}, {"height", result.header.size.height()}};
+    object["card"] = card_json(result.calibration);
+    object["quality"] =
+        QJsonObject{{"level", text(result.quality.level)}, {"findings", json_of_findings(result.quality.findings)}};
+    object["readings"] = readings;
+    object["refused"] = refused;
+    return object;
 }
 
 QJsonObject json_of_calibration(const card::Calibration& calibration) {

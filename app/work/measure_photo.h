@@ -1,4 +1,5 @@
-// Measures one photo: bytes to pixels, scale and light, the gate, the edge readings. Needs no book.
+// Measures one photo: bytes to pixels, scale and light, the gate, and every reading that the marks ask for. Needs no
+// book.
 #pragma once
 
 #include <QByteArray>
@@ -9,11 +10,17 @@
 
 #include "card/calibration.h"
 #include "card/gate.h"
+#include "combings/combings.h"
 #include "core/progress.h"
 #include "core/result.h"
+#include "domain/readings.h"
 #include "domain/records.h"
 #include "edges/edges.h"
+#include "ends/ends.h"
 #include "intake/intake.h"
+#include "pattern/pattern.h"
+#include "shine/shine.h"
+#include "tone/tone.h"
 
 namespace kempt::work {
 
@@ -40,10 +47,22 @@ struct MeasureResult {
     QString sha256;                 // empty when it was not wanted
     QStringList notes;              // of the intake: "alpha laid over white"
     card::Calibration calibration;  // the one that was used: the card's, or from the two points
+    // Of all that was asked for: refused only when every kind of reading is; a finding that refuses some kinds only is
+    // a warning here and the reason of those refusals.
     card::GateReport quality;
-    edges::EdgeReadings edges;  // readings and refusals; empty when there was no edge line
-    bool edge_asked = false;    // the marks held an edge line
-    double px_per_mm = 0;       // at the middle of the edge line, else at the card; 0 without a scale
+    QVector<ReadingGroup> asked;     // what the marks asked for
+    std::vector<Quantity> readings;  // in the order of all_reading_names()
+    std::vector<Refusal> refused;    // the asked ones that are not given, likewise
+    double px_per_mm = 0;            // where the readings were taken; 0 without a scale
+    // What lies behind the readings, for overlays and charts; their own `readings` and `refused` have moved above.
+    edges::EdgeReadings edges;
+    std::optional<shine::ShineReadings> shine;
+    std::optional<tone::ToneReadings> tone;
+    std::optional<ends::EndsReadings> ends;
+    std::optional<combings::CombingsReadings> combings;
+    std::optional<pattern::PatternReadings> pattern;
+
+    [[nodiscard]] bool has_asked(ReadingGroup group) const { return asked.contains(group); }
 };
 
 // Decodes and looks for the card. Errors: those of intake::decode; invalid options; cancelled.
@@ -52,18 +71,12 @@ struct MeasureResult {
                                                                   const Progress& progress = {});
 
 // Measures with these marks. A photo that the gate refuses, or that has no scale, still gives a result: its readings
-// are then all in `edges.refused`, each with the reason. Errors: invalid marks; cancelled.
+// are then all in `refused`, each with the reason. Errors: invalid marks; cancelled.
 [[nodiscard]] Result<MeasureResult> measure_open_photo(const OpenPhoto& photo, const Marks& marks,
                                                        const MeasureOptions& options, const Progress& progress = {});
 
 // Both in turn.
 [[nodiscard]] Result<MeasureResult> measure_photo(const QByteArray& bytes, const Marks& marks,
                                                   const MeasureOptions& options = {}, const Progress& progress = {});
-
-// Marks of the analysis from marks of the book.
-[[nodiscard]] edges::EdgeMarks edge_marks_from(const Marks& marks);
-// Part of the photo that the readings use: the band of the edge line widened to both sides, or the marked region;
-// empty when there are no marks. Photo pixels.
-[[nodiscard]] std::vector<cv::Point2d> region_of(const Marks& marks, const card::Calibration& calibration);
 
 }  // namespace kempt::work

@@ -114,10 +114,10 @@ Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, c
     result.services = std::move(services).value();
     const auto targets = store::targets_of_client(book, options.client);
     if (!targets) return targets.error();
-    if (options.reading && !edge_reading_names().contains(*options.reading))
+    if (options.reading && !all_reading_names().contains(*options.reading))
         return invalid("unknown-reading", "There is no reading called '" + options.reading->toStdString() + "'.",
-                       "Readings: " + edge_reading_names().join(QStringLiteral(", ")).toStdString() + ".");
-    const QStringList names = options.reading ? QStringList{*options.reading} : edge_reading_names();
+                       "Readings: " + all_reading_names().join(QStringLiteral(", ")).toStdString() + ".");
+    const QStringList names = options.reading ? QStringList{*options.reading} : all_reading_names();
     const QVector<View> views = options.view ? QVector<View>{*options.view} : all_views();
     QHash<QString, QVector<store::DatedReading>> book_readings;
     for (const QString& name : names) {

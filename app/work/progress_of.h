@@ -12,6 +12,7 @@
 #include "core/result.h"
 #include "domain/measure_units.h"
 #include "domain/records.h"
+#include "shine/light_signature.h"
 #include "work/book_fwd.h"
 
 namespace kempt::work {
@@ -27,12 +28,13 @@ struct VisitPoint {
     Id visit = 0;
     QDate date;
     HairState hair;
-    std::vector<ShotValue> shots;  // comparable shots only
-    QStringList left_out;          // why other shots do not count, one sentence each
-    QStringList not_comparable;    // why the visit as a whole cannot be compared; empty when it can
-    std::optional<double> mean;    // over the shots
-    double low = 0, high = 0;      // 95 % noise band about the mean, from the spread of repeat shots
-    QString scale_source;          // "card", "sheet", "points"
+    std::vector<ShotValue> shots;                // comparable shots only
+    QStringList left_out;                        // why other shots do not count, one sentence each
+    QStringList not_comparable;                  // why the visit as a whole cannot be compared; empty when it can
+    std::optional<double> mean;                  // over the shots
+    double low = 0, high = 0;                    // 95 % noise band about the mean, from the spread of repeat shots
+    QString scale_source;                        // "card", "sheet", "points"
+    std::optional<shine::LightSignature> light;  // readings of shine only
     int analysis_version = 0;
     bool in_trend = false;  // has values and agrees with most visits in hair state, scale and method
 };
@@ -77,7 +79,7 @@ struct ClientProgress {
     Client client;
     QVector<Visit> visits;       // in order of date
     QVector<Service> services;   // in order of date
-    std::vector<Series> series;  // by view, then in the order of edge_reading_names()
+    std::vector<Series> series;  // by view, then in the order of all_reading_names()
     std::vector<Asymmetry> asymmetry;
 
     [[nodiscard]] const Series* find(View view, const QString& reading) const;

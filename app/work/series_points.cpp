@@ -7,6 +7,9 @@
 #include <map>
 #include <tuple>
 
+#include "domain/readings.h"
+#include "work/details_json.h"
+
 namespace kempt::work {
 
 namespace {
@@ -39,6 +42,9 @@ void add_shot(VisitPoint& point, const store::DatedReading& dated, bool visit_ha
         point.shots.push_back({reading.photo, dated.shot, reading.value, reading.low, reading.high});
         point.scale_source = source_of(reading);
         point.analysis_version = std::max(point.analysis_version, reading.analysis_version);
+        // Only what lives from the light has to ask how it stood.
+        if (!point.light && reading_names_of(ReadingGroup::shine).contains(reading.name))
+            point.light = light_from_details(reading.details.toUtf8());
     }
 }
 
@@ -105,6 +111,8 @@ QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to) {
     if (measured_scale(from.scale_source) != measured_scale(to.scale_source))
         reasons.append(QStringLiteral(
             "One visit was photographed with the gauge card, the other has its scale from two points only."));
+    if (from.light && to.light)
+        if (const auto why = shine::light_differs(*from.light, *to.light)) reasons.append(QString::fromStdString(*why));
     if (from.analysis_version != to.analysis_version)
         reasons.append(QStringLiteral(
             "The visits were measured by different versions of the method; measure the older photos again."));

@@ -82,10 +82,10 @@ Cover cover_from(const cv::Mat& cover_px, const QPolygonF& band) {
 Measured shown(const work::MeasureResult& result) {
     Measured out;
     const auto text = [](const std::string& s) { return QString::fromStdString(s); };
-    for (const Quantity& q : result.edges.readings)
+    for (const Quantity& q : result.readings)
         out.readings.append({text(q.name), text(q.unit), q.value, q.low, q.high, false, {}});
-    for (const Refusal& r : result.edges.refused) out.readings.append({text(r.name), {}, 0, 0, 0, true, text(r.text)});
-    const QStringList& order = edge_reading_names();
+    for (const Refusal& r : result.refused) out.readings.append({text(r.name), {}, 0, 0, 0, true, text(r.text)});
+    const QStringList& order = all_reading_names();
     std::stable_sort(out.readings.begin(), out.readings.end(), [&order](const ShownReading& a, const ShownReading& b) {
         return order.indexOf(a.name) < order.indexOf(b.name);
     });

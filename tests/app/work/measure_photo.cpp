@@ -33,12 +33,12 @@ BOOST_AUTO_TEST_CASE(a_photo_with_the_card_gives_scale_and_readings_inside_their
     BOOST_TEST_MESSAGE(result->quality.level);
     for (const Finding& finding : result->quality.findings) BOOST_TEST_MESSAGE(finding.code + ": " + finding.text);
     BOOST_REQUIRE(find(edges_of(result).readings, "edge_coverage"));
-    for (const Quantity& reading : result->edges.readings) {
+    for (const Quantity& reading : result->readings) {
         BOOST_TEST_MESSAGE(reading.name << " " << reading.value << " " << reading.low << " " << reading.high);
         BOOST_TEST(reading.low <= reading.value);
         BOOST_TEST(reading.value <= reading.high);
     }
-    BOOST_TEST(result->edges.readings.size() + result->edges.refused.size() ==
+    BOOST_TEST(result->readings.size() + result->refused.size() ==
                static_cast<std::size_t>(edge_reading_names().size()));
 }
 
@@ -47,9 +47,9 @@ BOOST_AUTO_TEST_CASE(without_card_and_points_every_reading_is_refused_for_want_o
     what.with_card = false;
     const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what));
     BOOST_REQUIRE(result.ok());
-    BOOST_TEST(result->edges.readings.empty());
-    BOOST_REQUIRE_EQUAL(result->edges.refused.size(), static_cast<std::size_t>(edge_reading_names().size()));
-    for (const Refusal& refusal : result->edges.refused) BOOST_TEST(!refusal.text.empty());
+    BOOST_TEST(result->readings.empty());
+    BOOST_REQUIRE_EQUAL(result->refused.size(), static_cast<std::size_t>(edge_reading_names().size()));
+    for (const Refusal& refusal : result->refused) BOOST_TEST(!refusal.text.empty());
 }
 
 BOOST_AUTO_TEST_CASE(two_points_give_the_scale_where_there_is_no_card) {
@@ -75,18 +75,18 @@ BOOST_AUTO_TEST_CASE(a_soft_photo_keeps_its_coverage_and_refuses_counts_with_the
         BOOST_REQUIRE(result.ok());
         BOOST_TEST_CONTEXT("blur " << blur << " px, rise " << result->calibration.edge_rise_mm << " mm") {
             BOOST_TEST(result->quality.level != "refused");
-            BOOST_TEST((find(result->edges.readings, "edge_coverage") != nullptr));
+            BOOST_TEST((find(result->readings, "edge_coverage") != nullptr));
             const Finding* finding = card::against_counts(result->quality);
             BOOST_TEST((finding != nullptr) == (blur > 2));
             for (const char* name : {"edge_strands", "length_density"}) {
-                BOOST_TEST((find(result->edges.readings, name) != nullptr) == (blur < 2));
-                for (const Refusal& refusal : result->edges.refused)
+                BOOST_TEST((find(result->readings, name) != nullptr) == (blur < 2));
+                for (const Refusal& refusal : result->refused)
                     if (refusal.name == name) {
                         BOOST_TEST(refusal.code == "too-soft-for-counts");
                         BOOST_TEST(refusal.text == finding->text);
                     }
             }
-            BOOST_TEST(result->edges.readings.size() + result->edges.refused.size() ==
+            BOOST_TEST(result->readings.size() + result->refused.size() ==
                        static_cast<std::size_t>(edge_reading_names().size()));
         }
     }
@@ -101,7 +101,7 @@ BOOST_AUTO_TEST_CASE(gate_and_edges_agree_on_the_scale_that_counts_need) {
         BOOST_TEST_CONTEXT(result->px_per_mm) {
             const Finding* finding = card::against_counts(result->quality);
             BOOST_TEST((finding != nullptr) == (px_per_mm < 19.8));
-            BOOST_TEST((find(result->edges.readings, "edge_strands") != nullptr) == (px_per_mm > 19.8));
+            BOOST_TEST((find(result->readings, "edge_strands") != nullptr) == (px_per_mm > 19.8));
         }
     }
 }
@@ -112,9 +112,9 @@ BOOST_AUTO_TEST_CASE(a_photo_that_the_gate_refuses_gives_no_reading_and_says_the
     const auto result = work::measure_photo(tests::photo_bytes_of(what), tests::marks_for(what));
     BOOST_REQUIRE(result.ok());
     BOOST_TEST(result->quality.level == "refused");
-    BOOST_TEST(result->edges.readings.empty());
-    BOOST_REQUIRE_EQUAL(result->edges.refused.size(), static_cast<std::size_t>(edge_reading_names().size()));
-    for (const Refusal& refusal : result->edges.refused) {
+    BOOST_TEST(result->readings.empty());
+    BOOST_REQUIRE_EQUAL(result->refused.size(), static_cast<std::size_t>(edge_reading_names().size()));
+    for (const Refusal& refusal : result->refused) {
         BOOST_TEST(refusal.code == "blurred");
         BOOST_TEST(refusal.text == result->quality.findings.front().text);
     }
@@ -136,12 +136,12 @@ BOOST_AUTO_TEST_CASE(a_coarse_photo_gives_coverage_and_nothing_else) {
     const auto coarse = at(6), too_coarse = at(3.9);
     BOOST_REQUIRE(coarse.ok());
     BOOST_REQUIRE(too_coarse.ok());
-    BOOST_REQUIRE_EQUAL(coarse->edges.readings.size(), 1u);
-    BOOST_TEST(coarse->edges.readings.front().name == "edge_coverage");
-    for (const Refusal& refusal : coarse->edges.refused)
+    BOOST_REQUIRE_EQUAL(coarse->readings.size(), 1u);
+    BOOST_TEST(coarse->readings.front().name == "edge_coverage");
+    for (const Refusal& refusal : coarse->refused)
         BOOST_TEST((refusal.code == "coverage-only" || refusal.code.starts_with("too-coarse")), refusal.code);
-    BOOST_TEST(too_coarse->edges.readings.empty());
-    for (const Refusal& refusal : too_coarse->edges.refused) BOOST_TEST(refusal.code == "too-coarse");
+    BOOST_TEST(too_coarse->readings.empty());
+    for (const Refusal& refusal : too_coarse->refused) BOOST_TEST(refusal.code == "too-coarse");
 }
 
 BOOST_AUTO_TEST_CASE(the_check_sum_is_left_out_only_when_it_is_not_wanted) {
@@ -155,9 +155,9 @@ BOOST_AUTO_TEST_CASE(the_check_sum_is_left_out_only_when_it_is_not_wanted) {
     BOOST_TEST(with->sha256.toStdString() ==
                QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex().toStdString());
     BOOST_TEST(without->sha256.isEmpty());
-    BOOST_REQUIRE_EQUAL(with->edges.readings.size(), without->edges.readings.size());
-    for (std::size_t i = 0; i < with->edges.readings.size(); ++i)
-        BOOST_TEST(with->edges.readings[i].value == without->edges.readings[i].value);
+    BOOST_REQUIRE_EQUAL(with->readings.size(), without->readings.size());
+    for (std::size_t i = 0; i < with->readings.size(); ++i)
+        BOOST_TEST(with->readings[i].value == without->readings[i].value);
 }
 
 BOOST_AUTO_TEST_CASE(marks_outside_the_photo_are_an_error_that_names_them) {
@@ -194,7 +194,7 @@ BOOST_AUTO_TEST_CASE(a_stop_at_any_step_gives_cancelled_or_the_whole_result) {
         });
         if (result.ok()) {  // the step said that all was done
             ++too_late;
-            BOOST_TEST(result->edges.readings.size() == whole->edges.readings.size());
+            BOOST_TEST(result->readings.size() == whole->readings.size());
         } else {
             BOOST_TEST(static_cast<int>(result.error().kind) == static_cast<int>(ErrorKind::cancelled));
         }
@@ -253,7 +253,7 @@ BOOST_AUTO_TEST_CASE(photos_of_odd_sizes_and_bands_that_leave_the_photo_give_an_
         marks.scale_points = {QPointF(0, 0), QPointF(size.width(), size.height())};
         marks.scale_mm = 30;
         const auto result = work::measure_photo(bytes, marks);
-        BOOST_TEST((result.ok() ? !result->edges.refused.empty() || !result->edges.readings.empty()
+        BOOST_TEST((result.ok() ? !result->refused.empty() || !result->readings.empty()
                                 : !result.error().sentence().empty()));
     }
     const tests::CardPhoto what;

@@ -54,9 +54,9 @@ BOOST_AUTO_TEST_CASE(a_portrait_from_afar_is_refused_for_its_coarseness_and_told
     // 44 px between the pupils, taken as 62 mm.
     BOOST_TEST(result.px_per_mm == 0.71, boost::test_tools::tolerance(0.02));
     BOOST_TEST(result.quality.level == "refused");
-    BOOST_TEST(result.edges.readings.empty());
-    BOOST_REQUIRE_EQUAL(result.edges.refused.size(), static_cast<std::size_t>(edge_reading_names().size()));
-    for (const Refusal& refusal : result.edges.refused) BOOST_TEST(refusal.code == "too-coarse");
+    BOOST_TEST(result.readings.empty());
+    BOOST_REQUIRE_EQUAL(result.refused.size(), static_cast<std::size_t>(edge_reading_names().size()));
+    for (const Refusal& refusal : result.refused) BOOST_TEST(refusal.code == "too-coarse");
     const Finding& first = result.quality.findings.front();
     BOOST_TEST(first.code == "too-coarse");
     BOOST_TEST(first.text.find("0.7 pixels per mm") != std::string::npos, first.text);
@@ -75,13 +75,13 @@ BOOST_AUTO_TEST_CASE(the_same_portrait_at_a_closer_scale_gives_coverage_at_most_
         const auto result = work::measure_photo(bytes, marks);
         BOOST_REQUIRE_MESSAGE(result.ok(), (result.ok() ? "" : result.error().sentence()));
         BOOST_TEST_CONTEXT(px_per_mm << " px/mm") {
-            for (const Quantity& reading : result->edges.readings) {
+            for (const Quantity& reading : result->readings) {
                 BOOST_TEST(reading.name == "edge_coverage");
                 BOOST_TEST(reading.low <= reading.value);
                 BOOST_TEST(reading.high >= reading.value);
             }
-            BOOST_TEST((px_per_mm > 4 || result->edges.readings.empty()));
-            for (const Refusal& refusal : result->edges.refused) BOOST_TEST(!refusal.text.empty());
+            BOOST_TEST((px_per_mm > 4 || result->readings.empty()));
+            for (const Refusal& refusal : result->refused) BOOST_TEST(!refusal.text.empty());
         }
     }
 }
