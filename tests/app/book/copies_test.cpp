@@ -197,8 +197,14 @@ BOOST_AUTO_TEST_CASE(every_old_book_opens_upgrades_and_keeps_its_records) {
         BOOST_TEST(book.version() == Book::newest_version());
         BOOST_TEST(must(check(book)).sound());
         BOOST_TEST((schema_of(book) == schema_of(fresh)), name.toStdString());
-        const QString listed = QString::fromUtf8(content_of(old_books + "/" + name + ".listing"));
-        BOOST_TEST((listing(book).join("\n") + "\n" == listed), name.toStdString());
+        // A later step may add columns at the end of a row and rows of its own; what was there stays.
+        const QStringList now = listing(book);
+        QFile listed(old_books + "/" + name + ".listing");
+        BOOST_REQUIRE(listed.open(QIODevice::ReadOnly));
+        for (const QString& line : QString::fromUtf8(listed.readAll()).split('\n', Qt::SkipEmptyParts))
+            BOOST_TEST(std::any_of(now.begin(), now.end(),
+                                   [&](const QString& row) { return row == line || row.startsWith(line + " | "); }),
+                       (name + ": " + line).toStdString());
         const bool old = name != books.last();
         BOOST_TEST(book.upgraded_from().isEmpty() == !old);
     }
