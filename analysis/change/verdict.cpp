@@ -32,9 +32,11 @@ int bearable_decimals(double smallest) {
 }
 
 std::string level_unit(const std::string& unit) {
-    if (unit.empty() || unit == "-") return "";
+    if (unit.empty() || unit == "-" || unit == "count" || unit == "level") return "";
+    if (unit == "dE00") return " ΔE";
     if (unit == "1/cm") return " per cm";
     if (unit == "1/in") return " per in";
+    if (unit == "1/mm") return " per mm";
     if (unit == "mm/mm2") return " mm/mm²";
     if (unit == "in/in2") return " in/in²";
     return " " + unit;

@@ -9,7 +9,8 @@
 namespace kempt::charts {
 
 QString unit_for_people(const QString& unit) {
-    if (unit == QStringLiteral("-")) return {};
+    if (unit == QStringLiteral("-") || unit == QStringLiteral("count") || unit == QStringLiteral("level")) return {};
+    if (unit == QStringLiteral("dE00")) return QStringLiteral("ΔE");
     if (unit == QStringLiteral("1/cm")) return QStringLiteral("per cm");
     if (unit == QStringLiteral("1/in")) return QStringLiteral("per in");
     if (unit == QStringLiteral("1/mm")) return QStringLiteral("per mm");

@@ -15,7 +15,8 @@ struct Shown {
 
 Shown shown_unit(const QString& unit, LengthUnit length) {
     const UnitConversion to = conversion_of(unit, length);
-    if (to.unit == u"-") return {1, QString()};
+    if (to.unit == u"-" || to.unit == u"count" || to.unit == u"level") return {1, QString()};
+    if (to.unit == u"dE00") return {1, QStringLiteral("ΔE")};
     QString shown = to.unit;
     return {to.factor, shown.replace(QStringLiteral("mm2"), QStringLiteral("mm\u00b2"))
                            .replace(QStringLiteral("in2"), QStringLiteral("in\u00b2"))};

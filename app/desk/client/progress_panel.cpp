@@ -73,7 +73,10 @@ ProgressPanel::ProgressPanel(Session& session, QWidget* parent) : QFrame(parent)
     column->addLayout(wish);
     body_->hide();
 
-    connect(view_, &QComboBox::currentIndexChanged, this, &ProgressPanel::show_series);
+    connect(view_, &QComboBox::currentIndexChanged, this, [this] {
+        if (progress_) fill_readings(reading_->currentData().toString());
+        show_series();
+    });
     connect(reading_, &QComboBox::currentIndexChanged, this, &ProgressPanel::show_series);
     connect(set_, &QPushButton::clicked, this, &ProgressPanel::keep_target);
     connect(clear_, &QPushButton::clicked, this, &ProgressPanel::drop_target);
@@ -137,13 +140,20 @@ void ProgressPanel::fill_choices() {
     for (const work::Series& s : progress_->series) {
         if (view_->findData(static_cast<int>(s.view)) < 0)
             view_->addItem(beginning(word_of(s.view)), static_cast<int>(s.view));
-        if (reading_->findData(s.reading) < 0) reading_->addItem(beginning(title_of_reading(s.reading)), s.reading);
         if (s.target && !first->target) first = &s;
     }
     const int v = view_->findData(view.isValid() ? view : QVariant(static_cast<int>(first->view)));
-    const int r = reading_->findData(reading.isValid() ? reading : QVariant(first->reading));
     view_->setCurrentIndex(std::max(0, v));
-    reading_->setCurrentIndex(std::max(0, r));
+    fill_readings(reading.isValid() ? reading.toString() : first->reading);
+}
+
+// The readings that the chosen view has.
+void ProgressPanel::fill_readings(const QString& wanted) {
+    const QSignalBlocker block(reading_);
+    reading_->clear();
+    for (const work::Series& s : progress_->series)
+        if (s.view == chosen_view()) reading_->addItem(beginning(title_of_reading(s.reading)), s.reading);
+    reading_->setCurrentIndex(std::max(0, reading_->findData(wanted)));
 }
 
 void ProgressPanel::fill_targets() {

@@ -38,6 +38,7 @@ class ProgressPanel : public QFrame {
     void load();
     void take(std::shared_ptr<const work::ClientProgress> progress);
     void fill_choices();
+    void fill_readings(const QString& wanted);
     void fill_targets();
     void show_series();
     void add_verdict(const QString& since, const QString& verdict, const QString& reason);
