@@ -40,34 +40,33 @@ class PaperShadows {
             }
     }
     void finish() {
-        key_light_ = cv::Mat1f(ny_, nx_, 1.f);
+        cv::Mat1f key(ny_, nx_, 1.f), soft(ny_, nx_, 1.f);
         for (int k = 0; k < layers; ++k) {
             if (key_[k].empty()) continue;
             const double sigma = k == 0 ? 0.4 * limit[0] : std::sqrt(limit[k - 1] * std::min(limit[k], 1.6));
             cv::GaussianBlur(key_[k], key_[k], {}, sigma / cell);
-            key_light_.forEach([&](float& v, const int at[]) { v *= 1 - 0.93f * (1 - std::exp(-key_[k](at))); });
+            key.forEach([&](float& v, const int at[]) {
+                if (const float cover = key_[k](at); cover > 0) v *= 1 - 0.93f * (1 - std::exp(-cover));
+            });
             key_[k].release();
         }
-        soft_light_ = cv::Mat1f(ny_, nx_, 1.f);
-        if (near_.empty()) return;
-        cv::Mat1f small, wide;
-        cv::resize(near_, small, {}, 0.25, 0.25, cv::INTER_AREA);
-        cv::GaussianBlur(small, small, {}, 0.5 / (4 * cell));
-        cv::resize(small, wide, near_.size(), 0, 0, cv::INTER_LINEAR);
-        soft_light_.forEach([&](float& v, const int at[]) { v = 1 - 0.75f * (1 - std::exp(-wide(at))); });
-        near_.release();
+        if (!near_.empty()) {
+            cv::Mat1f small;
+            cv::resize(near_, small, {}, 0.25, 0.25, cv::INTER_AREA);
+            cv::GaussianBlur(small, small, {}, 0.5 / (4 * cell));
+            small.forEach([](float& v, const int*) { v = 1 - 0.75f * (1 - std::exp(-v)); });
+            cv::resize(small, soft, soft.size(), 0, 0, cv::INTER_LINEAR);
+            near_.release();
+        }
+        left_ = light_.key_share * key + (1 - light_.key_share) * soft;
     }
-    // Share of the key and soft light that reaches the paper at a place.
-    void at(double x, double y, float& key, float& soft) const {
+    // Share of the light that reaches the paper at a place.
+    [[nodiscard]] float light_left(double x, double y) const {
         const double u = clamp(x / cell + pad - 0.5, 0, nx_ - 1.001), v = clamp(y / cell + pad - 0.5, 0, ny_ - 1.001);
         const int i = static_cast<int>(u), j = static_cast<int>(v);
         const float a = static_cast<float>(u - i), b = static_cast<float>(v - j);
-        auto mix = [&](const cv::Mat1f& m) {
-            const float *p = m[j] + i, *q = m[j + 1] + i;
-            return (p[0] * (1 - a) + p[1] * a) * (1 - b) + (q[0] * (1 - a) + q[1] * a) * b;
-        };
-        key = mix(key_light_);
-        soft = mix(soft_light_);
+        const float *p = left_[j] + i, *q = left_[j + 1] + i;
+        return (p[0] * (1 - a) + p[1] * a) * (1 - b) + (q[0] * (1 - a) + q[1] * a) * b;
     }
 
   private:
@@ -87,7 +86,7 @@ class PaperShadows {
     }
     const Lighting& light_;
     int nx_, ny_;
-    cv::Mat1f key_[layers], near_, key_light_, soft_light_;
+    cv::Mat1f key_[layers], near_, left_;
 };
 
 // Cover of the coat in cells of 0.5 mm and layers of height: strands deep in a hem get less light.
@@ -155,7 +154,7 @@ Print print_of(const SheetScene& scene) {
     // app/report/gauge_pdf.cpp: two lines of words from y = 5, a 50 mm check line at 15, three lines from 18, x
     // from 32.
     const double left = 32, right = scene.size_mm.x - 32;
-    print.around.push_back({left - 1, 4, right - left + 2, 26});
+    print.around.push_back({left - 1, 4, right - left + 2, 24});
     print.ink.push_back({left, 14.9, 50, 0.2});
     for (int i = 0; i <= 5; ++i)
         print.ink.push_back({left + 10 * i - 0.1, i % 5 ? 14.0 : 13.0, 0.2, i % 5 ? 1.0 : 4.0});
@@ -215,13 +214,24 @@ cv::Mat1f paper_tile(const SheetScene& scene, int side) {
     return cv::Mat1f(1 + scene.grain * grain + scene.mottle * slow);
 }
 
-double crease(const SheetScene& scene, double x, double y) {
-    double v = 1;
+struct Fold {  // a crease: light and dark side by side along a line
+    double nx, ny, at, depth;
+};
+std::vector<Fold> folds_of(const SheetScene& scene) {
+    std::vector<Fold> folds;
     for (const auto& c : scene.creases) {
-        const double d = ((x - c.through.x) * std::cos(c.angle) + (y - c.through.y) * std::sin(c.angle)) / c.width_mm;
-        if (std::abs(d) < 4) v *= 1 + 1.65 * c.depth * d * std::exp(-0.5 * d * d);
+        const double nx = std::cos(c.angle) / c.width_mm, ny = std::sin(c.angle) / c.width_mm;
+        folds.push_back({nx, ny, nx * c.through.x + ny * c.through.y, c.depth});
     }
-    return v;
+    return folds;
+}
+float folded(const std::vector<Fold>& folds, V2 p) {
+    double v = 1;
+    for (const Fold& f : folds) {
+        const double d = p.x * f.nx + p.y * f.ny - f.at;
+        if (std::abs(d) < 4) v *= 1 + 1.65 * f.depth * d * std::exp(-0.5 * d * d);
+    }
+    return static_cast<float>(v);
 }
 
 float card_share(const CardPicture& card, double cos_t, double sin_t, double x, double y, double px_mm, float& face) {
@@ -250,12 +260,14 @@ float card_share(const CardPicture& card, double cos_t, double sin_t, double x, 
 void draw_ground(const SheetScene& scene, const PaperShadows& shadows, Rendered& out) {
     const Projector projector(scene.camera);
     const Print print = print_of(scene);
+    const std::vector<Fold> folds = folds_of(scene);
     constexpr int side = 1024;
     constexpr double per_mm = 20;
     const cv::Mat1f tile = paper_tile(scene, side);
     const double cos_t = std::cos(scene.card.turn_deg * pi / 180), sin_t = std::sin(scene.card.turn_deg * pi / 180),
-                 px_mm = 1 / scene.camera.px_per_mm, mx = scene.size_mm.x / 2, my = scene.size_mm.y / 2;
-    const float key = static_cast<float>(scene.light.key_share);
+                 px_mm = 1 / scene.camera.px_per_mm, card_x = scene.card.origin_mm.x + 42 * cos_t - 15 * sin_t,
+                 card_y = scene.card.origin_mm.y + 42 * sin_t + 15 * cos_t, mx = scene.size_mm.x / 2,
+                 my = scene.size_mm.y / 2;
     const int W = out.width, H = out.height;
     // Where the pixels lie on the page is a ratio of linear forms along a row: three points fix them.
     for (int y = 0; y < H; ++y) {
@@ -289,16 +301,16 @@ void draw_ground(const SheetScene& scene, const PaperShadows& shadows, Rendered&
             if (on_page > 0) {
                 const int u = static_cast<int>(p.x * per_mm + 4 * side) % side,
                           v = static_cast<int>(p.y * per_mm + 4 * side) % side;
-                float face = 0, tone = tile(v, u), key_left = 1, soft_left = 1;
-                if (!scene.creases.empty()) tone *= static_cast<float>(crease(scene, p.x, p.y));
-                const float ink = ink_share(print, p, {(b.x - a.x) / W, (b.y - a.y) / W}, dy);
+                float face = 0, tone = tile(v, u);
+                tone *= folded(folds, p);
+                const float ink =
+                    std::abs(p.y - my) > my - 30.5 ? ink_share(print, p, {(b.x - a.x) / W, (b.y - a.y) / W}, dy) : 0.f;
                 ground = scene.white * ((1 - ink) * tone + ink * scene.ink);
-                if (scene.card.present()) {
+                if (scene.card.present() && std::hypot(p.x - card_x, p.y - card_y) < 46) {
                     const float share = card_share(scene.card, cos_t, sin_t, p.x, p.y, px_mm, face);
                     if (share > 0) ground = ground * (1 - share) + Rgb{face, face, face} * share;
                 }
-                shadows.at(p.x, p.y, key_left, soft_left);
-                ground = ground * (even * (key * key_left + (1 - key) * soft_left));
+                ground = ground * (even * shadows.light_left(p.x, p.y));
             }
             if (on_page < 1) {
                 const float wood = 1 + 0.06f * value_noise(scene.paper_seed + 7, p.x / 9, p.y / 1.7);
