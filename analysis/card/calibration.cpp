@@ -136,6 +136,9 @@ void read_sheet(Calibration& calibration, const Photo& photo, const Sampler& lig
     }
     if (!best) return;
     calibration.sheet_found = true;
+    const cv::Matx33d stretch(printer_scale, 0, 0, 0, printer_scale, 0, 0, 0, 1);
+    calibration.sheet = {best_paper, stretch * best->plane.px_from_mm.inv(), best->plane.px_per_mm / printer_scale,
+                         best->plane.px_per_mm_sd / printer_scale};
     if (calibration.card_found) return;  // the card lies nearest to the hair and knows the light
     set_scale(calibration, *best, sheet_layout(best_paper), photo, options, printer_scale);
     calibration.edge_rise_mm =

@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "card/card_layout.h"
 #include "core/photo.h"
 #include "core/quantity.h"
 #include "core/result.h"
@@ -36,6 +37,14 @@ struct Calibration {
     double tilt_deg = 0;                          // angle between the card's normal and the camera's axis
     double corner_rms_px = 0;                     // residual of the homography
     double edge_rise_mm = 0;                      // 10-90 % rise at the card's black-white edges; 0 when not measured
+    // Of the sheet itself, also where a card lies on it: the card may lie on board, and ends long before the sheet
+    // does.
+    struct Sheet {
+        Paper paper = Paper::letter;
+        cv::Matx33d mm_from_px = cv::Matx33d::eye();  // origin at the page's top left corner
+        double px_per_mm = 0, px_per_mm_sd = 0;       // at its middle
+    };
+    std::optional<Sheet> sheet;
     std::optional<Light> light;
     std::array<cv::Point2d, 4> card_corners_px{};  // of the card's face, clockwise from the top left
     std::vector<Finding> findings;                 // of the gate, worst first
