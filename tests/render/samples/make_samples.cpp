@@ -1,17 +1,19 @@
-// Makes sample-images/: photos, marks and truth of three invented clients, and the scenario that ties them together.
-//   make_samples FOLDER
+// Makes sample-images/: photos, marks and truth of four invented clients, and the scenario that ties them together.
+//   make_samples FOLDER [lengths]     only the photos of lengths, ends and comb-outs, no scenario
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
 #include <memory>
 #include <string>
 
+#include "lengths_client.h"
 #include "render/strands.h"
 #include "render/write_photo.h"
 
 namespace {
 
 using namespace render;
+using samples::put_text;
 
 struct Site {  // one view of one client
     const char* view;
@@ -44,10 +46,6 @@ std::string points(const std::vector<V2>& list, int every, Rng& rng, double jitt
         out += text;
     }
     return out + "]";
-}
-
-void put_text(const std::string& path, const std::string& text) {
-    write_file(path, std::vector<uint8_t>(text.begin(), text.end()));
 }
 
 // Writes photo, marks and truth; returns the scenario's line for it.
@@ -127,9 +125,11 @@ Scene scene_of(const Person& p, const Site& site, size_t visit, int shot, const 
 }  // namespace
 
 int main(int argc, char** argv) {
-    if (argc != 2) return 2;
+    if (argc < 2) return 2;
     const std::string out = argv[1];
     const CardPicture card = printed_card();
+    const std::string lengths = samples::lengths_client(out, card);
+    if (argc > 2) return 0;
     std::vector<Person> people;
     people.push_back(
         {"Imani Castell",
@@ -212,7 +212,8 @@ int main(int argc, char** argv) {
         }
         json += "      ],\n" + p.extra + "    },\n";
     }
-    // The third client's photos must be refused: out of focus, no card, from too far away, steeply tilted, overexposed.
+    json += lengths + ",\n";
+    // The last client's photos must be refused: out of focus, no card, from too far away, steeply tilted, overexposed.
     std::filesystem::create_directories(out + "/noor");
     Person third{"Noor Abadi",
                  "noor",
