@@ -172,9 +172,13 @@ Rendered rasterise(const Scene& scene, const Coat& coat, int samples) {
                     const float paper = static_cast<float>(face) * even * share;
                     Rgb ground{paper, paper, paper};
                     if (share < 1) {
-                        const SkinLight skin = skin_light(scene, p.x, p.y, p.y - scene.edge_y(p.x), px_mm);
-                        ground = ground + (skin.key * shadows.key_on_scalp(p.x, p.y) +
-                                           skin.soft * shadows.soft_on_scalp(p.x, p.y)) *
+                        const V2 q =
+                            scene.skin_on_bulge
+                                ? projector.scalp_from_px({static_cast<double>(ox + x), static_cast<double>(oy + y)})
+                                : p;
+                        const SkinLight skin = skin_light(scene, q.x, q.y, q.y - scene.edge_y(q.x), px_mm);
+                        ground = ground + (skin.key * shadows.key_on_scalp(q.x, q.y) +
+                                           skin.soft * shadows.soft_on_scalp(q.x, q.y)) *
                                               (even * (1 - share));
                     }
                     sum = sum + ground * static_cast<float>(S * S - covered);

@@ -182,6 +182,19 @@ V2 Projector::plane_from_px(V2 px) const {
     return {c_.aim_mm.x + (d * u * D - b * v * D) / det, c_.aim_mm.y + (a * v * D - c * u * D) / det};
 }
 
+V2 Projector::scalp_from_px(V2 px) const {
+    // Along the ray from the camera through the plane's point, until it meets the surface below.
+    const double depth = c_.focal_px / c_.px_per_mm;
+    const V3 eye{c_.aim_mm.x + r_[6] * depth, c_.aim_mm.y + r_[7] * depth, r_[8] * depth};
+    const V2 on_plane = plane_from_px(px);
+    V2 at = on_plane;
+    for (int round = 0; round < 8; ++round) {
+        const double t = c_.scalp_z(at.y) / eye.z;
+        at = {on_plane.x + (eye.x - on_plane.x) * t, on_plane.y + (eye.y - on_plane.y) * t};
+    }
+    return at;
+}
+
 double Camera::scalp_z(double y) const {
     const double t = y - bulge_y_mm;
     return -t * t / (2 * bulge_radius_mm);

@@ -109,6 +109,7 @@ class Projector {
     explicit Projector(const Camera& camera);
     [[nodiscard]] V2 px_from(V3 world) const;
     [[nodiscard]] V2 plane_from_px(V2 px) const;  // on z = 0
+    [[nodiscard]] V2 scalp_from_px(V2 px) const;  // on z = scalp_z(y)
 
   private:
     Camera c_;
@@ -133,6 +134,9 @@ struct Scene {
     Camera camera;
     CardPicture card;
     double detail_from_mm = -1e9;  // skin further outside the line than this is drawn plain (saves time)
+    // Skin is drawn on the bulge where hair stands on it; false: in the card's plane (quicker, at most 0.3 mm off near
+    // the line), which is enough where no second photo is laid over the first.
+    bool skin_on_bulge = false;
     double x_from = 0, x_to = 20;  // extent of the edge line in world x
     std::function<double(double)> edge_y = [](double) { return 0.0; };
     uint64_t strand_seed = 1;  // the same seed grows the same strands
