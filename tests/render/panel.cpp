@@ -86,7 +86,7 @@ Panel panel(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card, c
     p.wave_amplitude_mm = person.uniform(0, 1.2);
     p.gaps = person.uniform(0.05, 0.3);
     p.under = person.uniform(0.35, 0.8);
-    p.streaks_per_cm2 = person.log_uniform(0.5, 12);
+    p.streaks_per_cm2 = person.chance(0.2) ? person.log_uniform(8, 35) : person.log_uniform(0.5, 8);  // frizz or not
     p.streak_spread_deg = person.uniform(5, 30);
     p.half_width_mm = person.uniform(20, 28);
     p.region_half_mm = person.uniform(8, 13);

@@ -101,7 +101,7 @@ struct PanelTruth {
     double surface_share = 0;  // area of surface / area of total, over plane_mm
     double width_mm = 0;       // full width at half height of surface, in plane_mm; 0 where it does not fall to half
     double crest_mm = 0;       // plane_mm of its crest
-    double alignment = 0;      // |mean exp(2 i angle)| of the visible fibres' directions in the plane
+    double alignment = 0;      // |mean exp(2 i angle)| of the fibres' directions, by the area they show
     V2 crest_px;
     std::vector<V2> region_px;  // four corners in order around, first two at the root side
     std::vector<V2> strand_px;  // along the middle fibre from the scalp to the ends, every 5 mm

@@ -60,54 +60,23 @@ struct Lattice {
     }
 };
 
-// Fibres that lie over the others, blended into the light.
-void draw_streaks(const Panel& panel, const Projector& projector, Rendered& out) {
-    const double length = panel.s_of(panel.end_y);
-    Rng rng(panel.scene.strand_seed * 131 + 7);
-    const int count = static_cast<int>(panel.streaks_per_cm2 * length * 2 * panel.half_width_mm / 100);
-    const V3 eye = camera_at(panel.scene.camera);
-    const HairLook& look = panel.scene.hair;
-    for (int k = 0; k < count; ++k) {
-        double x = rng.uniform(-panel.half_width_mm, panel.half_width_mm), s = rng.uniform(0, length);
-        double turn = rng.normal(0, panel.streak_spread_deg) * deg;
-        const double bend = rng.normal(0, 0.02), reach = rng.uniform(8, 30), step = 0.8 / panel.scene.camera.px_per_mm;
-        const float tint = static_cast<float>(std::exp(rng.normal(0, look.spread)));
-        const double lean = rng.normal(0, panel.tilt_noise_deg + 2);
-        Rgb lit;
-        for (int i = 0; i * step < reach; ++i) {
-            if (s < 0 || s > length || std::abs(x) > panel.half_width_mm) break;
-            const V3 at = panel.on_head(x, s);
-            if (i % 8 == 0) {
-                const LobePlace place = lobe_place(panel, at, std::tan(clamp(turn, -1.4, 1.4)), eye);
-                const double key = panel.scene.light.key_share;
-                const Rgb albedo = (panel.albedo ? panel.albedo(s) : look.albedo) * tint;
-                const float r = static_cast<float>(
-                    look.gloss * lobe(place.theta_h + lean - panel.alpha_deg, look.roughness_deg) * place.gain * key);
-                lit = (albedo * static_cast<float>(place.cos_i * key + 1 - key) + Rgb{r, r, r}) *
-                      static_cast<float>(light_at(panel.scene.light, at.x, at.y)) * panel.scene.light.colour;
-            }
-            const V2 p = projector.px_from(at);
-            // A dab of the fibre's width at each step, shared between the four nearest pixels.
-            const int px = static_cast<int>(std::floor(p.x)), py = static_cast<int>(std::floor(p.y));
-            const double fx = p.x - px, fy = p.y - py,
-                         full = std::min(1.0, panel.fibre_mm * panel.scene.camera.px_per_mm * 0.8);
-            for (int q = 0; q < 4; ++q) {
-                const int X = px + (q & 1), Y = py + (q >> 1);
-                if (X < 0 || Y < 0 || X >= out.width || Y >= out.height) continue;
-                const float a = static_cast<float>(full * ((q & 1) ? fx : 1 - fx) * ((q >> 1) ? fy : 1 - fy));
-                Rgb& v = out.light[static_cast<size_t>(Y) * out.width + X];
-                v = v * (1 - a) + lit * a;
-            }
-            x += step * std::sin(turn), s += step * std::cos(turn), turn += bend * step;
-        }
-    }
-}
-
-PanelTruth truth_of(const Panel& panel, const Projector& projector, const Weave& w) {
+PanelTruth truth_of(const Panel& panel, const Projector& projector, const Weave& w,
+                    const std::vector<StreakRow>& streaks) {
     PanelTruth t;
     const auto middle_px = [&](double s) { return projector.px_from(panel.on_head(0, s)); };
     const V2 root = projector.plane_from_px(middle_px(0));
     const double length = panel.s_of(panel.end_y);
+    // A row of the truth holds several of the weave; streaks cover what lies below them.
+    const auto each = static_cast<size_t>(std::lround(t.row_mm / w.row_mm));
+    const double room = t.row_mm * 2 * panel.region_half_mm;
+    const auto streaks_at = [&](size_t row) {
+        StreakRow sum;
+        for (size_t k = row; k < std::min(row + each, streaks.size()); ++k) {
+            sum.area += streaks[k].area, sum.total += streaks[k].total, sum.surface += streaks[k].surface;
+            sum.c2 += streaks[k].c2, sum.s2 += streaks[k].s2;
+        }
+        return sum;
+    };
     double distance = 0;
     V2 before = root;
     for (double s = 0; s <= length; s += t.row_mm) {
@@ -121,8 +90,10 @@ PanelTruth truth_of(const Panel& panel, const Projector& projector, const Weave&
         t.body.push_back(w.body[row]);
         const auto lab = kempt::colour::lab_from_linear_srgb({w.body[row].r, w.body[row].g, w.body[row].b});
         t.body_lab.push_back({lab.L, lab.a, lab.b});
-        t.total.push_back(w.total[row]);
-        t.surface.push_back(w.surface[row]);
+        const StreakRow over = streaks_at(row);
+        const double bare = std::max(0.0, 1 - over.area / room);
+        t.total.push_back(w.total[row] * bare + over.total / room);
+        t.surface.push_back(w.surface[row] * bare + over.surface / room);
     }
     t.gloss = panel.scene.hair.gloss;
     size_t from = 0, to = 0, crest = 0;
@@ -135,13 +106,15 @@ PanelTruth truth_of(const Panel& panel, const Projector& projector, const Weave&
     for (size_t i = from; i <= to; ++i) {
         if (t.surface[i] > t.surface[crest]) crest = i;
         const auto row = static_cast<size_t>(std::lround(t.s_mm[i] / w.row_mm));
-        c2 += w.slope2c[row], s2 += w.slope2s[row];
+        const StreakRow over = streaks_at(row);
+        const double bare = std::max(0.0, room - over.area);
+        c2 += w.slope2c[row] * bare + over.c2, s2 += w.slope2s[row] * bare + over.s2;
         if (i == from) continue;
         const double d = t.plane_mm[i] - t.plane_mm[i - 1];
         all += 0.5 * d * (t.total[i] + t.total[i - 1]), surface += 0.5 * d * (t.surface[i] + t.surface[i - 1]);
     }
     t.surface_share = all > 0 ? surface / all : 0;
-    t.alignment = std::hypot(c2, s2) / static_cast<double>(to - from + 1);
+    t.alignment = std::hypot(c2, s2) / (room * static_cast<double>(to - from + 1));
     t.crest_mm = t.plane_mm[crest];
     t.crest_px = t.at_px[crest];
     const double half = 0.5 * t.surface[crest];
@@ -231,9 +204,9 @@ PanelShot take(const Panel& panel) {
             }
         }
     }
-    draw_streaks(panel, projector, out);
+    const auto streaks = draw_streaks(panel, projector, w, out);
     PanelShot result;
-    result.truth = truth_of(panel, projector, w);
+    result.truth = truth_of(panel, projector, w, streaks);
     result.shot.width = out.width, result.shot.height = out.height;
     result.shot.rgb = photograph(scene, out);
     return result;

@@ -24,6 +24,14 @@ struct Weave {
 // Where the camera stands, world.
 [[nodiscard]] V3 camera_at(const Camera& camera);
 
+// What the streaks put into a row of the weave within the region's width: area in mm2, light and surface light (Y)
+// times area, cos and sin of twice their angle times area.
+struct StreakRow {
+    double area = 0, total = 0, surface = 0, c2 = 0, s2 = 0;
+};
+// Fibres that lie over the others, blended into the light.
+std::vector<StreakRow> draw_streaks(const Panel& panel, const Projector& projector, const Weave& weave, Rendered& out);
+
 // Geometry of the lobes at a place for a fibre that turns by `slope` (dx/ds) and leans by nothing.
 struct LobePlace {
     double theta_h = 0, cos_i = 1, gain = 1;  // deg; cos(theta_i); cos(phi / 2) / cos^2(theta_d)
