@@ -111,10 +111,12 @@ Weave weave(const Panel& panel) {
             const int k = std::min(nodes - 2, static_cast<int>(at));
             const double f = at - k;
             const LobePlace &a = node[static_cast<size_t>(k)], &b = node[static_cast<size_t>(k + 1)];
-            const bool below = value_noise(gap_seed, i * 0.7, s / 9) < open;
+            // Each fibre at its own place of the noise, or all would open and close together at the lattice's knots.
+            const double fibre_phase = 0.5 + 0.5 * lattice(gap_seed, i, -77);
+            const bool below = value_noise(gap_seed, i, s / 9 + fibre_phase) < open;
             const Fibre& fibre = layers[below ? 1 : 0][static_cast<size_t>(i)];
             const bool shown = fibre.there && s < fibre.end;
-            const double wandering = value_noise(lean_seed + (below ? 7u : 0u), i * 3.1, s / 12) * 1.3;
+            const double wandering = value_noise(lean_seed + (below ? 7u : 0u), i, s / 12 + 1.7 * fibre_phase) * 1.3;
             const double off =
                 a.theta_h + f * (b.theta_h - a.theta_h) + fibre.lean + wandering * 0.6 * panel.tilt_noise_deg;
             const float gain = static_cast<float>((a.gain + f * (b.gain - a.gain)) * key),
