@@ -14,13 +14,13 @@
 
 namespace kempt::pattern {
 
-// Our own scale by curve diameter: no published thresholds could be confirmed, so the steps are doublings of the
-// diameter and carry plain words.
+// Our own scale by curve diameter: no published thresholds could be confirmed, so each step is twice as wide as the one
+// before (own choice: 6, 12, 24, 48, 96 mm) and carries plain words.
 enum class Curl { straight, bend, loose, medium, tight, very_tight };
 [[nodiscard]] Curl curl_of(double curve_diameter_mm);
 [[nodiscard]] std::string word_of(Curl curl);  // "loose curl"
 
-struct Shape {               // of one strand
+struct Shape {                     // of one strand
     double curve_diameter_mm = 0;  // 2 / mean curvature along the strand
     double wave_ratio = 1;         // arc / chord, >= 1
     double arc_mm = 0, chord_mm = 0;
@@ -30,7 +30,8 @@ struct Shape {               // of one strand
 [[nodiscard]] Result<Shape> shape_of(const std::vector<cv::Point2d>& path_mm, double noise_mm);
 
 struct PatternReadings {
-    std::vector<Quantity> readings;  // curve_diameter "mm", wave_ratio "-", strand_length "mm" (arc); medians of strands
+    std::vector<Quantity>
+        readings;  // curve_diameter "mm", wave_ratio "-", strand_length "mm" (arc); medians of strands
     std::vector<Refusal> refused;
     std::vector<combings::Strand> strands;
     std::vector<Shape> shapes;  // of each

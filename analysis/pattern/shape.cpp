@@ -1,0 +1,99 @@
+// Curvature, length and chord of one strand.
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+
+#include "pattern/pattern.h"
+#include "pattern/smooth_path.h"
+
+namespace kempt::pattern {
+
+namespace {
+
+struct Figures {
+    double curvature = 0, arc = 0, chord = 0;  // mean of |curvature|, 1/mm
+};
+
+Figures figures_of(const SmoothPath& curve) {
+    // Eight steps between knots: Simpson's rule on pieces of cubics is exact to 1e-6 there.
+    const int steps = 8 * static_cast<int>(std::lround(curve.end() / curve.knots_mm()));
+    const double step = curve.end() / steps;
+    double turned = 0, length = 0;
+    for (int i = 0; i <= steps; ++i) {
+        const CurvePoint p = curve.at(std::min(i * step, curve.end()));
+        const double speed = cv::norm(p.first), weight = (i == 0 || i == steps ? 1 : i % 2 ? 4 : 2) * step / 3;
+        length += weight * speed;
+        turned += weight * std::abs(p.first.cross(p.second)) / std::max(1e-12, speed * speed);
+    }
+    return {turned / length, length, cv::norm(curve.at(curve.end()).at - curve.at(0).at)};
+}
+
+// Normal numbers that are the same everywhere, always (Box-Muller over the SplitMix64 sequence).
+class Draws {
+  public:
+    double normal() {
+        const double u = uniform(), v = uniform();
+        return std::sqrt(-2 * std::log(u)) * std::cos(2 * CV_PI * v);
+    }
+
+  private:
+    double uniform() {
+        std::uint64_t z = state_ += 0x9e3779b97f4a7c15ull;
+        z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9ull;
+        z = (z ^ (z >> 27)) * 0x94d049bb133111ebull;
+        return (static_cast<double>((z ^ (z >> 31)) >> 11) + 0.5) / 9007199254740992.0;
+    }
+    std::uint64_t state_ = 20260301;
+};
+
+}  // namespace
+
+Result<Shape> shape_of(const std::vector<cv::Point2d>& path_mm, double noise_mm) {
+    std::vector<cv::Point2d> path;
+    for (const cv::Point2d& p : path_mm)
+        if (std::isfinite(p.x) && std::isfinite(p.y) && (path.empty() || cv::norm(p - path.back()) > 1e-6))
+            path.push_back(p);
+    double length = 0;
+    for (std::size_t i = 1; i < path.size(); ++i) length += cv::norm(path[i] - path[i - 1]);
+    if (path.size() < 5 || length < 10)
+        return Error{ErrorKind::invalid, "strand-too-short",
+                     "A strand of fewer than five points, or shorter than 10 mm, has no shape that can be measured.",
+                     "", "Lay down a longer strand."};
+    const double noise = std::max(noise_mm, 1e-3);
+    SmoothPath curve(path, noise);
+    const Figures found = figures_of(curve);
+    // What the smoothing itself does: the found curve, made noisy again and smoothed again, errs by about as much as
+    // the strand does (bootstrap estimate of bias; Efron and Tibshirani 1993, chapter 10). Drawn in pairs of opposite
+    // noise, so that only the bias stays.
+    std::vector<CurvePoint> on_curve;
+    for (const double t : curve.parameters()) on_curve.push_back(curve.at(t));
+    constexpr int pairs = 6;
+    Draws draws;
+    Figures mean;
+    double square = 0;
+    std::vector<double> off(path.size());
+    for (int draw = 0; draw < 2 * pairs; ++draw) {
+        std::vector<cv::Point2d> again;
+        for (std::size_t i = 0; i < on_curve.size(); ++i) {
+            off[i] = draw % 2 ? -off[i] : noise * draws.normal();
+            const cv::Point2d along = on_curve[i].first / std::max(1e-12, cv::norm(on_curve[i].first));
+            again.push_back(on_curve[i].at + off[i] * cv::Point2d(-along.y, along.x));
+        }
+        curve.refit(again);
+        const Figures one = figures_of(curve);
+        mean.curvature += one.curvature / (2 * pairs);
+        mean.arc += one.arc / (2 * pairs);
+        mean.chord += one.chord / (2 * pairs);
+        square += one.curvature * one.curvature / (2 * pairs);
+    }
+    Shape shape;
+    // Never below a third of what was found: noise alone can explain all the curvature of a straight strand.
+    const double curvature = std::max(2 * found.curvature - mean.curvature, found.curvature / 3);
+    shape.curve_diameter_mm = 2 / std::max(curvature, 1e-6);
+    shape.chord_mm = std::max(1e-3, 2 * found.chord - mean.chord);
+    shape.arc_mm = std::max(2 * found.arc - mean.arc, shape.chord_mm);
+    shape.wave_ratio = shape.arc_mm / shape.chord_mm;
+    return shape;
+}
+
+}  // namespace kempt::pattern
