@@ -187,7 +187,8 @@ std::vector<float> table_of(const Curve& curve, double mid_light) {
     return table;
 }
 
-// Plane through the log light of the bare paper: relative change per cm and its direction.
+// Plane through the log light of the bare paper (of the patches where the paper is burnt out): relative change per cm
+// and its direction.
 void set_gradient(Light& light, const CardSamples& samples, const std::function<double(double, size_t)>& true_light) {
     std::vector<cv::Point2d> places;
     std::vector<double> logs;
@@ -199,6 +200,17 @@ void set_gradient(Light& light, const CardSamples& samples, const std::function<
             places.push_back(site.centre_mm);
             logs.push_back(mean);
         }
+    if (places.size() < 6) {  // the paper is burnt out: the darker patches still tell, through their reflectance
+        places.clear(), logs.clear();
+        for (size_t i = 0; i < samples.patches.size(); ++i) {
+            const Sample& patch = samples.patches[i];
+            if (!patch.usable || patch.clipped) continue;
+            double mean = -std::log(card_patches()[i].reflectance);
+            for (size_t c = 0; c < 3; ++c) mean += std::log(std::max(true_light(patch.light[c], c), 1e-5)) / 3;
+            places.push_back(patch.centre_mm);
+            logs.push_back(mean);
+        }
+    }
     if (places.size() < 6) return;
     cv::Mat1d a(static_cast<int>(places.size()), 3), b(static_cast<int>(places.size()), 1), x;
     for (int i = 0; i < a.rows; ++i) {
