@@ -17,6 +17,7 @@ struct MeasureInBookOptions {
     bool use_book_printer_scale = true;  // the printer correction stored in the book replaces measure.printer_scale
     Clock clock;                         // stamps the readings
     bool again = false;  // false: readings of the same photo, marks, version and options stand and are given back
+    int at_a_time = 0;   // photos that measure_all measures at a time; 0: one for each core that the process may use
 };
 
 struct MeasuredPhoto {
@@ -36,8 +37,9 @@ struct BatchReport {
     int measured = 0, kept = 0, without_marks = 0;
     std::vector<std::pair<Id, Error>> failed;
 };
-// Every photo with marks: of a client, or of the whole book when client is 0. One transaction a photo; goes on after
-// errors. Errors: not_found (client), cancelled.
+// Every photo with marks: of a client, or of the whole book when client is 0, several at a time on threads of their own
+// (only the calling thread touches the book and calls `progress`). Kept in the order of the photos, one transaction a
+// photo; goes on after errors. Errors: not_found (client), cancelled.
 [[nodiscard]] Result<BatchReport> measure_all(Book& book, Id client, const MeasureInBookOptions& options = {},
                                               const Progress& progress = {});
 
