@@ -115,4 +115,22 @@ QVector<ReadingGroup> groups_asked_by(const Marks& marks) {
     return asked;
 }
 
+bool same_marks_for(ReadingGroup group, const Marks& a, const Marks& b) {
+    if (a.scale_points != b.scale_points || a.scale_mm != b.scale_mm) return false;
+    switch (group) {
+        case ReadingGroup::edges:
+            return a.edge_line == b.edge_line && a.hair_side == b.hair_side && a.hair_taps == b.hair_taps &&
+                   a.scalp_taps == b.scalp_taps;
+        case ReadingGroup::shine:
+            return a.shine_region == b.shine_region;
+        case ReadingGroup::tone:
+            return a.strand_line == b.strand_line;
+        case ReadingGroup::ends:
+        case ReadingGroup::combings:
+        case ReadingGroup::pattern:
+            break;
+    }
+    return a.sheet == b.sheet && a.region == b.region;
+}
+
 }  // namespace kempt

@@ -25,5 +25,7 @@ enum class ReadingGroup { edges, shine, tone, ends, combings, pattern };
 // An edge line asks for edges, a shine region for shine, a strand line for tone; on the gauge sheet "hem" with its
 // region asks for ends, "combings" for combed-out strands, "strand" for pattern. In the order of the groups.
 [[nodiscard]] QVector<ReadingGroup> groups_asked_by(const Marks& marks);
+// Whether two drawings ask the same of a group: all marks that its readings use are alike.
+[[nodiscard]] bool same_marks_for(ReadingGroup group, const Marks& one, const Marks& other);
 
 }  // namespace kempt

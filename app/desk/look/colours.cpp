@@ -113,4 +113,11 @@ const MarkColours& mark_colours() {
     return colours;
 }
 
+const QVector<QColor>& strand_colours() {
+    static const QVector<QColor> colours = {QColor(255, 96, 88),   QColor(90, 214, 250),  QColor(246, 232, 90),
+                                            QColor(178, 120, 255), QColor(150, 226, 60),  QColor(255, 120, 214),
+                                            QColor(40, 200, 140),  QColor(255, 164, 40),  QColor(104, 146, 255)};
+    return colours;
+}
+
 }  // namespace kempt::desk

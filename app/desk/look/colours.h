@@ -53,8 +53,16 @@ struct MarkColours {
     QColor scalp{150, 240, 150};   // a tap on scalp
     QColor ruler{255, 255, 255};   // two points a known distance apart
     QColor cover{255, 64, 200};    // estimated cover
+    QColor region{128, 186, 255};  // the four corners of a region
+    QColor strand{206, 244, 96};   // the line from root to end
+    QColor anchor{255, 176, 222};  // a place that stays where it is
+    QColor found{255, 255, 255};   // lines that measuring found
+    QColor warning{255, 206, 64};  // stripes over what could not be made out
 };
 
 [[nodiscard]] const MarkColours& mark_colours();
+// One for each traced strand, repeated when there are more strands. Any two differ by CIEDE2000 of 15 and more (a step
+// of 1 is just noticeable), and each is light enough for its dark casing; proven in tests/app/desk.
+[[nodiscard]] const QVector<QColor>& strand_colours();
 
 }  // namespace kempt::desk

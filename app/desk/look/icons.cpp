@@ -146,6 +146,41 @@ QPainterPath strokes(Sign sign) {
         case Sign::menu:
             for (int i = 0; i < 3; ++i) lines(p, {{4.0, 7.0 + 5 * i}, {20.0, 7.0 + 5 * i}});
             break;
+        case Sign::shine:  // a lock with a band of light across it
+            curve(p, {7, 3.5}, {5, 9}, {5, 15}, {7, 20.5});
+            curve(p, {17, 3.5}, {19, 9}, {19, 15}, {17, 20.5});
+            lines(p, {{9, 11}, {15, 11}});
+            lines(p, {{9, 14}, {15, 14}});
+            break;
+        case Sign::tone:  // a lock in three tones
+            lines(p, {{8, 3.5}, {16, 3.5}, {16, 20.5}, {8, 20.5}, {8, 3.5}});
+            lines(p, {{8, 9}, {16, 9}});
+            lines(p, {{8, 15}, {16, 15}});
+            lines(p, {{10.7, 15}, {10.7, 20.5}});
+            lines(p, {{13.3, 15}, {13.3, 20.5}});
+            lines(p, {{12, 9}, {12, 15}});
+            break;
+        case Sign::ends:  // hair hanging to an uneven hem
+            for (const auto& [x, y] : {QPair<double, double>{4.5, 16}, {8.2, 19}, {12, 17}, {15.8, 20}, {19.5, 15.5}})
+                lines(p, {{x, 3.5}, {x, y}});
+            break;
+        case Sign::comb_out:  // a comb, and a strand that left it
+            lines(p, {{3.5, 5}, {20.5, 5}});
+            for (int i = 0; i < 5; ++i) lines(p, {{4.5 + 3.75 * i, 5}, {4.5 + 3.75 * i, 11}});
+            curve(p, {4, 19}, {9, 12.5}, {14, 22}, {20, 15.5});
+            break;
+        case Sign::wave:
+            curve(p, {3, 14}, {6, 3}, {9, 3}, {12, 12});
+            curve(p, {12, 12}, {15, 21}, {18, 21}, {21, 10});
+            break;
+        case Sign::anchor:  // a place that is held
+            lines(p, {{12, 4}, {20, 12}, {12, 20}, {4, 12}, {12, 4}});
+            p.addEllipse(QPointF(12, 12), 1.6, 1.6);
+            break;
+        case Sign::measured:  // what was found, traced on the photo
+            p.addRoundedRect(QRectF(3.5, 5, 17, 14), 2, 2);
+            curve(p, {6, 15.5}, {10, 6}, {13, 18}, {18, 8.5});
+            break;
     }
     return p;
 }

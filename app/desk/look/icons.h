@@ -30,7 +30,14 @@ enum class Sign {
     book,
     more,
     dark,
-    menu
+    menu,
+    shine,
+    tone,
+    ends,
+    comb_out,
+    wave,
+    anchor,
+    measured
 };
 
 // on_accent: for a button filled with the accent colour.

@@ -5,18 +5,10 @@
 #include <cmath>
 
 #include "desk/look/colours.h"
+#include "desk/photo/strokes.h"
 
 namespace kempt::desk {
 namespace {
-
-// A stroke twice: casing below, core above.
-void cased(QPainter& painter, const QPainterPath& path, const QColor& core, double width) {
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(mark_colours().casing, width + 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.drawPath(path);
-    painter.setPen(QPen(core, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.drawPath(path);
-}
 
 // +1 when the hair lies to the left of the line's own direction on the screen (y down), else -1.
 double side_of(const QVector<QPointF>& line, QPointF hair) {
@@ -84,6 +76,90 @@ void cross(QPainter& painter, QPointF p, double radius, const QColor& core, bool
     if (picked) dot(painter, p, radius * 0.3, core, true, false, keyboard);
 }
 
+// Corners of regions are square, so that they are not taken for points of a line.
+void corner(QPainter& painter, QPointF p, double radius, const QColor& core, bool picked, bool hovered, bool keyboard) {
+    if (picked) dot(painter, p, radius, core, true, false, keyboard);
+    const double r = hovered || picked ? radius * 1.25 : radius;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(mark_colours().casing);
+    painter.drawRect(QRectF(p - QPointF(r + 2, r + 2), p + QPointF(r + 2, r + 2)));
+    painter.setBrush(picked ? mark_colours().picked : core);
+    painter.drawRect(QRectF(p - QPointF(r, r), p + QPointF(r, r)));
+}
+
+QPainterPath diamond(QPointF p, double r) {
+    return path_of({p - QPointF(0, r), p + QPointF(r, 0), p + QPointF(0, r), p - QPointF(r, 0)}, true);
+}
+
+void anchor(QPainter& painter, QPointF p, double radius, const QColor& core, bool picked, bool hovered, bool keyboard) {
+    if (picked) dot(painter, p, radius, core, true, false, keyboard);
+    painter.setPen(QPen(mark_colours().casing, 3));
+    painter.setBrush(picked ? mark_colours().picked : core);
+    painter.drawPath(diamond(p, hovered || picked ? radius * 1.5 : radius * 1.25));
+}
+
+// Anchors are told apart by their numbers: their order must be the same at each visit.
+void number(QPainter& painter, QPointF p, int number, double s) {
+    QFont font = painter.font();
+    font.setPixelSize(static_cast<int>(12.5 * s));
+    font.setBold(true);
+    QPainterPath words;
+    words.addText(p + QPointF(9, -7) * s, font, QString::number(number));
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(mark_colours().casing, 3.5 * s, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawPath(words);
+    painter.fillPath(words, mark_colours().anchor);
+}
+
+// A region: open until it has its four corners; then with the comb on its first side, which lies towards the roots and
+// through which the hair comes in.
+void region(QPainter& painter, const QPolygonF& corners, bool rooted, double s) {
+    const QColor& core = mark_colours().region;
+    if (corners.size() < 2) return;
+    if (corners.size() == 4 && rooted) {
+        const QPointF middle = (corners[0] + corners[1] + corners[2] + corners[3]) / 4;
+        const QPolygonF side{corners[0], corners[1]};
+        cased(painter, teeth(side, side_of(side, middle), 13 * s, 9 * s), core, 1.4 * s);
+    }
+    cased(painter, path_of(corners, corners.size() == 4), core, 1.8 * s);
+}
+
+// From the scalp (a ring) to the ends (a barb).
+void strand_line(QPainter& painter, const QPolygonF& line, double s) {
+    const QColor& core = mark_colours().strand;
+    QPainterPath path = path_of(line);
+    if (line.size() >= 2) {
+        QLineF back(line.last(), line[line.size() - 2]);
+        const double angle = back.angle();
+        back.setLength(16 * s);
+        for (const double turn : {25.0, -25.0}) {
+            back.setAngle(angle + turn);
+            path.moveTo(line.last());
+            path.lineTo(back.p2());
+        }
+    }
+    if (!line.isEmpty()) path.addEllipse(line.first(), 9 * s, 9 * s);
+    cased(painter, path, core, 2 * s);
+}
+
+// Three strands in a disc.
+void hair_sign(QPainter& painter, QPointF at, bool picked, bool hovered, double s) {
+    const MarkColours& c = mark_colours();
+    QPainterPath sign;
+    for (int i = -1; i <= 1; ++i) {
+        sign.moveTo(at + QPointF(i * 4.5, 7) * s);
+        sign.cubicTo(at + QPointF(i * 4.5 - 3, 1) * s, at + QPointF(i * 4.5 + 4, -2) * s,
+                     at + QPointF(i * 4.5, -8) * s);
+    }
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(c.casing);
+    painter.drawEllipse(at, 13 * s, 13 * s);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(picked ? c.picked : c.line, 1.8 * s, Qt::SolidLine, Qt::RoundCap));
+    painter.drawPath(sign);
+    if (picked || hovered) painter.drawEllipse(at, 15 * s, 15 * s);
+}
+
 }  // namespace
 
 void paint_marks(QPainter& painter, const ViewMap& map, const MarksScene& scene) {
@@ -91,59 +167,36 @@ void paint_marks(QPainter& painter, const ViewMap& map, const MarksScene& scene)
     const MarkColours& c = mark_colours();
     const double s = scene.scale;
     painter.setRenderHint(QPainter::Antialiasing);
-    const auto on_window = [&map](const auto& points) {
-        QPolygonF out;
-        for (const QPointF& p : points) out << map.window_from_photo(p);
-        return out;
-    };
     const auto is = [](const std::optional<Handle>& h, MarkKind kind, int i) {
         return h && h->kind == kind && h->index == i;
     };
-
-    if (scene.band.size() > 2) {
-        QPainterPath path;
-        path.addPolygon(on_window(scene.band));
-        path.closeSubpath();
-        cased(painter, path, QColor(255, 255, 255, 120), 1);
-    }
-    const QPolygonF line = on_window(marks.edge_line);
+    if (scene.band.size() > 2) cased(painter, path_of(on_window(map, scene.band), true), QColor(255, 255, 255, 120), 1);
+    region(painter, on_window(map, marks.region), marks.sheet == u"hem", s);
+    region(painter, on_window(map, marks.shine_region), true, s);
+    const QPolygonF line = on_window(map, marks.edge_line);
     if (line.size() >= 2) {
         if (const auto hair = scene.editor->shown_hair_side())
             cased(painter, teeth(line, side_of(marks.edge_line, *hair), 13 * s, 9 * s), c.line, 1.4 * s);
-        QPainterPath path;
-        path.addPolygon(line);
-        cased(painter, path, c.line, 2.2 * s);
+        cased(painter, path_of(line), c.line, 2.2 * s);
     }
-    if (marks.hair_side) {
-        const QPointF at = map.window_from_photo(*marks.hair_side);
-        QPainterPath sign;  // three strands
-        for (int i = -1; i <= 1; ++i) {
-            sign.moveTo(at + QPointF(i * 4.5, 7) * s);
-            sign.cubicTo(at + QPointF(i * 4.5 - 3, 1) * s, at + QPointF(i * 4.5 + 4, -2) * s,
-                         at + QPointF(i * 4.5, -8) * s);
-        }
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(c.casing);
-        painter.drawEllipse(at, 13 * s, 13 * s);
-        const bool picked = is(scene.picked, MarkKind::hair_side, 0);
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(picked ? c.picked : c.line, 1.8 * s, Qt::SolidLine, Qt::RoundCap));
-        painter.drawPath(sign);
-        if (picked || is(scene.hovered, MarkKind::hair_side, 0)) painter.drawEllipse(at, 15 * s, 15 * s);
-    }
-    if (marks.scale_points.size() == 2) {
-        QPainterPath path;
-        path.addPolygon(on_window(marks.scale_points));
-        cased(painter, path, c.ruler, 1.6 * s);
-    }
+    strand_line(painter, on_window(map, marks.strand_line), s);
+    if (marks.hair_side)
+        hair_sign(painter, map.window_from_photo(*marks.hair_side), is(scene.picked, MarkKind::hair_side, 0),
+                  is(scene.hovered, MarkKind::hair_side, 0), s);
+    if (marks.scale_points.size() == 2) cased(painter, path_of(on_window(map, marks.scale_points)), c.ruler, 1.6 * s);
     const auto each = [&](const QVector<QPointF>& points, MarkKind kind, auto draw, double size, const QColor& core) {
         for (int i = 0; i < points.size(); ++i)
             draw(painter, map.window_from_photo(points[i]), size * s, core, is(scene.picked, kind, i),
                  is(scene.hovered, kind, i), scene.keyboard);
     };
+    each(marks.region, MarkKind::region_corner, corner, 4.5, c.region);
+    each(marks.shine_region, MarkKind::shine_corner, corner, 4.5, c.region);
     each(marks.edge_line, MarkKind::edge_point, dot, 4.5, c.line);
+    each(marks.strand_line, MarkKind::strand_point, dot, 4.5, c.strand);
     each(marks.hair_taps, MarkKind::hair_tap, dot, 6, c.hair);
     each(marks.scalp_taps, MarkKind::scalp_tap, dot, 6, c.scalp);
+    each(marks.anchors, MarkKind::anchor, anchor, 6, c.anchor);
+    for (int i = 0; i < marks.anchors.size(); ++i) number(painter, map.window_from_photo(marks.anchors[i]), i + 1, s);
     each(marks.scale_points, MarkKind::scale_point, cross, 11, c.ruler);
 }
 

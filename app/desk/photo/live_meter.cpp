@@ -1,5 +1,6 @@
 #include "desk/photo/live_meter.h"
 
+#include "desk/photo/mark_parts.h"
 #include "jobs/job_runner.h"
 
 namespace kempt::desk {
@@ -44,10 +45,10 @@ void LiveMeter::stop() {
 }
 
 void LiveMeter::set_marks(const Marks& marks, bool dragging) {
-    marks_ = marks;
+    marks_ = finished_part(marks);
     dragging_ = dragging;
     ++generation_;
-    if (!measure_ || marks.edge_line.size() < 2 || !marks.hair_side) {
+    if (!measure_ || groups_asked_by(marks_).isEmpty()) {
         stop();
         return;
     }
@@ -64,7 +65,9 @@ void LiveMeter::begin() {
     job_ = runner_.start_latest(
         QStringLiteral("live"), tr("Measuring"), this,
         [measure = measure_, marks = marks_, cover = with_cover_](const Progress& progress) {
-            return measure(marks, cover, progress);
+            auto result = measure(marks, cover, progress);
+            if (result.ok()) result.value().marks = marks;
+            return result;
         },
         [this, generation](Result<Measured> result) { finished(generation, std::move(result)); });
     if (!was_measuring) emit measuring_changed(true);

@@ -25,9 +25,9 @@ class LiveMeter : public QObject {
     // Another photo: whatever is under way for the last one is dropped.
     void set_photo(MeasureFunction measure);
     void set_with_cover(bool with_cover);
-    // New marks. While dragging an answer for slightly older marks is worth showing (it is told as not current) and the
-    // running measurement is let finish; afterwards only the answer for the last marks counts and older work is
-    // stopped.
+    // New marks; what is half drawn in them waits, the finished part is measured. While dragging an answer for slightly
+    // older marks is worth showing (it is told as not current) and the running measurement is let finish; afterwards
+    // only the answer for the last marks counts and older work is stopped.
     void set_marks(const Marks& marks, bool dragging);
     void stop();
 

@@ -8,8 +8,9 @@
 
 #include "core/progress.h"
 #include "core/result.h"
+#include "desk/photo/overlay.h"
 #include "desk/photo/picture.h"
-#include "domain/records.h"
+#include "domain/readings.h"
 
 namespace kempt::desk {
 
@@ -28,13 +29,15 @@ struct ShownReading {
 };
 
 struct Measured {
-    QVector<ShownReading> readings;  // in the order of edge_reading_names(), refused ones too
+    Marks marks;  // that were measured; the meter sets it
+    QVector<ReadingGroup> asked;
+    QVector<ShownReading> readings;  // of all that was asked, in the order of all_reading_names(), refused ones too
     QString quality;                 // "good", "usable", "refused"
     QVector<ShownFinding> findings;
     double px_per_mm = 0, tilt_deg = 0, line_length_mm = 0;
     QString scale_from;  // "card", "sheet", "points", "none"
-    QPolygonF band;      // photo pixels
-    Cover cover;         // only when asked for
+    QString curl;        // "loose curl"; empty when no pattern was measured
+    Overlay overlay;
 };
 
 // Measures one opened photo with these marks. Called on a worker thread; must ask progress often enough to be stopped

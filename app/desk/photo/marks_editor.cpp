@@ -1,24 +1,14 @@
 #include "desk/photo/marks_editor.h"
 
-#include <QLineF>
 #include <algorithm>
 #include <cmath>
+
+#include "desk/photo/line_geometry.h"
 
 namespace kempt::desk {
 namespace {
 
 constexpr std::size_t most_steps = 200;  // a step is about 1 kB; more than a person will ever walk back
-
-double length_between(QPointF a, QPointF b) {
-    return QLineF(a, b).length();
-}
-
-double distance_to_stretch(QPointF p, QPointF a, QPointF b) {
-    const QPointF d = b - a;
-    const double length2 = QPointF::dotProduct(d, d);
-    const double t = length2 > 0 ? std::clamp(QPointF::dotProduct(p - a, d) / length2, 0.0, 1.0) : 0.0;
-    return length_between(p, a + t * d);
-}
 
 }  // namespace
 
@@ -30,36 +20,46 @@ void MarksEditor::start(const Marks& marks, QSizeF photo_size) {
     in_gesture_ = gesture_kept_ = false;
 }
 
+QVector<QPointF>* MarksEditor::list_of(MarkKind kind) {
+    switch (kind) {
+        case MarkKind::edge_point:
+            return &now_.edge_line;
+        case MarkKind::hair_side:
+            return nullptr;
+        case MarkKind::hair_tap:
+            return &now_.hair_taps;
+        case MarkKind::scalp_tap:
+            return &now_.scalp_taps;
+        case MarkKind::shine_corner:
+            return &now_.shine_region;
+        case MarkKind::strand_point:
+            return &now_.strand_line;
+        case MarkKind::region_corner:
+            return &now_.region;
+        case MarkKind::anchor:
+            return &now_.anchors;
+        case MarkKind::scale_point:
+            return &now_.scale_points;
+    }
+    return nullptr;
+}
+
 std::vector<Handle> MarksEditor::handles() const {
+    using enum MarkKind;
     std::vector<Handle> all;
-    const auto add = [&all](MarkKind kind, qsizetype count) {
+    for (const MarkKind kind :
+         {edge_point, hair_side, hair_tap, scalp_tap, shine_corner, strand_point, region_corner, anchor, scale_point}) {
+        const auto* list = const_cast<MarksEditor*>(this)->list_of(kind);  // list_of() changes nothing
+        const qsizetype count = list != nullptr ? list->size() : now_.hair_side ? 1 : 0;
         for (int i = 0; i < count; ++i) all.push_back({kind, i});
-    };
-    add(MarkKind::edge_point, now_.edge_line.size());
-    add(MarkKind::hair_side, now_.hair_side ? 1 : 0);
-    add(MarkKind::hair_tap, now_.hair_taps.size());
-    add(MarkKind::scalp_tap, now_.scalp_taps.size());
-    add(MarkKind::scale_point, now_.scale_points.size());
+    }
     return all;
 }
 
 QPointF* MarksEditor::find(Handle handle) {
-    const auto in = [&handle](QVector<QPointF>& list) -> QPointF* {
-        return handle.index >= 0 && handle.index < list.size() ? &list[handle.index] : nullptr;
-    };
-    switch (handle.kind) {
-        case MarkKind::edge_point:
-            return in(now_.edge_line);
-        case MarkKind::hair_side:
-            return now_.hair_side ? &*now_.hair_side : nullptr;
-        case MarkKind::hair_tap:
-            return in(now_.hair_taps);
-        case MarkKind::scalp_tap:
-            return in(now_.scalp_taps);
-        case MarkKind::scale_point:
-            return in(now_.scale_points);
-    }
-    return nullptr;
+    if (QVector<QPointF>* list = list_of(handle.kind))
+        return handle.index >= 0 && handle.index < list->size() ? &(*list)[handle.index] : nullptr;
+    return now_.hair_side && handle.index == 0 ? &*now_.hair_side : nullptr;
 }
 
 std::optional<QPointF> MarksEditor::at(Handle handle) const {
@@ -68,30 +68,28 @@ std::optional<QPointF> MarksEditor::at(Handle handle) const {
     return *point;
 }
 
-std::optional<Handle> MarksEditor::handle_near(QPointF p, double reach) const {
+std::optional<Handle> MarksEditor::handle_near(QPointF p, double reach, MarkKind preferred) const {
     std::optional<Handle> best;
     double nearest = reach;
+    bool best_preferred = false;
     for (const Handle& handle : handles()) {
         const double d = length_between(p, *at(handle));
-        if (d <= nearest) {
+        const bool wanted = handle.kind == preferred;
+        if (d > reach || (best_preferred && !wanted)) continue;
+        if (d <= nearest || (wanted && !best_preferred)) {
             nearest = d;
             best = handle;
+            best_preferred = wanted;
         }
     }
     return best;
 }
 
-std::optional<int> MarksEditor::stretch_near(QPointF p, double reach) const {
-    std::optional<int> best;
-    double nearest = reach;
-    for (int i = 0; i + 1 < now_.edge_line.size(); ++i) {
-        const double d = distance_to_stretch(p, now_.edge_line[i], now_.edge_line[i + 1]);
-        if (d <= nearest) {
-            nearest = d;
-            best = i;
-        }
-    }
-    return best;
+std::optional<int> MarksEditor::stretch_near(MarkKind line, QPointF p, double reach) const {
+    const auto [stretch, distance] =
+        nearest_stretch(line == MarkKind::strand_point ? now_.strand_line : now_.edge_line, p);
+    if (stretch < 0 || distance > reach) return std::nullopt;
+    return stretch;
 }
 
 std::optional<QPointF> MarksEditor::beside_middle(double side) const {
@@ -123,66 +121,6 @@ void MarksEditor::remember() {
     future_.clear();
 }
 
-std::optional<Handle> MarksEditor::extend(QPointF p) {
-    p = inside(p);
-    remember();
-    auto& line = now_.edge_line;
-    const bool at_start = line.size() >= 2 && length_between(p, line.first()) < length_between(p, line.last());
-    if (at_start)
-        line.prepend(p);
-    else
-        line.append(p);
-    if (line.size() == 2 && !now_.hair_side) {
-        // Hair hangs away from the face: until told otherwise, the side nearer to the top of the photo.
-        const auto one = beside_middle(1), other = beside_middle(-1);
-        if (one && other) now_.hair_side = one->y() <= other->y() ? one : other;
-    }
-    return Handle{MarkKind::edge_point, at_start ? 0 : static_cast<int>(line.size()) - 1};
-}
-
-std::optional<Handle> MarksEditor::insert(int stretch, QPointF p) {
-    if (stretch < 0 || stretch + 1 >= now_.edge_line.size()) return std::nullopt;
-    remember();
-    now_.edge_line.insert(stretch + 1, inside(p));
-    return Handle{MarkKind::edge_point, stretch + 1};
-}
-
-std::optional<Handle> MarksEditor::add_beside(std::optional<Handle> picked, double step, QPointF where_if_none) {
-    const auto& line = now_.edge_line;
-    if (!picked || picked->kind != MarkKind::edge_point || line.size() < 2)
-        return line.isEmpty() ? extend(where_if_none) : extend(line.last() + QPointF(step, 0));
-    const int i = picked->index;
-    if (i > 0 && i + 1 < line.size()) return insert(i, (line[i] + line[i + 1]) / 2);
-    const QPointF end = line[i], before = i == 0 ? line[1] : line[i - 1];
-    const double length = std::max(1.0, length_between(before, end));
-    return extend(end + (end - before) * (step / length));
-}
-
-std::optional<Handle> MarksEditor::tap(MarkKind kind, QPointF p) {
-    p = inside(p);
-    const auto append = [&](QVector<QPointF>& list) {
-        list.append(p);
-        return Handle{kind, static_cast<int>(list.size()) - 1};
-    };
-    remember();
-    switch (kind) {
-        case MarkKind::hair_side:
-            now_.hair_side = p;
-            return Handle{kind, 0};
-        case MarkKind::hair_tap:
-            return append(now_.hair_taps);
-        case MarkKind::scalp_tap:
-            return append(now_.scalp_taps);
-        case MarkKind::scale_point:
-            if (now_.scale_points.size() >= 2) now_.scale_points.removeFirst();
-            return append(now_.scale_points);
-        case MarkKind::edge_point:
-            break;
-    }
-    past_.pop_back();
-    return extend(p);
-}
-
 bool MarksEditor::move(Handle handle, QPointF p) {
     p = inside(p);
     if (const auto old = at(handle); !old || *old == p) return false;
@@ -194,23 +132,12 @@ bool MarksEditor::move(Handle handle, QPointF p) {
 std::optional<Handle> MarksEditor::remove(Handle handle) {
     if (!at(handle)) return std::nullopt;
     remember();
-    switch (handle.kind) {
-        case MarkKind::edge_point:
-            now_.edge_line.removeAt(handle.index);
-            break;
-        case MarkKind::hair_side:
-            now_.hair_side.reset();
-            break;
-        case MarkKind::hair_tap:
-            now_.hair_taps.removeAt(handle.index);
-            break;
-        case MarkKind::scalp_tap:
-            now_.scalp_taps.removeAt(handle.index);
-            break;
-        case MarkKind::scale_point:
-            now_.scale_points.removeAt(handle.index);
-            break;
-    }
+    if (QVector<QPointF>* list = list_of(handle.kind))
+        list->removeAt(handle.index);
+    else
+        now_.hair_side.reset();
+    // With its last corner the region is no longer asked for; a whole sheet would be another question.
+    if (handle.kind == MarkKind::region_corner && now_.region.isEmpty()) now_.sheet.clear();
     for (const int index : {handle.index, handle.index - 1})
         if (const Handle next{handle.kind, index}; at(next)) return next;
     return std::nullopt;
@@ -220,11 +147,7 @@ bool MarksEditor::flip_side() {
     const auto& line = now_.edge_line;
     const auto side = shown_hair_side();
     if (line.size() < 2 || !side) return false;
-    int nearest = 0;
-    for (int i = 0; i + 1 < line.size(); ++i)
-        if (distance_to_stretch(*side, line[i], line[i + 1]) <
-            distance_to_stretch(*side, line[nearest], line[nearest + 1]))
-            nearest = i;
+    const int nearest = nearest_stretch(line, *side).stretch;
     const QPointF a = line[nearest], d = line[nearest + 1] - a;
     const double length2 = QPointF::dotProduct(d, d);
     if (length2 <= 0) return false;
@@ -234,11 +157,45 @@ bool MarksEditor::flip_side() {
     return true;
 }
 
-bool MarksEditor::clear_line() {
-    if (now_.edge_line.isEmpty() && !now_.hair_side) return false;
+bool MarksEditor::turn(MarkKind kind) {
+    QVector<QPointF>* list = list_of(kind);
+    if (kind == MarkKind::shine_corner || kind == MarkKind::region_corner) {
+        if (list->size() != 4) return false;
+        remember();
+        std::rotate(list->begin(), list->begin() + 1, list->end());
+        return true;
+    }
+    if (kind == MarkKind::strand_point) {
+        if (list->size() < 2) return false;
+        remember();
+        std::reverse(list->begin(), list->end());
+        return true;
+    }
+    return flip_side();
+}
+
+bool MarksEditor::clear(MarkKind kind) {
+    QVector<QPointF>* list = list_of(kind);
+    const bool line = kind == MarkKind::edge_point || kind == MarkKind::hair_side;
+    const bool region = kind == MarkKind::region_corner;
+    if ((list == nullptr || list->isEmpty()) && !(line && now_.hair_side) && !(region && !now_.sheet.isEmpty()))
+        return false;
     remember();
-    now_.edge_line.clear();
-    now_.hair_side.reset();
+    if (line) {
+        now_.edge_line.clear();
+        now_.hair_side.reset();
+    } else {
+        list->clear();
+    }
+    if (region) now_.sheet.clear();
+    if (kind == MarkKind::scale_point) now_.scale_mm = 0;
+    return true;
+}
+
+bool MarksEditor::set_sheet(const QString& sheet) {
+    if (now_.sheet == sheet) return false;
+    remember();
+    now_.sheet = sheet;
     return true;
 }
 

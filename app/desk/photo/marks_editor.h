@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QPointF>
+#include <QRectF>
 #include <QSizeF>
 #include <optional>
 #include <vector>
@@ -11,7 +12,17 @@
 namespace kempt::desk {
 
 // What a point on the photo stands for.
-enum class MarkKind { edge_point, hair_side, hair_tap, scalp_tap, scale_point };
+enum class MarkKind {
+    edge_point,
+    hair_side,
+    hair_tap,
+    scalp_tap,
+    shine_corner,
+    strand_point,
+    region_corner,
+    anchor,
+    scale_point
+};
 
 struct Handle {
     MarkKind kind = MarkKind::edge_point;
@@ -29,25 +40,32 @@ class MarksEditor {
     // ---- reading ----
     [[nodiscard]] std::vector<Handle> handles() const;  // in the order the keyboard walks them
     [[nodiscard]] std::optional<QPointF> at(Handle handle) const;
-    // The handle within `reach` px of `p`, nearest first.
-    [[nodiscard]] std::optional<Handle> handle_near(QPointF p, double reach) const;
-    // The stretch (index of its first point) of the edge line within `reach` px of `p`.
-    [[nodiscard]] std::optional<int> stretch_near(QPointF p, double reach) const;
+    // The handle within `reach` px of `p`: one of the preferred kind before the others, then the nearest.
+    [[nodiscard]] std::optional<Handle> handle_near(QPointF p, double reach,
+                                                    MarkKind preferred = MarkKind::edge_point) const;
+    // The stretch (index of its first point) of the edge line or the strand line within `reach` px of `p`.
+    [[nodiscard]] std::optional<int> stretch_near(MarkKind line, QPointF p, double reach) const;
     // Where the hair lies: the point the person gave, else one beside the middle of the line, so that the side is never
     // unknown to the painter. No value without a line.
     [[nodiscard]] std::optional<QPointF> shown_hair_side() const;
-    [[nodiscard]] bool ready_to_measure() const { return now_.edge_line.size() >= 2 && now_.hair_side.has_value(); }
 
     // ---- changing: each returns what is now picked; nothing when nothing changed ----
-    std::optional<Handle> extend(QPointF p);  // at the nearer end; gives a first hair side with the 2nd point
-    std::optional<Handle> insert(int stretch, QPointF p);
-    std::optional<Handle> add_beside(std::optional<Handle> picked, double step,
-                                     QPointF where_if_none);  // for the keyboard
-    std::optional<Handle> tap(MarkKind kind, QPointF p);  // hair_side, hair_tap, scalp_tap, scale_point (two at most)
+    // What a click does: a point of a line between two others when on the line, else at its end (the edge line's nearer
+    // one; the strand line's last one, away from the scalp); the next corner of a region, up to four; a sample, an
+    // anchor; a ruler's end (the older of two gives way). The edge line's second point brings a first hair side.
+    // Corners of `region` also set the kind of sheet.
+    std::optional<Handle> place(MarkKind kind, QPointF p, double reach = 0, const QString& sheet = {});
+    // The same without a pointer: beside the picked point, `step` px on, within the part of the photo that is shown.
+    std::optional<Handle> place_by_key(MarkKind kind, std::optional<Handle> picked, double step, QRectF shown,
+                                       const QString& sheet = {});
+    std::optional<Handle> insert(MarkKind line, int stretch, QPointF p);
     bool move(Handle handle, QPointF p);
     std::optional<Handle> remove(Handle handle);  // what to pick next
-    bool flip_side();
-    bool clear_line();
+    // The hair lies on the other side of the edge line; the next side of a region lies towards the roots; the strand
+    // line runs the other way.
+    bool turn(MarkKind kind);
+    bool clear(MarkKind kind);             // all of the kind; an edge line with its hair side, a region with its sheet
+    bool set_sheet(const QString& sheet);  // "hem", "combings", "strand" or empty
     void set_scale_mm(double mm);
     void replace(const Marks& marks);  // by a proposal, in one step
 
@@ -64,8 +82,14 @@ class MarksEditor {
   private:
     void remember();
     [[nodiscard]] QPointF inside(QPointF p) const;
+    [[nodiscard]] QVector<QPointF>* list_of(MarkKind kind);  // nullptr for hair_side
     [[nodiscard]] QPointF* find(Handle handle);
     [[nodiscard]] std::optional<QPointF> beside_middle(double side) const;
+    Handle append(MarkKind kind, QPointF p);
+    Handle extend_edge(QPointF p);
+    std::optional<Handle> add_corner(MarkKind kind, QPointF p, const QString& sheet);
+    std::optional<Handle> lengthen_by_key(MarkKind line, std::optional<Handle> picked, double step, QRectF shown);
+    bool flip_side();
 
     Marks now_;
     QSizeF size_;

@@ -1,11 +1,11 @@
-// The bridge from the use cases' measurement to what the photo page shows. The only file of the desk that sees pixels
-// as the analysis keeps them.
+// The bridge from the use cases' measurement to what the photo page shows; with measured_overlay.cpp the only file of
+// the desk that sees pixels as the analysis keeps them.
 #include <QImage>
 #include <algorithm>
 #include <cmath>
 
-#include "desk/look/colours.h"
 #include "desk/photo/live_reading.h"
+#include "desk/photo/measured_overlay.h"
 #include "domain/words.h"
 #include "work/measure_photo.h"
 
@@ -54,31 +54,6 @@ QImage screen_image(const Photo& photo) {
     return image;
 }
 
-// Cover as a tint over the part of the photo where the band lies, at most 2000 px wide: the screen shows no more.
-Cover cover_from(const cv::Mat& cover_px, const QPolygonF& band) {
-    Cover cover;
-    if (cover_px.empty()) return cover;
-    const QRect box = band.boundingRect().toAlignedRect().intersected(QRect(0, 0, cover_px.cols, cover_px.rows));
-    if (box.isEmpty()) return cover;
-    const int step = std::max(1, std::max(box.width(), box.height()) / 2000);
-    QImage tint(box.width() / step + 1, box.height() / step + 1, QImage::Format_ARGB32_Premultiplied);
-    if (tint.isNull()) return cover;
-    const MarkColours& c = mark_colours();
-    for (int y = 0; y < tint.height(); ++y) {
-        auto* out = reinterpret_cast<QRgb*>(tint.scanLine(y));
-        for (int x = 0; x < tint.width(); ++x) {
-            const int px = std::min(box.x() + x * step, cover_px.cols - 1);
-            const int py = std::min(box.y() + y * step, cover_px.rows - 1);
-            const int alpha = cover_px.at<uchar>(py, px) * 150 / 255;
-            out[x] = qPremultiply(qRgba(c.cover.red(), c.cover.green(), c.cover.blue(), alpha));
-        }
-    }
-    cover.tint = tint;
-    cover.where =
-        QRectF(box.x(), box.y(), static_cast<double>(tint.width()) * step, static_cast<double>(tint.height()) * step);
-    return cover;
-}
-
 Measured shown(const work::MeasureResult& result) {
     Measured out;
     const auto text = [](const std::string& s) { return QString::fromStdString(s); };
@@ -101,8 +76,10 @@ Measured shown(const work::MeasureResult& result) {
     out.tilt_deg = c.tilt_deg;
     out.line_length_mm = result.edges.line_length_mm;
     out.scale_from = c.card_found ? "card" : c.sheet_found ? "sheet" : c.two_points ? "points" : "none";
-    for (const cv::Point2d& p : result.edges.band_outline_px) out.band << QPointF(p.x, p.y);
-    out.cover = cover_from(result.edges.overlay_px, out.band);
+    for (const Quantity& q : result.readings)
+        if (q.name == "curve_diameter") out.curl = text(pattern::word_of(pattern::curl_of(q.value)));
+    out.asked = result.asked;
+    out.overlay = overlay_from(result);
     return out;
 }
 

@@ -7,6 +7,8 @@
 
 #include "desk/look/look.h"
 #include "desk/photo/canvas_painter.h"
+#include "desk/photo/mark_parts.h"
+#include "desk/photo/overlay_painter.h"
 #include "desk/widgets/parts.h"
 
 namespace kempt::desk {
@@ -26,8 +28,8 @@ void PhotoCanvas::set_picture(const Picture& picture) {
     picture_ = picture;
     map_.set_photo(picture.size());
     map_.set_window(size());
-    cover_ = {};
-    band_.clear();
+    overlay_ = {};
+    strand_ = strand_under_ = -1;
     view_moved();
 }
 
@@ -45,21 +47,44 @@ void PhotoCanvas::set_tool(Tool tool) {
     update();
 }
 
-void PhotoCanvas::set_cover(const Cover& cover) {
-    cover_ = cover;
+void PhotoCanvas::set_overlay(const Overlay& overlay, const Marks& made_with) {
+    overlay_ = overlay;
+    overlay_marks_ = made_with;
+    const StrandsOverlay* found = strands();
+    if (found == nullptr || strand_ >= found->strands.size()) strand_ = -1;
+    strand_under_ = -1;
     backdrop_ = {};
     update();
 }
 
-void PhotoCanvas::set_cover_shown(bool shown) {
-    cover_shown_ = shown;
+void PhotoCanvas::set_overlay_shown(bool shown) {
+    overlay_shown_ = shown;
     backdrop_ = {};
     update();
 }
 
-void PhotoCanvas::set_band(const QPolygonF& band_px) {
-    band_ = band_px;
+void PhotoCanvas::set_strand(int strand) {
+    const StrandsOverlay* found = strands();
+    const int wanted = found != nullptr && strand < found->strands.size() ? strand : -1;
+    if (wanted == strand_) return;
+    strand_ = wanted;
     update();
+}
+
+void PhotoCanvas::point_at_strand(int strand) {
+    strand_under_ = strand;
+    update();
+}
+
+bool PhotoCanvas::fresh(ReadingGroup group) const {
+    return same_marks_for(group, overlay_marks_, finished_part(editor_.marks()));
+}
+
+const StrandsOverlay* PhotoCanvas::strands() const {
+    for (const auto& [group, found] :
+         {std::pair{ReadingGroup::combings, &overlay_.combings}, {ReadingGroup::pattern, &overlay_.pattern}})
+        if (*found && fresh(group)) return &**found;
+    return nullptr;
 }
 
 void PhotoCanvas::zoom_by(double factor) {
@@ -93,16 +118,21 @@ void PhotoCanvas::redo() {
     changed(false);
 }
 
-void PhotoCanvas::flip_side() {
+void PhotoCanvas::turn() {
     end_nudge();
-    if (editor_.flip_side()) changed(false);
+    if (editor_.turn(kind_of(tool_))) changed(false);
 }
 
-void PhotoCanvas::clear_line() {
+void PhotoCanvas::clear(Tool tool) {
     end_nudge();
-    if (!editor_.clear_line()) return;
+    if (!editor_.clear(kind_of(tool))) return;
     picked_.reset();
     changed(false);
+}
+
+void PhotoCanvas::ask_for_sheet(Tool tool) {
+    end_nudge();
+    if (editor_.set_sheet(sheet_of(tool))) changed(false);
 }
 
 void PhotoCanvas::remove_picked() {
@@ -128,14 +158,17 @@ void PhotoCanvas::propose(const Marks& marks) {
 }
 
 void PhotoCanvas::changed(bool dragging) {
-    band_.clear();
-    if (!cover_.tint.isNull()) {
-        cover_ = {};
-        backdrop_ = {};
-    }
+    if (overlay_shown_) backdrop_ = {};  // what was measured with other marks goes
+    if (strands() == nullptr) strand_ = -1;
     tell_state();
     update();
     emit marks_changed(dragging);
+}
+
+void PhotoCanvas::made(std::optional<Handle> handle, bool keyboard) {
+    if (!handle) return;
+    pick(handle, keyboard);
+    changed(false);
 }
 
 void PhotoCanvas::view_moved() {
@@ -146,28 +179,52 @@ void PhotoCanvas::view_moved() {
 
 // The state in words, for screen readers.
 void PhotoCanvas::tell_state() {
-    QString words =
-        tr("%1 on the edge line.").arg(counted(editor_.marks().edge_line.size(), tr("point"), tr("points")));
+    const Marks& m = editor_.marks();
+    const auto points = [](qsizetype count) { return counted(count, tr("point"), tr("points")); };
+    QStringList words;
+    if (tool_ == Tool::edge_line || !m.edge_line.isEmpty())
+        words.append(tr("%1 on the edge line.").arg(points(m.edge_line.size())));
+    if (tool_ == Tool::tone || !m.strand_line.isEmpty())
+        words.append(tr("%1 on the line for the tone.").arg(points(m.strand_line.size())));
+    if (tool_ == Tool::shine || !m.shine_region.isEmpty())
+        words.append(tr("%1 of 4 corners of the region for the shine.").arg(m.shine_region.size()));
+    if (!m.region.isEmpty()) words.append(tr("%1 of 4 corners of the region on the sheet.").arg(m.region.size()));
+    if (tool_ == Tool::anchor || !m.anchors.isEmpty())
+        words.append(tr("%1.").arg(counted(m.anchors.size(), tr("anchor"), tr("anchors"))));
     if (picked_) {
+        const auto numbered = [this](const QString& what) {
+            return tr("%1 %2 is picked.").arg(what).arg(picked_->index + 1);
+        };
         switch (picked_->kind) {
             case MarkKind::edge_point:
-                words += tr(" Point %1 is picked.").arg(picked_->index + 1);
+                words.append(numbered(tr("Point")));
                 break;
             case MarkKind::hair_side:
-                words += tr(" The sign for the hair's side is picked.");
+                words.append(tr("The sign for the hair's side is picked."));
                 break;
             case MarkKind::hair_tap:
-                words += tr(" Hair sample %1 is picked.").arg(picked_->index + 1);
+                words.append(numbered(tr("Hair sample")));
                 break;
             case MarkKind::scalp_tap:
-                words += tr(" Scalp sample %1 is picked.").arg(picked_->index + 1);
+                words.append(numbered(tr("Scalp sample")));
+                break;
+            case MarkKind::shine_corner:
+            case MarkKind::region_corner:
+                words.append(numbered(tr("Corner")));
+                break;
+            case MarkKind::strand_point:
+                words.append(numbered(tr("Point of the tone line")));
+                break;
+            case MarkKind::anchor:
+                words.append(numbered(tr("Anchor")));
                 break;
             case MarkKind::scale_point:
-                words += tr(" Ruler end %1 is picked.").arg(picked_->index + 1);
+                words.append(numbered(tr("Ruler end")));
                 break;
         }
     }
-    if (words != accessibleDescription()) setAccessibleDescription(words);
+    const QString whole = words.join(QLatin1Char(' '));
+    if (whole != accessibleDescription()) setAccessibleDescription(whole);
 }
 
 void PhotoCanvas::resizeEvent(QResizeEvent* event) {
@@ -175,37 +232,45 @@ void PhotoCanvas::resizeEvent(QResizeEvent* event) {
     view_moved();
 }
 
+void PhotoCanvas::render_backdrop() {
+    const double ratio = devicePixelRatioF();
+    backdrop_ = QPixmap(size() * ratio);
+    backdrop_.setDevicePixelRatio(ratio);
+    backdrop_.fill(colours().sunken);
+    QPainter under(&backdrop_);
+    under.setRenderHint(QPainter::SmoothPixmapTransform, map_.zoom() * ratio < 4);
+    const QImage& image = picture_.level_for(map_.zoom() * ratio);
+    const double shrink = static_cast<double>(image.width()) / picture_.size().width();
+    const QRectF shown = map_.shown_photo();
+    const QRectF target(map_.window_from_photo(shown.topLeft()), map_.window_from_photo(shown.bottomRight()));
+    under.drawImage(target, image, QRectF(shown.topLeft() * shrink, shown.size() * shrink));
+    if (!overlay_shown_) return;
+    QVector<ReadingGroup> groups;
+    for (const ReadingGroup group : all_reading_groups())
+        if (fresh(group)) groups.append(group);
+    paint_overlay(under, map_, overlay_, groups, measures().space);
+}
+
 void PhotoCanvas::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const Colours& c = colours();
     if (picture_.levels.empty()) {
-        painter.fillRect(rect(), c.sunken);
+        painter.fillRect(rect(), colours().sunken);
         return;
     }
-    if (backdrop_.size() != size() * devicePixelRatioF()) {
-        backdrop_ = QPixmap(size() * devicePixelRatioF());
-        backdrop_.setDevicePixelRatio(devicePixelRatioF());
-        backdrop_.fill(c.sunken);
-        QPainter under(&backdrop_);
-        under.setRenderHint(QPainter::SmoothPixmapTransform, map_.zoom() * devicePixelRatioF() < 4);
-        const QImage& image = picture_.level_for(map_.zoom() * devicePixelRatioF());
-        const double shrink = static_cast<double>(image.width()) / picture_.size().width();
-        const QRectF shown = map_.shown_photo();
-        const QRectF target(map_.window_from_photo(shown.topLeft()), map_.window_from_photo(shown.bottomRight()));
-        under.drawImage(target, image, QRectF(shown.topLeft() * shrink, shown.size() * shrink));
-        if (cover_shown_ && !cover_.tint.isNull())
-            under.drawImage(QRectF(map_.window_from_photo(cover_.where.topLeft()),
-                                   map_.window_from_photo(cover_.where.bottomRight())),
-                            cover_.tint);
-    }
+    if (backdrop_.size() != size() * devicePixelRatioF()) render_backdrop();
     painter.drawPixmap(0, 0, backdrop_);
-    MarksScene scene{&editor_, picked_, hovered_, band_, measures().space, by_keyboard_ && hasFocus()};
+    const double scale = measures().space;
+    if (const StrandsOverlay* found = overlay_shown_ ? strands() : nullptr)
+        for (const int at : {strand_, strand_under_})
+            if (at >= 0 && at < found->strands.size()) paint_strand_picked(painter, map_, found->strands[at], scale);
+    const QPolygonF band = fresh(ReadingGroup::edges) ? overlay_.edges.band : QPolygonF();
+    const MarksScene scene{&editor_, picked_, hovered_, band, scale, by_keyboard_ && hasFocus()};
     paint_marks(painter, map_, scene);
     if (dragging_ && picked_)
-        if (const auto at = editor_.at(*picked_)) paint_glass(painter, map_, picture_, *at, size(), measures().space);
+        if (const auto at = editor_.at(*picked_)) paint_glass(painter, map_, picture_, *at, size(), scale);
     if (hasFocus()) {
         painter.setRenderHint(QPainter::Antialiasing, false);
-        painter.setPen(QPen(c.focus, 2));
+        painter.setPen(QPen(colours().focus, 2));
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(rect().adjusted(1, 1, -1, -1));
     }

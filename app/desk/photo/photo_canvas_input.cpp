@@ -13,6 +13,7 @@
 #include <cmath>
 
 #include "desk/look/look.h"
+#include "desk/photo/line_geometry.h"
 #include "desk/photo/photo_canvas.h"
 
 namespace kempt::desk {
@@ -51,7 +52,7 @@ void PhotoCanvas::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton) return;
     pressed_ = true;
     panning_ = dragging_ = false;
-    pressed_on_ = editor_.handle_near(map_.photo_from_window(event->position()), reach());
+    pressed_on_ = editor_.handle_near(map_.photo_from_window(event->position()), reach(), kind_of(tool_));
     if (pressed_on_) {
         grip_ = *editor_.at(*pressed_on_) - map_.photo_from_window(event->position());
         pick(pressed_on_, false);
@@ -61,12 +62,13 @@ void PhotoCanvas::mousePressEvent(QMouseEvent* event) {
 void PhotoCanvas::mouseMoveEvent(QMouseEvent* event) {
     const QPointF at = event->position();
     if (!pressed_) {
-        const auto over = editor_.handle_near(map_.photo_from_window(at), reach());
-        if (over != hovered_) {
-            hovered_ = over;
-            setCursor(over ? Qt::SizeAllCursor : Qt::CrossCursor);
-            update();
-        }
+        const auto over = editor_.handle_near(map_.photo_from_window(at), reach(), kind_of(tool_));
+        const int strand = over ? -1 : strand_near(map_.photo_from_window(at), reach());
+        if (over == hovered_ && strand == strand_under_) return;
+        setCursor(over ? Qt::SizeAllCursor : strand >= 0 ? Qt::PointingHandCursor : Qt::CrossCursor);
+        hovered_ = over;
+        strand_under_ = strand;
+        update();
         return;
     }
     if (!panning_ && !dragging_ && QLineF(pressed_at_, at).length() >= still) {
@@ -104,54 +106,64 @@ void PhotoCanvas::mouseReleaseEvent(QMouseEvent* event) {
 
 // The second press of a double click is not a second point on the same place.
 void PhotoCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
-    if (editor_.handle_near(map_.photo_from_window(event->position()), reach())) mousePressEvent(event);
+    if (editor_.handle_near(map_.photo_from_window(event->position()), reach(), kind_of(tool_))) mousePressEvent(event);
+}
+
+bool PhotoCanvas::takes_points() const {
+    // A whole sheet that is asked for would become a half-drawn region by a slip of the finger.
+    const bool whole_sheet = tool_ == Tool::combings || tool_ == Tool::strand;
+    return !(whole_sheet && editor_.marks().region.isEmpty() && editor_.marks().sheet == sheet_of(tool_));
+}
+
+int PhotoCanvas::strand_near(QPointF p, double reach) const {
+    const StrandsOverlay* found = overlay_shown_ ? strands() : nullptr;
+    if (found == nullptr || sheet_of(tool_).isEmpty()) return -1;
+    int best = -1;
+    double nearest = reach;
+    for (int i = 0; i < found->strands.size(); ++i)
+        if (const double d = nearest_stretch(found->strands[i].path, p).distance; d <= nearest) {
+            nearest = d;
+            best = i;
+        }
+    return best;
 }
 
 void PhotoCanvas::click(QPointF at) {
     const QPointF p = map_.photo_from_window(at);
     if (!QRectF(QPointF(0, 0), editor_.photo_size()).contains(p)) return;
-    std::optional<Handle> made;
-    switch (tool_) {
-        case Tool::edge_line: {
-            const auto stretch = editor_.stretch_near(p, reach());
-            made = stretch ? editor_.insert(*stretch, p) : editor_.extend(p);
-            break;
-        }
-        case Tool::hair_tap:
-            made = editor_.tap(MarkKind::hair_tap, p);
-            break;
-        case Tool::scalp_tap:
-            made = editor_.tap(MarkKind::scalp_tap, p);
-            break;
-        case Tool::ruler:
-            made = editor_.tap(MarkKind::scale_point, p);
-            break;
+    const qsizetype corners = editor_.marks().region.size();
+    if (const int strand = strand_near(p, reach()); strand >= 0 && (corners == 0 || corners == 4)) {
+        set_strand(strand);
+        emit strand_chosen(strand);
+        return;
     }
-    pick(made, false);
-    changed(false);
+    if (takes_points()) made(editor_.place(kind_of(tool_), p, reach(), sheet_of(tool_)), false);
+}
+
+void PhotoCanvas::fill_menu(QMenu& menu, std::optional<Handle> on, QPointF p, bool by_key) {
+    if (on) menu.addAction(tr("Remove this point"), this, &PhotoCanvas::remove_picked);
+    for (const MarkKind line : {MarkKind::edge_point, MarkKind::strand_point}) {
+        const auto stretch = on || by_key ? std::nullopt : editor_.stretch_near(line, p, reach());
+        if (!stretch) continue;
+        menu.addAction(tr("Add a point here"), this,
+                       [this, line, stretch, p] { made(editor_.insert(line, *stretch, p), false); });
+        break;
+    }
+    if (can_turn(tool_, editor_.marks()))
+        menu.addAction(tr("Turn: %1").arg(turn_words(tool_).toLower()), this, &PhotoCanvas::turn);
+    if (const QString words = clear_words(tool_, editor_.marks()); !words.isEmpty())
+        menu.addAction(words, this, [this, tool = tool_] { clear(tool); });
 }
 
 void PhotoCanvas::contextMenuEvent(QContextMenuEvent* event) {
     if (picture_.levels.empty()) return;
     const bool by_key = event->reason() == QContextMenuEvent::Keyboard;
     const QPointF p = map_.photo_from_window(event->pos());
-    const auto on = by_key ? picked_ : editor_.handle_near(p, reach());
-    const auto stretch = on || by_key ? std::nullopt : editor_.stretch_near(p, reach());
+    const auto on = by_key ? picked_ : editor_.handle_near(p, reach(), kind_of(tool_));
     auto* menu = new QMenu(this);
     menu->setAttribute(Qt::WA_DeleteOnClose);
-    if (on) {
-        pick(on, by_key);
-        menu->addAction(tr("Remove this point"), this, &PhotoCanvas::remove_picked);
-    }
-    if (stretch)
-        menu->addAction(tr("Add a point here"), this, [this, stretch, p] {
-            pick(editor_.insert(*stretch, p), false);
-            changed(false);
-        });
-    if (editor_.marks().edge_line.size() >= 2)
-        menu->addAction(tr("Hair is on the other side"), this, &PhotoCanvas::flip_side);
-    if (!editor_.marks().edge_line.isEmpty())
-        menu->addAction(tr("Clear the edge line"), this, &PhotoCanvas::clear_line);
+    if (on) pick(on, by_key);
+    fill_menu(*menu, on, p, by_key);
     if (menu->isEmpty()) {
         delete menu;
         return;
@@ -213,6 +225,7 @@ bool PhotoCanvas::pinch(QGestureEvent* event) {
 
 void PhotoCanvas::leaveEvent(QEvent*) {
     hovered_.reset();
+    strand_under_ = -1;
     update();
 }
 

@@ -1,5 +1,6 @@
 // What keys do on the canvas.
 #include <QKeyEvent>
+#include <algorithm>
 
 #include "desk/photo/photo_canvas.h"
 
@@ -8,11 +9,22 @@ namespace kempt::desk {
 void PhotoCanvas::pick_along(int step) {
     const auto all = editor_.handles();
     if (all.empty()) return;
-    const int count = static_cast<int>(all.size());
-    int now = step > 0 ? -1 : count;
-    for (int i = 0; i < count; ++i)
-        if (picked_ && all[static_cast<std::size_t>(i)] == *picked_) now = i;
-    pick(all[static_cast<std::size_t>((now + step + count) % count)], true);
+    const auto count = static_cast<std::ptrdiff_t>(all.size());
+    std::ptrdiff_t at = step > 0 ? 0 : count - 1;
+    if (picked_) {
+        at = std::find(all.begin(), all.end(), *picked_) - all.begin();
+        at = (at + step + count) % count;
+    } else {
+        // From nothing the walk begins with what the tool draws: at its first point, or backwards at its last.
+        const auto mine = [this](const Handle& handle) {
+            const bool beside_edge = handle.kind == MarkKind::hair_side && tool_ == Tool::edge_line;
+            return handle.kind == kind_of(tool_) || beside_edge;
+        };
+        const auto first = std::find_if(all.begin(), all.end(), mine);
+        const auto last = std::find_if(all.rbegin(), all.rend(), mine);
+        if (first != all.end()) at = step > 0 ? first - all.begin() : all.rend() - last - 1;
+    }
+    pick(all[static_cast<std::size_t>(at)], true);
 }
 
 // Nudges in a row on one point are one step for undo.
@@ -69,7 +81,7 @@ void PhotoCanvas::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_P:
             return pick_along(-1);
         case Qt::Key_F:
-            return flip_side();
+            return turn();
         case Qt::Key_Delete:
         case Qt::Key_Backspace:
             by_keyboard_ = true;
@@ -77,24 +89,10 @@ void PhotoCanvas::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_Insert:
         case Qt::Key_A: {
             end_nudge();
-            const QPointF middle = map_.photo_from_window({width() / 2.0, height() / 2.0});
-            std::optional<Handle> made;
-            switch (tool_) {
-                case Tool::edge_line:
-                    made = editor_.add_beside(picked_, 60 / map_.zoom(), middle);
-                    break;
-                case Tool::hair_tap:
-                    made = editor_.tap(MarkKind::hair_tap, middle);
-                    break;
-                case Tool::scalp_tap:
-                    made = editor_.tap(MarkKind::scalp_tap, middle);
-                    break;
-                case Tool::ruler:
-                    made = editor_.tap(MarkKind::scale_point, middle);
-                    break;
-            }
-            pick(made, true);
-            return changed(false);
+            if (!takes_points()) return;
+            return made(
+                editor_.place_by_key(kind_of(tool_), picked_, 60 / map_.zoom(), map_.shown_photo(), sheet_of(tool_)),
+                true);
         }
         case Qt::Key_Escape:
             if (!picked_) break;

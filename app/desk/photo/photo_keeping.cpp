@@ -1,6 +1,7 @@
 // Keeping what was drawn, and taking a line over from another shot.
 #include <QPushButton>
 
+#include "desk/photo/mark_parts.h"
 #include "desk/photo/photo_canvas.h"
 #include "desk/photo/photo_page.h"
 #include "work/carry_marks.h"
@@ -22,17 +23,21 @@ void PhotoPage::keep(std::function<void()> then) {
         if (then) then();
     };
     if (!dirty_) return done();
-    const Marks marks = canvas_->marks();
+    const Marks marks = finished_part(canvas_->marks());
     const Id photo = photo_.id, client = place_.client, visit = place_.visit;
+    // What is half drawn waits for its next point. Leaving the page with it is said, not hidden.
+    const bool whole = all_finished(canvas_->marks());
+    if (!whole && !leaving) return;
+    if (!whole)
+        emit session_.trouble(tr("What was half drawn was not kept: %1").arg(half_drawn_words(canvas_->marks())));
+    dirty_ = false;
     if (const Status fit = work::check_marks(marks, photo_.size); !fit.ok()) {
-        // Half-drawn: it waits for its next point. Leaving the page with it is said, not hidden.
-        if (!leaving) return;
         emit session_.trouble(
             tr("The last drawing was not kept. %1").arg(QString::fromStdString(fit.error().sentence())));
-        dirty_ = false;
         return done();
     }
-    dirty_ = false;
+    if (nothing_drawn(marks) && nothing_drawn(kept_marks_)) return done();
+    kept_marks_ = marks;
     ++keeping_;
     session_.ask(
         session_.records(), tr("Keeping the drawing"), &session_,

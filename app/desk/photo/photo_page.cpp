@@ -7,9 +7,12 @@
 #include <QVBoxLayout>
 
 #include "desk/look/look.h"
+#include "desk/photo/hint_box.h"
+#include "desk/photo/mark_parts.h"
 #include "desk/photo/photo_canvas.h"
 #include "desk/photo/photo_data.h"
 #include "desk/photo/readings_panel.h"
+#include "desk/photo/tool_row.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -29,6 +32,13 @@ PhotoPage::PhotoPage(Session& session, QWidget* parent) : Page(session, parent),
     row->setSpacing(measures().gap(4));
     outer->addLayout(row, 1);
     row->addWidget(canvas_, 1);
+    row->addWidget(build_side());
+    keep_pause_.setSingleShot(true);
+    keep_pause_.setInterval(1200);
+    connect_parts();
+}
+
+QWidget* PhotoPage::build_side() {
     auto* area = new QScrollArea;
     area->setWidgetResizable(true);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -39,6 +49,8 @@ PhotoPage::PhotoPage(Session& session, QWidget* parent) : Page(session, parent),
     auto* column = column_in(side, 0, 3);
     title_ = text({}, "lead");
     column->addWidget(title_);
+    hint_ = new HintBox;
+    column->addWidget(hint_);
     carry_ = button(tr("Take over the line"), "primary");
     carry_->hide();
     column->addWidget(carry_);
@@ -46,50 +58,32 @@ PhotoPage::PhotoPage(Session& session, QWidget* parent) : Page(session, parent),
     panel_ = new ReadingsPanel;
     column->addWidget(panel_);
     column->addWidget(text(tr("Click to add points, drag to move them. Keys: A adds, N and P pick, arrows nudge "
-                              "(Shift: by ten), Delete removes, "
-                              "F turns the hair's side, + − 0 zoom."),
+                              "(Shift: by ten), Delete removes, F turns the side, + − 0 zoom."),
                            "caption"));
     column->addStretch();
     area->setWidget(side);
-    row->addWidget(area);
+    return area;
+}
 
-    keep_pause_.setSingleShot(true);
-    keep_pause_.setInterval(1200);
+void PhotoPage::connect_parts() {
     connect(&keep_pause_, &QTimer::timeout, this, [this] { keep({}); });
     connect(canvas_, &PhotoCanvas::marks_changed, this, &PhotoPage::drawn);
+    connect(canvas_, &PhotoCanvas::strand_chosen, panel_, &ReadingsPanel::choose_strand);
+    connect(panel_, &ReadingsPanel::strand_pointed, canvas_, &PhotoCanvas::point_at_strand);
+    connect(panel_, &ReadingsPanel::strand_chosen, canvas_, &PhotoCanvas::set_strand);
     connect(carry_, &QPushButton::clicked, this, &PhotoPage::carry);
-    connect(&meter_, &LiveMeter::measured, this, [this](const Measured& measured, bool current) {
-        panel_->show_measured(measured, current);
-        if (!current) return;
-        canvas_->set_band(measured.band);
-        canvas_->set_cover(measured.cover);
-    });
-    connect(&meter_, &LiveMeter::failed, panel_, &ReadingsPanel::show_failed);
+    connect(hint_, &HintBox::sheet_asked, this, [this] { canvas_->ask_for_sheet(canvas_->tool()); });
+    connect(hint_, &HintBox::clear_asked, this, [this] { canvas_->clear(canvas_->tool()); });
+    connect(&meter_, &LiveMeter::measured, this, &PhotoPage::measured);
+    connect(&meter_, &LiveMeter::failed, panel_, &ReadingsPanel::show_nothing);
     connect(&meter_, &LiveMeter::measuring_changed, panel_, &ReadingsPanel::set_measuring);
 }
 
-void PhotoPage::build_tools(QLayout* row) {
-    const auto worded = [row](QToolButton* b, const QString& words) {
-        b->setText(QLatin1Char(' ') + words);
-        b->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-        row->addWidget(b);
-    };
+void PhotoPage::build_tools(FlowLayout* row) {
     const auto apart = [row] {
         auto* space = new QWidget;
         space->setFixedSize(measures().gap(3), 1);
         row->addWidget(space);
-    };
-    const auto tool = [&](Tool which, Sign sign, const QString& words, const QString& help) {
-        auto* b = sign_button(sign, help);
-        b->setCheckable(true);
-        tools_.append(b);
-        connect(b, &QToolButton::clicked, this, [this, which, b] {
-            for (QToolButton* other : tools_) other->setChecked(other == b);
-            canvas_->set_tool(which);
-            refresh_tools();
-            canvas_->setFocus();
-        });
-        worded(b, words);
     };
     const auto act = [&](Sign sign, const QString& words, auto run) {
         auto* b = sign_button(sign, words);
@@ -97,14 +91,13 @@ void PhotoPage::build_tools(QLayout* row) {
         row->addWidget(b);
         return b;
     };
-    tool(Tool::edge_line, Sign::pencil, tr("Edge line"), tr("Draw the edge line"));
-    tool(Tool::hair_tap, Sign::hair, tr("Hair"), tr("Tap on hair, where its colour is plain"));
-    tool(Tool::scalp_tap, Sign::scalp, tr("Scalp"), tr("Tap on bare scalp"));
-    tool(Tool::ruler, Sign::ruler, tr("Ruler"), tr("Two points a known distance apart"));
-    tools_.first()->setChecked(true);
-    flip_ = sign_button(Sign::flip, tr("The hair is on the other side of the line (F)"));
-    connect(flip_, &QToolButton::clicked, this, [this] { canvas_->flip_side(); });
-    worded(flip_, tr("Hair side"));
+    tools_ = new ToolRow(row, this);
+    connect(tools_, &ToolRow::chosen, this, [this](Tool tool, bool by_hand) {
+        canvas_->set_tool(tool);
+        refresh_tools();
+        if (by_hand) canvas_->setFocus();
+    });
+    connect(tools_, &ToolRow::turn_asked, this, [this] { canvas_->turn(); });
     apart();
     undo_ = act(Sign::undo, tr("Take the last change back (Ctrl+Z)"), [this] { canvas_->undo(); });
     redo_ = act(Sign::redo, tr("Do it again (Ctrl+Shift+Z)"), [this] { canvas_->redo(); });
@@ -112,17 +105,21 @@ void PhotoPage::build_tools(QLayout* row) {
     act(Sign::closer, tr("Nearer (+)"), [this] { canvas_->zoom_by(1.4); });
     act(Sign::farther, tr("Farther (−)"), [this] { canvas_->zoom_by(1 / 1.4); });
     act(Sign::fit, tr("The whole photo (0)"), [this] { canvas_->fit(); });
-    cover_ = sign_button(Sign::cover, tr("Show what was taken for hair"));
-    cover_->setCheckable(true);
     apart();
-    worded(cover_, tr("Cover"));
+    overlay_ = sign_button(Sign::measured, tr("Show what was measured"));
+    overlay_->setText(QLatin1Char(' ') + tr("Measured"));
+    overlay_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    overlay_->setCheckable(true);
+    row->addWidget(overlay_);
     apart();
     before_ = act(Sign::back, tr("The photo before (Ctrl+Page up)"), [this] { step(-1); });
     before_->setShortcut(QKeySequence(QStringLiteral("Ctrl+PgUp")));
     after_ = act(Sign::forward, tr("The next photo (Ctrl+Page down)"), [this] { step(1); });
     after_->setShortcut(QKeySequence(QStringLiteral("Ctrl+PgDown")));
-    connect(cover_, &QToolButton::toggled, this, [this](bool on) {
-        canvas_->set_cover_shown(on);
+    connect(overlay_, &QToolButton::clicked, this, [this](bool on) { overlay_wish_ = on; });
+    connect(overlay_, &QToolButton::toggled, this, [this](bool on) {
+        canvas_->set_overlay_shown(on);
+        panel_->set_legend_shown(on);
         meter_.set_with_cover(on);
     });
 }
@@ -130,7 +127,7 @@ void PhotoPage::build_tools(QLayout* row) {
 void PhotoPage::build_ruler(QLayout* side) {
     ruler_ = panel("plain");
     auto* column = column_in(ruler_, 3, 1);
-    column->addWidget(text(tr("Ruler: click two points that you know the distance of, and type it.")));
+    column->addWidget(text(tr("Distance between the ruler's two points")));
     ruler_mm_ = new QDoubleSpinBox;
     ruler_mm_->setAccessibleName(tr("Distance between the two points"));
     const bool inches = look().length() == LengthUnit::inches;
@@ -156,7 +153,7 @@ void PhotoPage::read(Id photo) {
     meter_.set_photo({});
     canvas_->set_picture({});
     canvas_->set_marks({});
-    panel_->show_hint(tr("Opening the photo…"));
+    panel_->show_nothing(tr("Opening the photo…"));
     session_.ask(
         session_.records(), tr("Reading the photo"), this,
         [photo](Book& book, const Progress& progress) { return photo_data(book, photo, progress); },
@@ -195,7 +192,7 @@ void PhotoPage::open(const PhotoData& found) {
             if (id != place_.photo) return;
             settled_ = true;
             if (result.ok()) return opened(result.value());
-            panel_->show_failed(QString::fromStdString(result.error().sentence()));
+            panel_->show_nothing(QString::fromStdString(result.error().sentence()));
         });
 }
 
@@ -206,9 +203,14 @@ void PhotoPage::opened(const OpenedPhoto& photo) {
         const QSignalBlocker block(ruler_mm_);
         ruler_mm_->setValue(look().length() == LengthUnit::inches ? kept_marks_.scale_mm / 25.4 : kept_marks_.scale_mm);
     }
+    scale_missing_ = false;
+    panel_->set_view(photo_.view);
+    tools_->begin(photo_.view, canvas_->marks());
+    // Over an edge the tint hides what is being drawn; elsewhere what was found is what there is to look at.
+    set_overlay_shown(overlay_wish_.value_or(photo_.view == View::lengths || photo_.view == View::ends));
     meter_.set_photo(photo.measure);
     meter_.set_marks(canvas_->marks(), false);
-    say_what_to_draw();
+    say_nothing_asked();
     refresh_tools();
     if (!canvas_->window()->focusWidget() || canvas_->window()->focusWidget() == canvas_->window()) canvas_->setFocus();
 }
@@ -220,30 +222,31 @@ void PhotoPage::drawn(bool dragging) {
     else
         keep_pause_.start();
     meter_.set_marks(canvas_->marks(), dragging);
-    say_what_to_draw();
+    say_nothing_asked();
     refresh_tools();
 }
 
-void PhotoPage::say_what_to_draw() {
-    const qsizetype points = canvas_->marks().edge_line.size();
-    if (points == 0)
-        panel_->show_hint(
-            tr("Click along the edge, where the first hairs leave the scalp. From the second point on the readings "
-               "appear here."));
-    else if (points == 1)
-        panel_->show_hint(tr("One point. Go on along the edge."));
-    else if (!canvas_->marks().hair_side)
-        panel_->show_hint(
-            tr("Which side is the hair on? Press F once or twice until the teeth of the line point into the hair."));
+void PhotoPage::measured(const Measured& measured, bool current) {
+    panel_->show_measured(measured, current);
+    if (!current) return;
+    canvas_->set_overlay(measured.overlay, measured.marks);
+    panel_->choose_strand(canvas_->strand());
+    scale_missing_ = measured.scale_from == QStringLiteral("none");
+    refresh_tools();
+}
+
+void PhotoPage::say_nothing_asked() {
+    if (!ready_to_measure(canvas_->marks())) panel_->show_nothing(tr("Nothing is measured yet."));
 }
 
 void PhotoPage::refresh_tools() {
     const MarksEditor& editor = canvas_->editor();
     undo_->setEnabled(editor.can_undo());
     redo_->setEnabled(editor.can_redo());
-    flip_->setEnabled(editor.marks().edge_line.size() >= 2);
+    tools_->refresh(editor.marks(), scale_missing_);
+    hint_->show_tool(canvas_->tool(), editor.marks());
     ruler_->setVisible(canvas_->tool() == Tool::ruler || !editor.marks().scale_points.isEmpty());
-    carry_->setVisible(carry_from_ > 0 && editor.marks().edge_line.isEmpty());
+    carry_->setVisible(carry_from_ > 0 && nothing_drawn(editor.marks()));
     qsizetype at = -1;
     for (qsizetype i = 0; i < shots_.size(); ++i)
         if (shots_[i].photo == place_.photo) at = i;
@@ -251,8 +254,8 @@ void PhotoPage::refresh_tools() {
     after_->setEnabled(at >= 0 && at + 1 < shots_.size());
 }
 
-void PhotoPage::set_cover_shown(bool shown) {
-    cover_->setChecked(shown);
+void PhotoPage::set_overlay_shown(bool shown) {
+    overlay_->setChecked(shown);
 }
 
 void PhotoPage::step(int by) {

@@ -1,5 +1,5 @@
-// One photo: draw the edge line, see the readings follow. What is drawn is kept by itself a moment after the last
-// change, with the readings that belong to it.
+// One photo: draw what is to be measured, see the readings follow. What is drawn is kept by itself a moment after the
+// last change, with the readings that belong to it.
 #pragma once
 
 #include <QTimer>
@@ -15,8 +15,11 @@ class QLayout;
 
 namespace kempt::desk {
 
+class FlowLayout;
+class HintBox;
 class PhotoCanvas;
 class ReadingsPanel;
+class ToolRow;
 enum class Tool;
 struct PhotoData;
 
@@ -28,20 +31,25 @@ class PhotoPage : public Page {
     void put_away(std::function<void()> then) override;
     [[nodiscard]] bool wants_whole_width() const override { return true; }
     [[nodiscard]] bool settled() const override { return settled_ && !meter_.measuring() && !dirty_ && keeping_ == 0; }
-    void set_cover_shown(bool shown);
+    void set_overlay_shown(bool shown);
     [[nodiscard]] PhotoCanvas* canvas() const { return canvas_; }
+    [[nodiscard]] ToolRow* tools() const { return tools_; }
+    [[nodiscard]] HintBox* hint() const { return hint_; }
     [[nodiscard]] ReadingsPanel* readings() const { return panel_; }
     [[nodiscard]] LiveMeter* meter() { return &meter_; }
 
   private:
-    void build_tools(QLayout* row);
+    void build_tools(FlowLayout* row);
+    QWidget* build_side();
+    void connect_parts();
     void build_ruler(QLayout* side);
     void read(Id photo);
     void open(const PhotoData& found);
     void opened(const OpenedPhoto& photo);
     void drawn(bool dragging);
+    void measured(const Measured& measured, bool current);
     void refresh_tools();
-    void say_what_to_draw();
+    void say_nothing_asked();
     void keep(std::function<void()> then);
     void carry();
     void step(int by);
@@ -53,13 +61,15 @@ class PhotoPage : public Page {
     Marks kept_marks_;
     QVector<Place> shots_;  // of the visit, for stepping
     Id carry_from_ = 0;
-    bool settled_ = true, dirty_ = false;
+    bool settled_ = true, dirty_ = false, scale_missing_ = false;
+    std::optional<bool> overlay_wish_;  // as she set it; else by view
     int keeping_ = 0;
     PhotoCanvas* canvas_;
     ReadingsPanel* panel_;
     QLabel* title_;
-    QVector<QToolButton*> tools_;  // no QButtonGroup: Tab would reach only the chosen one of it
-    QToolButton *undo_, *redo_, *flip_, *cover_, *before_, *after_;
+    ToolRow* tools_;
+    HintBox* hint_;
+    QToolButton *undo_, *redo_, *overlay_, *before_, *after_;
     QPushButton* carry_;
     QWidget* ruler_;
     QDoubleSpinBox* ruler_mm_;

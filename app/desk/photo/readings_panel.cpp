@@ -6,6 +6,11 @@
 #include <cmath>
 
 #include "desk/look/look.h"
+#include "desk/photo/legend.h"
+#include "desk/photo/shine_plot.h"
+#include "desk/photo/strand_list.h"
+#include "desk/photo/tone_details.h"
+#include "desk/photo/tools.h"
 #include "desk/visit/view_tray.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -20,24 +25,71 @@ ReadingsPanel::ReadingsPanel(QWidget* parent) : QFrame(parent) {
     column->addWidget(state_);
     hint_ = text({});
     column->addWidget(hint_);
-    table_ = new QWidget;
-    auto* rows = column_in(table_, 0, 0.5);
-    for (const QString& name : edge_reading_names()) {
-        Row row{text(beginning(title_of_reading(name)), "soft"), text({}, "figure"), text({}, "caption")};
-        row.title->setToolTip(meaning_of_reading(name));
-        for (QLabel* label : {row.title, row.figure, row.below}) rows->addWidget(label);
-        rows->addSpacing(measures().gap(1.5));
-        rows_.insert(name, row);
+    curl_ = text({}, "lead");
+    tone_ = new ToneDetails;
+    shine_ = new ShinePlot;
+    for (const ReadingGroup group : all_reading_groups()) {
+        const Section section = make_section(group);
+        column->addWidget(section.box);
+        sections_.insert(group, section);
     }
-    column->addWidget(table_);
+    else_ = text({}, "caption");
+    column->addWidget(else_);
     scale_ = text({}, "caption");
     column->addWidget(scale_);
     findings_ = new QVBoxLayout;
     findings_->setSpacing(measures().gap(1));
     column->addLayout(findings_);
     column->addStretch();
-    table_->hide();
     scale_->hide();
+}
+
+ReadingsPanel::Section ReadingsPanel::make_section(ReadingGroup group) {
+    Section section;
+    section.box = new QWidget;
+    auto* column = column_in(section.box, 0, 0.5);
+    section.heading = text(title_of(group), "lead");
+    column->addWidget(section.heading);
+    if (group == ReadingGroup::pattern) column->addWidget(curl_);
+    for (const QString& name : reading_names_of(group)) {
+        Row row{text(beginning(title_of_reading(name)), "soft"), text({}, "figure"), text({}, "caption")};
+        row.title->setToolTip(meaning_of_reading(name));
+        for (QLabel* label : {row.title, row.figure, row.below}) column->addWidget(label);
+        column->addSpacing(measures().gap(1.5));
+        rows_.insert(name, row);
+    }
+    add_details(group, section, column);
+    section.legend = new Legend(group);
+    column->addWidget(section.legend);
+    column->addSpacing(measures().gap(2));
+    section.box->hide();
+    section.legend->hide();
+    return section;
+}
+
+void ReadingsPanel::add_details(ReadingGroup group, Section& section, QBoxLayout* column) {
+    if (group == ReadingGroup::tone) column->addWidget(tone_);
+    if (group == ReadingGroup::shine) {
+        light_ = new QWidget;
+        auto* inside = column_in(light_, 0, 0.5);
+        column->addWidget(light_);
+        inside->addWidget(shine_);
+        inside->addWidget(
+            text(tr("Light along the fibres. Dark line: all of it; mulberry: the surface highlight; dashed: "
+                    "the dull light below it; bar: its width at half height."),
+                 "caption"));
+    }
+    if (group == ReadingGroup::combings || group == ReadingGroup::pattern) {
+        section.strands = new StrandList;
+        column->addWidget(section.strands);
+        connect(section.strands, &StrandList::pointed_at, this, &ReadingsPanel::strand_pointed);
+        connect(section.strands, &StrandList::chosen, this, &ReadingsPanel::strand_chosen);
+    }
+}
+
+void ReadingsPanel::set_view(View view) {
+    view_ = view;
+    say_what_else({});
 }
 
 void ReadingsPanel::set_measuring(bool measuring) {
@@ -45,20 +97,42 @@ void ReadingsPanel::set_measuring(bool measuring) {
     state_->setText(measuring ? tr("measuring…") : QStringLiteral(" "));
 }
 
-void ReadingsPanel::show_hint(const QString& sentence) {
-    hint_->setText(sentence);
-    hint_->show();
-    table_->hide();
+void ReadingsPanel::set_legend_shown(bool shown) {
+    legend_shown_ = shown;
+    for (const Section& section : std::as_const(sections_)) section.legend->setVisible(shown);
 }
 
-void ReadingsPanel::show_failed(const QString& sentence) {
-    show_hint(sentence);
+void ReadingsPanel::choose_strand(int strand) {
+    for (const Section& section : std::as_const(sections_))
+        if (section.strands != nullptr && section.box->isVisibleTo(this)) section.strands->choose(strand);
+}
+
+void ReadingsPanel::show_nothing(const QString& sentence) {
+    hint_->setText(sentence);
+    hint_->setVisible(!sentence.isEmpty());
+    for (const Section& section : std::as_const(sections_)) section.box->hide();
+    say_what_else({});
 }
 
 void ReadingsPanel::show_measured(const Measured& measured, bool current) {
     hint_->setVisible(measured.readings.isEmpty());
     if (measured.readings.isEmpty()) hint_->setText(tr("No readings from this drawing."));
-    table_->setVisible(!measured.readings.isEmpty());
+    for (const ReadingGroup group : all_reading_groups()) {
+        const Section& section = sections_[group];
+        section.box->setVisible(measured.asked.contains(group));
+        section.heading->setVisible(measured.asked.size() > 1);
+        section.legend->setVisible(legend_shown_);
+    }
+    show_rows(measured, current);
+    show_details(measured);
+    state_->setText(current && !measuring_ ? QStringLiteral(" ")
+                    : current              ? tr("measuring…")
+                                           : tr("following your hand…"));
+    show_quality(measured);
+    say_what_else(measured.asked);
+}
+
+void ReadingsPanel::show_rows(const Measured& measured, bool current) {
     for (Row& row : rows_)
         for (QLabel* label : {row.title, row.figure, row.below}) label->hide();
     for (const ShownReading& reading : measured.readings) {
@@ -82,10 +156,38 @@ void ReadingsPanel::show_measured(const Measured& measured, bool current) {
         };
         row.below->setText(tr("95\u00a0%: between %1 and %2").arg(whole(reading.low), whole(reading.high)));
     }
-    state_->setText(current && !measuring_ ? QStringLiteral(" ")
-                    : current              ? tr("measuring…")
-                                           : tr("following your hand…"));
-    show_quality(measured);
+}
+
+void ReadingsPanel::show_details(const Measured& measured) {
+    const Overlay& found = measured.overlay;
+    curl_->setText(beginning(measured.curl));
+    curl_->setVisible(!measured.curl.isEmpty());
+    tone_->setVisible(found.tone.has_value());
+    if (found.tone) tone_->show_tone(*found.tone);
+    const bool light = found.shine && found.shine->total.size() > 1;
+    light_->setVisible(light);
+    if (light) shine_->show_shine(*found.shine);
+    for (const auto& [group, strands] :
+         {std::pair{ReadingGroup::combings, &found.combings}, {ReadingGroup::pattern, &found.pattern}}) {
+        StrandList* list = sections_[group].strands;
+        list->setVisible(strands->has_value() && !(*strands)->strands.isEmpty());
+        if (strands->has_value()) list->show_strands(**strands);
+    }
+}
+
+void ReadingsPanel::say_what_else(const QVector<ReadingGroup>& asked) {
+    QStringList words;
+    for (const Tool tool : first_tools(view_))
+        if (const auto group = group_of(tool); group && !asked.contains(*group)) {
+            const QString word = title_of(*group).toLower();
+            if (!words.contains(word)) words.append(word);
+        }
+    // Sheets are one or the other: what is laid on them is measured as one thing.
+    const bool sheet = asked.contains(ReadingGroup::ends) || asked.contains(ReadingGroup::combings) ||
+                       asked.contains(ReadingGroup::pattern);
+    if (sheet && view_ == View::ends) words.clear();
+    else_->setVisible(!words.isEmpty());
+    else_->setText(tr("Could be measured on this photo: %1.").arg(words.join(tr(" or "))));
 }
 
 void ReadingsPanel::show_quality(const Measured& measured) {
@@ -115,7 +217,11 @@ void ReadingsPanel::show_quality(const Measured& measured) {
 
 QString ReadingsPanel::shown(const QString& name) const {
     const auto found = rows_.find(name);
-    return found == rows_.end() || found->figure->isHidden() || table_->isHidden() ? QString() : found->figure->text();
+    return found == rows_.end() || !found->figure->isVisibleTo(this) ? QString() : found->figure->text();
+}
+
+QString ReadingsPanel::curl() const {
+    return curl_->isVisibleTo(this) ? curl_->text() : QString();
 }
 
 }  // namespace kempt::desk

@@ -150,14 +150,14 @@ void Walk::plan() {
                 steps_.append({QStringLiteral("photo-cover"),
                                [this] {
                                    if (auto* page = qobject_cast<PhotoPage*>(window_.book()->page()))
-                                       page->set_cover_shown(true);
+                                       page->set_overlay_shown(true);
                                },
                                whole});
                 steps_.append({QStringLiteral("photo-near"),
                                [this] {
                                    auto* page = qobject_cast<PhotoPage*>(window_.book()->page());
                                    if (page == nullptr) return;
-                                   page->set_cover_shown(false);
+                                   page->set_overlay_shown(false);
                                    QKeyEvent key(QEvent::KeyPress, Qt::Key_N, Qt::NoModifier);
                                    page->canvas()->setFocus();
                                    for (int i = 0; i < 3; ++i) QApplication::sendEvent(page->canvas(), &key);

@@ -2,6 +2,7 @@
 #include <QWheelEvent>
 #include <boost/test/unit_test.hpp>
 
+#include "desk/photo/mark_parts.h"
 #include "desk/photo/photo_canvas.h"
 #include "room.h"
 
@@ -112,7 +113,7 @@ BOOST_AUTO_TEST_CASE(keys_pick_nudge_add_and_remove) {
 BOOST_AUTO_TEST_CASE(the_whole_line_can_be_drawn_without_a_mouse) {
     for (int i = 0; i < 3; ++i) key(Qt::Key_A);
     BOOST_TEST(line().size() == 3);
-    BOOST_TEST(canvas.editor().ready_to_measure());
+    BOOST_TEST(ready_to_measure(canvas.marks()));
     const QPointF side = *canvas.marks().hair_side;
     key(Qt::Key_F);
     BOOST_TEST((*canvas.marks().hair_side != side));

@@ -69,6 +69,7 @@ Result<desk::Measured> FakeAnalysis::measure(const Marks& marks, const Progress&
     } while (clock.elapsed() < slow_ms);
     ++measured;
     desk::Measured out;
+    out.asked = groups_asked_by(marks);
     const double value = 10.0 * static_cast<double>(marks.edge_line.size());
     out.readings.append({"edge_coverage", "%", value, value - 2, value + 2, false, {}});
     out.readings.append({"edge_strands", "1/cm", 0, 0, 0, true, "Single strands need a closer photo."});

@@ -1,0 +1,32 @@
+// The traced strands, longest first, each with the colour that it has on the photo. Pointing at one, or choosing it,
+// shows it on the photo.
+#pragma once
+
+#include <QListWidget>
+
+#include "desk/photo/overlay.h"
+
+namespace kempt::desk {
+
+class StrandList : public QListWidget {
+    Q_OBJECT
+  public:
+    explicit StrandList(QWidget* parent = nullptr);
+    void show_strands(const StrandsOverlay& found);
+    void choose(int strand);  // as the photo says; not told back
+
+  signals:
+    void pointed_at(int strand);  // -1: at none
+    void chosen(int strand);
+
+  protected:
+    void leaveEvent(QEvent* event) override;
+
+  private:
+    QString shown_;  // what the rows were made from
+};
+
+// "182 mm, doubtful"
+[[nodiscard]] QString words_of(const ShownStrand& strand);
+
+}  // namespace kempt::desk
