@@ -39,7 +39,7 @@ Result<Tip> read_tip(const Record& record, const std::vector<Source>& sources) {
     tip.minutes_a_week = *minutes;
     if (!when) return record_error(record.line, "'when' is missing");
     auto expression = Expression::parse(when->value);
-    if (!expression) return record_error(when->line, "condition: " + expression.error().what);
+    if (!expression) return record_error(when->line, "condition: " + without_stop(expression.error().what));
     if (expression->needs_service()) return record_error(when->line, "a tip cannot ask about a planned service");
     tip.condition = when->value;
     tip.when = std::move(*expression);

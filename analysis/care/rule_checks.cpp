@@ -13,6 +13,11 @@ Status only_keys(const Record& record, const std::vector<std::string_view>& keys
     return Done{};
 }
 
+std::string without_stop(std::string sentence) {
+    if (sentence.ends_with('.')) sentence.pop_back();
+    return sentence;
+}
+
 bool promises_safety(std::string_view text) {
     std::string word, before;
     std::string_view rest = text;

@@ -55,7 +55,7 @@ Result<Rule> read_rule(const Record& record, const std::vector<Source>& sources)
     const Field* when = record.find("when");
     if (!when) return record_error(record.line, "'when' is missing");
     auto expression = Expression::parse(when->value);
-    if (!expression) return record_error(when->line, "condition: " + expression.error().what);
+    if (!expression) return record_error(when->line, "condition: " + without_stop(expression.error().what));
     rule.condition = when->value;
     rule.when = std::move(*expression);
     if (rule.scope == Scope::client && rule.when.needs_service())

@@ -75,6 +75,8 @@ struct SourceText {
 [[nodiscard]] bool promises_safety(std::string_view text);
 // The value of a key that must be there and be a sentence.
 [[nodiscard]] Result<std::string> sentence_of(const Record& record, std::string_view key);
+// The same without its full stop, to go on from.
+[[nodiscard]] std::string without_stop(std::string sentence);
 // Every key of the record is one of these.
 [[nodiscard]] Status only_keys(const Record& record, const std::vector<std::string_view>& keys);
 
