@@ -13,10 +13,10 @@
 namespace kempt::combings {
 
 struct CombingsOptions {
-    double short_mm = 50;          // a strand below this is short: broken, not shed (common practice)
-    double least_strand_mm = 5;    // a shorter piece is lint, not hair
+    double short_mm = 50;        // a strand below this is short: broken, not shed (common practice)
+    double least_strand_mm = 5;  // a shorter piece is lint, not hair
     double least_px_per_mm = 8;
-    double margin_mm = 2;          // kept clear of the sheet's printed markers and rim
+    double margin_mm = 2;  // kept clear of the sheet's printed markers and rim
 };
 
 struct Strand {
@@ -29,8 +29,8 @@ struct Strand {
 struct CombingsReadings {
     std::vector<Quantity> readings;  // strands "count", strand_median "mm", short_share "%"
     std::vector<Refusal> refused;
-    std::vector<Strand> strands;                            // longest first
-    std::vector<std::vector<cv::Point2d>> unresolved_px;    // dark lines that belong to no strand: marked, never lost
+    std::vector<Strand> strands;                          // longest first
+    std::vector<std::vector<cv::Point2d>> unresolved_px;  // dark lines that belong to no strand: marked, never lost
 };
 
 // region_px: four corners, or empty for the whole sheet. Needs the sheet. Errors: invalid (region outside the photo),

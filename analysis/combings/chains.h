@@ -1,0 +1,23 @@
+// Lines and the joins between them, strung to whole strands.
+#pragma once
+
+#include <opencv2/core.hpp>
+#include <vector>
+
+#include "combings/joins.h"
+
+namespace kempt::combings {
+
+struct Chain {
+    std::vector<cv::Point2f> at;  // from end to end, about a pixel apart, bridges included
+    std::vector<float> strength;  // of the ridge; below 0 on a bridge
+    LineEnd end[2];               // first and last
+    int doubts = 0;               // joins that could have been made otherwise
+    double blank_px = 0;          // paper bridged
+    double shared_px = 0;         // of its way along another strand
+    std::vector<cv::Point2f> doubtful_at;
+};
+[[nodiscard]] std::vector<Chain> chains_of(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
+                                           const std::vector<Join>& joins);
+
+}  // namespace kempt::combings

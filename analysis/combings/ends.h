@@ -1,0 +1,34 @@
+// What the end of a line says about how the strand goes on from there.
+#pragma once
+
+#include <opencv2/core.hpp>
+#include <vector>
+
+#include "combings/lines.h"
+
+namespace kempt::combings {
+
+struct LineEnd {
+    int line = -1;
+    bool last = false;       // the end at line.at.back()
+    cv::Point2f at;          // smoothed
+    cv::Point2f ahead;       // unit tangent, outward
+    float curvature = 0;     // 1/px, signed: above 0 turns from x towards y
+    float direction_sd = 0;  // radians
+    float curvature_sd = 0;
+    float peak = 0;        // darkness along the line's last piece
+    float ahead_dark = 0;  // 0 paper .. 1 as dark as the line, over the pixels just ahead
+    [[nodiscard]] cv::Point2f across() const { return {-ahead.y, ahead.x}; }
+};
+
+// How curved this photo's strands are, RMS in 1/px over its long lines: coils need another prior than straight hair.
+[[nodiscard]] float usual_curvature(const std::vector<Line>& lines);
+// From the points of a line, the end first.
+[[nodiscard]] LineEnd end_of(const std::vector<cv::Point2f>& inward, float usual_curvature, const Darkness& darkness);
+// Ends 2 l and 2 l + 1 belong to line l.
+[[nodiscard]] std::vector<LineEnd> ends_of(const std::vector<Line>& lines, const Darkness& darkness);
+
+// The way from one end to another: a cubic with both tangents, a point each pixel, without the ends themselves.
+[[nodiscard]] std::vector<cv::Point2f> bridge(const LineEnd& from, const LineEnd& to);
+
+}  // namespace kempt::combings

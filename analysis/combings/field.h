@@ -1,0 +1,35 @@
+// Where strands are looked for: the free part of the gauge sheet, without its markers, its printed strip, its rim and a
+// card that lies on it.
+#pragma once
+
+#include <opencv2/core.hpp>
+#include <optional>
+#include <vector>
+
+#include "card/calibration.h"
+
+namespace kempt::combings {
+
+class Field {
+  public:
+    // region_px: empty for the whole sheet. margin_mm: kept clear of print, rim and card.
+    Field(const card::Calibration& calibration, const std::vector<cv::Point2d>& region_px, double margin_mm);
+    // Distance in mm to the nearest place that is not looked at: above 0 inside the field, capped at `far_mm`.
+    static constexpr double far_mm = 5;
+    [[nodiscard]] double inside_mm(cv::Point2d px) const;
+    // First and one past the last column of a row that may belong to the field; empty range when none.
+    [[nodiscard]] cv::Range columns(int y, int width) const;
+    [[nodiscard]] cv::Rect bounds(cv::Size photo) const;
+    [[nodiscard]] double area_mm2() const { return area_mm2_; }
+    [[nodiscard]] cv::Point2d mm_from_px(cv::Point2d px) const;
+    [[nodiscard]] cv::Point2d px_from_mm(cv::Point2d mm) const;
+    [[nodiscard]] const cv::Matx33d& mm_from_px() const { return mm_from_px_; }
+
+  private:
+    cv::Matx33d mm_from_px_, px_from_mm_;
+    std::vector<cv::Point2d> outline_mm_, outline_px_;  // convex, looked at
+    std::vector<std::vector<cv::Point2d>> holes_mm_;    // convex, not looked at
+    double area_mm2_ = 0;
+};
+
+}  // namespace kempt::combings

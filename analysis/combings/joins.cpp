@@ -1,0 +1,267 @@
+#include "combings/joins.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace kempt::combings {
+namespace {
+
+double free_cost_of(const LineEnd& end, const JoinOptions& o) {
+    return o.free_cost + (o.torn_cost - o.free_cost) * std::clamp((end.ahead_dark - 0.3) / 0.5, 0.0, 1.0);
+}
+
+// One component of the graph of possible joins, solved exactly when small, by greedy choice and swaps otherwise.
+class Component {
+  public:
+    Component(std::vector<int> ends, std::vector<Join> joins, const std::vector<double>& free)
+        : ends_(std::move(ends)), joins_(std::move(joins)), free_(free) {
+        std::sort(joins_.begin(), joins_.end(), [](const Join& x, const Join& y) { return x.cost < y.cost; });
+        of_.resize(ends_.size());
+        for (size_t j = 0; j < joins_.size(); ++j) {
+            of_[index(joins_[j].a)].push_back(static_cast<int>(j));
+            of_[index(joins_[j].b)].push_back(static_cast<int>(j));
+        }
+    }
+    // Joins chosen, and for each whether another solution without it costs hardly more.
+    std::vector<Join> solve(double doubt_cost) {
+        double best = 0;
+        std::vector<int> chosen = run(-1, best);
+        std::vector<Join> out;
+        for (const int j : chosen) {
+            Join join = joins_[static_cast<size_t>(j)];
+            double other = 0;
+            (void)run(j, other);
+            join.doubtful = other - best < doubt_cost;
+            out.push_back(join);
+        }
+        return out;
+    }
+
+  private:
+    static constexpr size_t exact = 12;
+    [[nodiscard]] size_t index(int end) const {
+        return static_cast<size_t>(std::lower_bound(ends_.begin(), ends_.end(), end) - ends_.begin());
+    }
+    std::vector<int> run(int banned, double& cost) {
+        banned_ = banned;
+        taken_.assign(ends_.size(), 0);
+        now_.clear();
+        if (ends_.size() <= exact) {
+            least_ = 1e300;
+            search(0, 0);
+            cost = least_;
+            return best_;
+        }
+        return greedy(cost);
+    }
+    void search(size_t i, double so_far) {
+        while (i < ends_.size() && taken_[i]) ++i;
+        if (so_far >= least_) return;
+        if (i == ends_.size()) {
+            least_ = so_far;
+            best_ = now_;
+            return;
+        }
+        taken_[i] = 1;
+        for (const int j : of_[i]) {
+            if (j == banned_) continue;
+            const Join& join = joins_[static_cast<size_t>(j)];
+            const size_t other = index(join.a == ends_[i] ? join.b : join.a);
+            if (taken_[other]) continue;
+            taken_[other] = 1;
+            now_.push_back(j);
+            search(i + 1, so_far + join.cost);
+            now_.pop_back();
+            taken_[other] = 0;
+        }
+        search(i + 1, so_far + free_[static_cast<size_t>(ends_[i])]);
+        taken_[i] = 0;
+    }
+    std::vector<int> greedy(double& cost) {
+        // By gain over leaving both free; then any two joins swap partners while that helps.
+        std::vector<int> order(joins_.size());
+        std::iota(order.begin(), order.end(), 0);
+        auto gain = [&](int j) {
+            const Join& q = joins_[static_cast<size_t>(j)];
+            return free_[static_cast<size_t>(q.a)] + free_[static_cast<size_t>(q.b)] - q.cost;
+        };
+        std::sort(order.begin(), order.end(), [&](int x, int y) { return gain(x) > gain(y); });
+        std::vector<int> of(ends_.size(), -1);
+        for (const int j : order) {
+            if (j == banned_ || gain(j) <= 0) continue;
+            const size_t a = index(joins_[static_cast<size_t>(j)].a), b = index(joins_[static_cast<size_t>(j)].b);
+            if (of[a] < 0 && of[b] < 0) of[a] = of[b] = j;
+        }
+        for (int pass = 0; pass < 6; ++pass) {
+            bool changed = false;
+            for (const int j : order) {
+                // Put j in, take out what it replaces, join the two left over when they can be.
+                if (j == banned_) continue;
+                const Join& q = joins_[static_cast<size_t>(j)];
+                const size_t a = index(q.a), b = index(q.b);
+                if (of[a] == j) continue;
+                double change = -gain(j);
+                int left[2] = {-1, -1};
+                const int old[2] = {of[a], of[b]};
+                for (int k = 0; k < 2; ++k)
+                    if (old[k] >= 0 && (k == 0 || old[0] != old[1])) {
+                        const Join& r = joins_[static_cast<size_t>(old[k])];
+                        change += gain(old[k]);
+                        const int own = k == 0 ? q.a : q.b;
+                        left[k] = r.a == own ? r.b : r.a;
+                    }
+                int fresh = -1;
+                if (left[0] >= 0 && left[1] >= 0)
+                    for (const int f : of_[index(left[0])]) {
+                        const Join& r = joins_[static_cast<size_t>(f)];
+                        if (f != banned_ && (r.a == left[1] || r.b == left[1]) && gain(f) > 0) fresh = f;
+                    }
+                if (fresh >= 0) change -= gain(fresh);
+                if (change > -1e-9) continue;
+                for (const int k : left)
+                    if (k >= 0) of[index(k)] = fresh;
+                of[a] = of[b] = j;
+                changed = true;
+            }
+            if (!changed) break;
+        }
+        cost = 0;
+        std::vector<int> chosen;
+        for (size_t i = 0; i < ends_.size(); ++i) {
+            if (of[i] < 0)
+                cost += free_[static_cast<size_t>(ends_[i])];
+            else if (index(joins_[static_cast<size_t>(of[i])].a) == i) {
+                chosen.push_back(of[i]);
+                cost += joins_[static_cast<size_t>(of[i])].cost;
+            }
+        }
+        return chosen;
+    }
+    std::vector<int> ends_;  // sorted
+    std::vector<Join> joins_;
+    const std::vector<double>& free_;
+    std::vector<std::vector<int>> of_;
+    std::vector<char> taken_;
+    std::vector<int> now_, best_;
+    double least_ = 0;
+    int banned_ = -1;
+};
+
+}  // namespace
+
+double disagreement(const LineEnd& e, const LineEnd& f) {
+    const cv::Point2f d = f.at - e.at;
+    const double gap = cv::norm(d);
+    // Seen from each end: how far ahead and aside the other lies, against where a line of this curvature would be.
+    const double ahead_e = d.dot(e.ahead), ahead_f = -d.dot(f.ahead);
+    const double aside_e = d.dot(e.across()), aside_f = -d.dot(f.across());
+    // Both curvatures in the sense of travel from e to f; f looks back, so its sign turns.
+    const double ke = e.curvature, kf = -f.curvature;
+    const double turn = std::atan2(e.ahead.cross(-f.ahead), static_cast<double>(e.ahead.dot(-f.ahead)));
+    const double way = std::max(gap, 1.0), turn_gap = turn - 0.5 * (ke + kf) * way;
+    const double bend_sd = 0.5 * std::hypot(e.curvature_sd, f.curvature_sd) + 0.0025;
+    const double turn_sd = std::sqrt(e.direction_sd * e.direction_sd + f.direction_sd * f.direction_sd + 0.03 * 0.03 +
+                                     bend_sd * bend_sd * way * way);
+    auto aside_cost = [&](double aside, double ahead, double k, double direction_sd, double k_sd) {
+        const double miss = aside - 0.5 * k * ahead * std::abs(ahead),
+                     sd = std::sqrt(0.35 * 0.35 + ahead * ahead * (direction_sd * direction_sd + 0.02 * 0.02) +
+                                    0.25 * std::pow(ahead, 4) * (k_sd * k_sd + 0.0025 * 0.0025));
+        return 0.5 * miss * miss / (sd * sd);
+    };
+    double cost = 0.5 * (aside_cost(aside_e, ahead_e, ke, e.direction_sd, e.curvature_sd) +
+                         aside_cost(-aside_f, ahead_f, -kf, f.direction_sd, f.curvature_sd));
+    cost += 0.5 * turn_gap * turn_gap / (turn_sd * turn_sd);
+    const double bend =
+        (ke - kf) / std::sqrt(e.curvature_sd * e.curvature_sd + f.curvature_sd * f.curvature_sd + 0.004 * 0.004);
+    cost += 0.25 * std::min(9.0, bend * bend);
+    const double tone = std::log(static_cast<double>(e.peak) / f.peak) / 0.35;
+    return cost + 0.25 * std::min(9.0, tone * tone);
+}
+
+Join weigh(const std::vector<LineEnd>& ends, int a, int b, const Darkness& darkness, const JoinOptions& o,
+           double limit) {
+    const LineEnd &e = ends[static_cast<size_t>(a)], &f = ends[static_cast<size_t>(b)];
+    Join join{a, b, 1e9, 0, 0, false};
+    const cv::Point2f d = f.at - e.at;
+    const double gap = cv::norm(d);
+    join.gap_px = gap;
+    if (gap > o.long_reach_px || d.dot(e.ahead) < -4 || -d.dot(f.ahead) < -4) return join;
+    join.cost = disagreement(e, f) + (gap > o.reach_px ? 0.1 * (gap - o.reach_px) : 0);
+    if (join.cost > limit) return join;
+    const double peak = std::min(e.peak, f.peak);
+    for (const cv::Point2f& p : bridge(e, f))
+        join.blank_px += 1 - std::clamp(darkness.at(p.x, p.y) / (0.6 * peak), 0.0, 1.0);
+    join.cost += o.blank_cost * join.blank_px;
+    return join;
+}
+
+std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& darkness, const JoinOptions& options) {
+    const int n = static_cast<int>(ends.size());
+    std::vector<double> free(ends.size());
+    for (size_t e = 0; e < ends.size(); ++e) free[e] = free_cost_of(ends[e], options);
+    // Candidates by a grid.
+    const double side = options.long_reach_px;
+    const int nx = static_cast<int>(darkness.size().width / side) + 2,
+              ny = static_cast<int>(darkness.size().height / side) + 2;
+    std::vector<std::vector<int>> grid(static_cast<size_t>(nx) * static_cast<size_t>(ny));
+    auto cell = [&](const cv::Point2f& p) {
+        return cv::Point(std::clamp(static_cast<int>(p.x / side), 0, nx - 1),
+                         std::clamp(static_cast<int>(p.y / side), 0, ny - 1));
+    };
+    for (int e = 0; e < n; ++e) {
+        const cv::Point c = cell(ends[static_cast<size_t>(e)].at);
+        grid[static_cast<size_t>(c.y * nx + c.x)].push_back(e);
+    }
+    std::vector<Join> joins;
+    for (int e = 0; e < n; ++e) {
+        const cv::Point c = cell(ends[static_cast<size_t>(e)].at);
+        for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
+            for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
+                for (const int f : grid[static_cast<size_t>(j * nx + i)]) {
+                    if (f <= e || f / 2 == e / 2) continue;
+                    const double limit = free[static_cast<size_t>(e)] + free[static_cast<size_t>(f)];
+                    const Join join = weigh(ends, e, f, darkness, options, limit);
+                    if (join.cost < limit) joins.push_back(join);
+                }
+    }
+    // Components.
+    std::vector<int> parent(ends.size());
+    std::iota(parent.begin(), parent.end(), 0);
+    auto root = [&](int v) {
+        while (parent[static_cast<size_t>(v)] != v)
+            v = parent[static_cast<size_t>(v)] = parent[static_cast<size_t>(parent[static_cast<size_t>(v)])];
+        return v;
+    };
+    for (const Join& q : joins) parent[static_cast<size_t>(root(q.a))] = root(q.b);
+    std::vector<std::vector<Join>> of(ends.size());
+    for (const Join& q : joins) of[static_cast<size_t>(root(q.a))].push_back(q);
+    std::vector<Join> chosen;
+    for (auto& group : of) {
+        if (group.empty()) continue;
+        std::vector<int> members;
+        for (const Join& q : group) members.push_back(q.a), members.push_back(q.b);
+        std::sort(members.begin(), members.end());
+        members.erase(std::unique(members.begin(), members.end()), members.end());
+        const auto part = Component(members, group, free).solve(options.doubt_cost);
+        chosen.insert(chosen.end(), part.begin(), part.end());
+    }
+    // No rings: a strand has two ends. The dearest join of a ring is left out.
+    std::sort(chosen.begin(), chosen.end(), [](const Join& x, const Join& y) { return x.cost < y.cost; });
+    std::vector<int> chain(ends.size() / 2);
+    std::iota(chain.begin(), chain.end(), 0);
+    auto chain_of = [&](int v) {
+        while (chain[static_cast<size_t>(v)] != v) v = chain[static_cast<size_t>(v)];
+        return v;
+    };
+    std::vector<Join> out;
+    for (const Join& q : chosen) {
+        const int x = chain_of(q.a / 2), y = chain_of(q.b / 2);
+        if (x == y) continue;
+        chain[static_cast<size_t>(x)] = y;
+        out.push_back(q);
+    }
+    return out;
+}
+
+}  // namespace kempt::combings

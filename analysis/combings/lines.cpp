@@ -1,0 +1,224 @@
+#include "combings/lines.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace kempt::combings {
+namespace {
+
+// A step may turn by 35 degrees at most: the tightest curl of interest (curve diameter 3 mm) turns by 5 degrees a pixel
+// at 8 px/mm; the rest is noise of a point's direction.
+constexpr float most_turn = 0.82f;  // cosine
+// Directions of points at a crossing mean nothing: the curvature along them is like that across.
+constexpr float least_lean = 0.25f;
+
+struct Walker {
+    const Ridges& ridges;
+    std::vector<char>& used;
+
+    // Best continuation of a line from point i along (dx, dy), -1 none.
+    [[nodiscard]] int next(int i, float dx, float dy) const {
+        const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
+        const cv::Point at = ridges.pixel[static_cast<size_t>(i)];
+        int best = -1;
+        float least = 1e9f;
+        for (int v = -2; v <= 2; ++v)
+            for (int u = -2; u <= 2; ++u) {
+                if (static_cast<float>(u) * dx + static_cast<float>(v) * dy < 0.4f) continue;
+                const int k = ridges.at(at.x + u, at.y + v);
+                if (k < 0 || used[static_cast<size_t>(k)]) continue;
+                const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
+                const float wx = q.x - p.x, wy = q.y - p.y, ahead = wx * dx + wy * dy,
+                            aside = std::abs(wx * dy - wy * dx);
+                if (ahead < 0.3f || ahead > 2.4f || aside > 0.9f * ahead + 0.15f) continue;
+                const float turn = std::abs(q.tx * dx + q.ty * dy);
+                if (turn < most_turn || q.lean < least_lean) continue;
+                const float cost = ahead + 2 * aside + 3 * (1 - turn);
+                if (cost < least) least = cost, best = k;
+            }
+        return best;
+    }
+    // Marks a point and those beside it that belong to the same line.
+    void take(int i) {
+        const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
+        const cv::Point at = ridges.pixel[static_cast<size_t>(i)];
+        used[static_cast<size_t>(i)] = 1;
+        for (int v = -1; v <= 1; ++v)
+            for (int u = -1; u <= 1; ++u) {
+                const int k = ridges.at(at.x + u, at.y + v);
+                if (k < 0 || used[static_cast<size_t>(k)]) continue;
+                const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
+                const float wx = q.x - p.x, wy = q.y - p.y, aside = std::abs(wx * p.ty - wy * p.tx),
+                            along = std::abs(wx * p.tx + wy * p.ty);
+                if (aside < 0.8f && along < 0.5f && std::abs(q.tx * p.tx + q.ty * p.ty) > most_turn)
+                    used[static_cast<size_t>(k)] = 1;
+            }
+    }
+    void walk(int i, float dx, float dy, std::vector<int>& path) {
+        for (;;) {
+            const int k = next(i, dx, dy);
+            if (k < 0) return;
+            const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
+            const float sign = q.tx * dx + q.ty * dy < 0 ? -1.f : 1.f;
+            // The direction of travel lags a little behind that of the points, which evens their noise out.
+            dx = 0.5f * dx + 0.5f * sign * q.tx, dy = 0.5f * dy + 0.5f * sign * q.ty;
+            const float n = std::sqrt(dx * dx + dy * dy);
+            dx /= n, dy /= n;
+            take(k);
+            path.push_back(k);
+            i = k;
+        }
+    }
+};
+
+constexpr float crowd_px = 3.2f;
+constexpr int most_crowded = 24, least_clear = 10;
+
+float median(std::vector<float> v) {
+    if (v.empty()) return 0;
+    const auto middle = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
+    std::nth_element(v.begin(), middle, v.end());
+    return *middle;
+}
+
+Line part_of(const Line& line, size_t from, size_t to) {
+    Line out;
+    out.at.assign(line.at.begin() + static_cast<std::ptrdiff_t>(from),
+                  line.at.begin() + static_cast<std::ptrdiff_t>(to));
+    out.strength.assign(line.strength.begin() + static_cast<std::ptrdiff_t>(from),
+                        line.strength.begin() + static_cast<std::ptrdiff_t>(to));
+    out.mass = median(out.strength);
+    return out;
+}
+
+double length_of(const Line& line) {
+    return line.at.size() < 2 ? 0 : static_cast<double>(line.at.size() - 1) * 1.05;
+}
+
+}  // namespace
+
+std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options) {
+    std::vector<Line> lines;
+    const size_t n = ridges.points.size();
+    std::vector<char> used(n, 0);
+    Walker walker{ridges, used};
+    // Strongest first, in 64 steps of the logarithm.
+    const float least = static_cast<float>(options.start_snr) * ridges.noise;
+    std::vector<std::vector<int>> levels(64);
+    for (size_t i = 0; i < n; ++i) {
+        const RidgePoint& p = ridges.points[i];
+        if (p.strength < least || p.lean < 0.5f) continue;
+        const int level = static_cast<int>(12 * std::log2(std::max(1e-6f, p.strength) / std::max(1e-6f, least)));
+        levels[static_cast<size_t>(std::clamp(level, 0, 63))].push_back(static_cast<int>(i));
+    }
+    std::vector<int> back, forth;
+    for (size_t level = levels.size(); level-- > 0;)
+        for (const int i : levels[level]) {
+            if (used[static_cast<size_t>(i)]) continue;
+            const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
+            walker.take(i);
+            back.clear();
+            forth.clear();
+            walker.walk(i, p.tx, p.ty, forth);
+            walker.walk(i, -p.tx, -p.ty, back);
+            Line line;
+            auto add = [&](int k) {
+                const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
+                line.at.emplace_back(q.x, q.y);
+                line.strength.push_back(q.strength);
+            };
+            for (size_t k = back.size(); k-- > 0;) add(back[k]);
+            add(i);
+            for (const int k : forth) add(k);
+            if (length_of(line) < options.least_length_px) continue;
+            line.mass = median(line.strength);
+            lines.push_back(std::move(line));
+        }
+    return lines;
+}
+
+std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect bounds, double reach_px, double trim_px,
+                                   double least_px, std::vector<Line>& crumbs) {
+    // All points in a grid of coarse cells.
+    constexpr int side = 8;
+    const int nx = bounds.width / side + 2, ny = bounds.height / side + 2;
+    std::vector<std::vector<std::pair<int, int>>> grid(static_cast<size_t>(nx) * static_cast<size_t>(ny));
+    auto cell_of = [&](cv::Point2f p) {
+        const int i = std::clamp((static_cast<int>(p.x) - bounds.x) / side, 0, nx - 1),
+                  j = std::clamp((static_cast<int>(p.y) - bounds.y) / side, 0, ny - 1);
+        return cv::Point(i, j);
+    };
+    for (size_t l = 0; l < lines.size(); ++l)
+        for (size_t k = 0; k < lines[l].at.size(); ++k) {
+            const cv::Point c = cell_of(lines[l].at[k]);
+            grid[static_cast<size_t>(c.y) * static_cast<size_t>(nx) + static_cast<size_t>(c.x)].emplace_back(
+                static_cast<int>(l), static_cast<int>(k));
+        }
+    const int trim = static_cast<int>(std::lround(trim_px));
+    std::vector<std::vector<int>> cuts(lines.size());
+    for (size_t l = 0; l < lines.size(); ++l)
+        for (const bool last : {false, true}) {
+            const cv::Point2f e = last ? lines[l].at.back() : lines[l].at.front();
+            const cv::Point c = cell_of(e);
+            // Nearest inner point of each other line (or of this one, far along it).
+            std::vector<std::pair<int, std::pair<int, float>>> nearest;
+            for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
+                for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
+                    for (const auto& [m, k] :
+                         grid[static_cast<size_t>(j) * static_cast<size_t>(nx) + static_cast<size_t>(i)]) {
+                        const cv::Point2f d = lines[static_cast<size_t>(m)].at[static_cast<size_t>(k)] - e;
+                        const float away = d.x * d.x + d.y * d.y;
+                        if (away > reach_px * reach_px) continue;
+                        if (m == static_cast<int>(l)) {
+                            const int own = last ? static_cast<int>(lines[l].at.size()) - 1 - k : k;
+                            if (own < 4 * reach_px) continue;
+                        }
+                        auto at =
+                            std::find_if(nearest.begin(), nearest.end(), [&](const auto& q) { return q.first == m; });
+                        if (at == nearest.end())
+                            nearest.push_back({m, {k, away}});
+                        else if (away < at->second.second)
+                            at->second = {k, away};
+                    }
+            for (const auto& [m, where] : nearest) {
+                const int size = static_cast<int>(lines[static_cast<size_t>(m)].at.size());
+                if (where.first > 1 && where.first < size - 2) cuts[static_cast<size_t>(m)].push_back(where.first);
+            }
+        }
+    // Where another line lies beside a point, the ridge is drawn towards it and its direction is not the strand's.
+    auto crowded = [&](int l, int k) {
+        const cv::Point2f p = lines[static_cast<size_t>(l)].at[static_cast<size_t>(k)];
+        const cv::Point c = cell_of(p);
+        for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
+            for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
+                for (const auto& [m, q] :
+                     grid[static_cast<size_t>(j) * static_cast<size_t>(nx) + static_cast<size_t>(i)]) {
+                    if (m == l && std::abs(q - k) < 12) continue;
+                    const cv::Point2f d = lines[static_cast<size_t>(m)].at[static_cast<size_t>(q)] - p;
+                    if (d.dot(d) < crowd_px * crowd_px) return true;
+                }
+        return false;
+    };
+    std::vector<Line> out;
+    for (size_t l = 0; l < lines.size(); ++l) {
+        auto& cut = cuts[l];
+        std::sort(cut.begin(), cut.end());
+        int from = 0;
+        const int size = static_cast<int>(lines[l].at.size());
+        for (size_t c = 0; c <= cut.size(); ++c) {
+            int first = from, to = c < cut.size() ? cut[c] - trim : size;
+            for (int n = 0; n < most_crowded && to - first > least_clear && crowded(static_cast<int>(l), first); ++n)
+                ++first;
+            for (int n = 0; n < most_crowded && to - first > least_clear && crowded(static_cast<int>(l), to - 1); ++n)
+                --to;
+            if (to - first >= 2) {
+                Line piece = part_of(lines[l], static_cast<size_t>(first), static_cast<size_t>(to));
+                (length_of(piece) >= least_px ? out : crumbs).push_back(std::move(piece));
+            }
+            if (c < cut.size()) from = std::max(from, cut[c] + trim + 1);
+        }
+    }
+    return out;
+}
+
+}  // namespace kempt::combings

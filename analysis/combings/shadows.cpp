@@ -1,0 +1,120 @@
+#include "combings/shadows.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace kempt::combings {
+namespace {
+
+constexpr int every = 3;  // points of a line that are looked at
+
+struct Place {
+    int line, point;
+};
+
+cv::Point2f direction_at(const Line& line, int i) {
+    const int n = static_cast<int>(line.at.size());
+    const cv::Point2f d =
+        line.at[static_cast<size_t>(std::min(n - 1, i + 3))] - line.at[static_cast<size_t>(std::max(0, i - 3))];
+    return d * static_cast<float>(1 / std::max(1e-6, cv::norm(d)));
+}
+
+// What lies beside a sample of a line.
+struct Beside {
+    cv::Point2f normal{0, 0};  // unit, from the clearer line to this one; 0: nothing clearer there
+    float ratio = 1;           // this one's strength to the other's
+    float away = 0;            // px between them
+};
+
+class Neighbours {
+  public:
+    Neighbours(const std::vector<Line>& lines, cv::Rect bounds)
+        : lines_(lines), bounds_(bounds), nx_(bounds.width / side + 2), ny_(bounds.height / side + 2) {
+        start_.assign(static_cast<size_t>(nx_) * static_cast<size_t>(ny_) + 1, 0);
+        for_each([&](size_t cell, Place) { ++start_[cell + 1]; });
+        for (size_t c = 1; c < start_.size(); ++c) start_[c] += start_[c - 1];
+        places_.resize(static_cast<size_t>(start_.back()));
+        std::vector<int> fill(start_.begin(), start_.end() - 1);
+        for_each([&](size_t cell, Place p) { places_[static_cast<size_t>(fill[cell]++)] = p; });
+    }
+    // The clearest line that runs beside a point within reach.
+    [[nodiscard]] Beside beside(int line, int i, float reach) const {
+        const Line& own = lines_[static_cast<size_t>(line)];
+        const cv::Point2f q = own.at[static_cast<size_t>(i)], t = direction_at(own, i);
+        const int r = static_cast<int>(reach / side) + 1, cx = column(q.x), cy = row(q.y);
+        Beside best;
+        for (int y = std::max(0, cy - r); y <= std::min(ny_ - 1, cy + r); ++y)
+            for (int x = std::max(0, cx - r); x <= std::min(nx_ - 1, cx + r); ++x) {
+                const size_t cell = static_cast<size_t>(y) * static_cast<size_t>(nx_) + static_cast<size_t>(x);
+                for (int k = start_[cell]; k < start_[cell + 1]; ++k) {
+                    const Place p = places_[static_cast<size_t>(k)];
+                    if (p.line == line) continue;
+                    const Line& other = lines_[static_cast<size_t>(p.line)];
+                    const cv::Point2f d = q - other.at[static_cast<size_t>(p.point)];
+                    const float along = d.dot(t), aside = static_cast<float>(d.cross(t));
+                    if (std::abs(along) > 1.1f || std::abs(aside) > reach || std::abs(aside) < 1.5f) continue;
+                    if (std::abs(t.dot(direction_at(other, p.point))) < 0.94f) continue;  // 20 degrees
+                    const float ratio = own.mass / other.mass;
+                    if (ratio < best.ratio) best = {d * static_cast<float>(1 / cv::norm(d)), ratio, std::abs(aside)};
+                }
+            }
+        return best;
+    }
+
+  private:
+    static constexpr int side = 8;
+    [[nodiscard]] int column(float x) const { return std::clamp((static_cast<int>(x) - bounds_.x) / side, 0, nx_ - 1); }
+    [[nodiscard]] int row(float y) const { return std::clamp((static_cast<int>(y) - bounds_.y) / side, 0, ny_ - 1); }
+    template <class Act>
+    void for_each(const Act& act) const {
+        for (size_t l = 0; l < lines_.size(); ++l)
+            for (size_t i = 0; i < lines_[l].at.size(); ++i) {
+                const cv::Point2f p = lines_[l].at[i];
+                act(static_cast<size_t>(row(p.y)) * static_cast<size_t>(nx_) + static_cast<size_t>(column(p.x)),
+                    Place{static_cast<int>(l), static_cast<int>(i)});
+            }
+    }
+    const std::vector<Line>& lines_;
+    cv::Rect bounds_;
+    int nx_, ny_;
+    std::vector<int> start_;
+    std::vector<Place> places_;
+};
+
+}  // namespace
+
+ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double reach_px) {
+    ShadowSplit out;
+    const Neighbours neighbours(lines, bounds);
+    std::vector<std::vector<Beside>> seen(lines.size());
+    cv::parallel_for_(cv::Range(0, static_cast<int>(lines.size())), [&](const cv::Range& range) {
+        for (int l = range.start; l < range.end; ++l) {
+            const int n = static_cast<int>(lines[static_cast<size_t>(l)].at.size());
+            for (int i = n < 2 * every ? n / 2 : every; i < n; i += every)
+                seen[static_cast<size_t>(l)].push_back(neighbours.beside(l, i, static_cast<float>(reach_px)));
+        }
+    });
+    // On which side do the fainter of two lie? Of strands that happen to lie side by side on either, of shadows on one.
+    cv::Point2f sum(0, 0);
+    double votes = 0;
+    for (const auto& samples : seen)
+        for (const Beside& b : samples)
+            if (b.ratio < 0.8f) sum += b.normal, votes += 1;
+    if (votes > 0) out.side = sum * static_cast<float>(1 / votes);
+    const float clear = static_cast<float>(cv::norm(out.side));
+    const cv::Point2f side = clear > 0 ? out.side * (1 / clear) : out.side;
+    for (size_t l = 0; l < lines.size(); ++l) {
+        double on_side = 0, echo = 0;
+        for (const Beside& b : seen[l]) {
+            on_side += b.ratio < 0.8f && b.normal.dot(side) > 0.1f;
+            echo += b.ratio < 0.5f && b.away < 5;
+        }
+        const double samples = static_cast<double>(seen[l].size());
+        const bool shadow =
+            (clear > 0.35f && votes > 20 && on_side > 0.6 * samples) || (echo > 0.75 * samples && samples < 30);
+        (shadow ? out.shadows : out.strands).push_back(std::move(lines[l]));
+    }
+    return out;
+}
+
+}  // namespace kempt::combings

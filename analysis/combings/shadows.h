@@ -1,0 +1,19 @@
+// A strand that stands a little off the paper throws a line of shadow beside it. All shadows of a photo lie on the same
+// side, run beside a clearer line and are fainter: such lines are not strands.
+#pragma once
+
+#include <opencv2/core.hpp>
+#include <vector>
+
+#include "combings/lines.h"
+
+namespace kempt::combings {
+
+struct ShadowSplit {
+    std::vector<Line> strands, shadows;
+    cv::Point2f side{0, 0};  // where shadows fall, mean of unit vectors: short where there are none
+};
+// reach_px: how far a shadow may lie from its strand.
+[[nodiscard]] ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double reach_px);
+
+}  // namespace kempt::combings

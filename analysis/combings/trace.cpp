@@ -1,0 +1,134 @@
+#include "combings/trace.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <opencv2/imgproc.hpp>
+
+#include "combings/chains.h"
+#include "combings/field.h"
+#include "combings/lines.h"
+#include "combings/rides.h"
+#include "combings/ridges.h"
+#include "combings/shadows.h"
+#include "combings/smooth.h"
+
+namespace kempt::combings {
+namespace {
+
+constexpr double least_snr = 2.5;
+constexpr double shadow_reach_mm = 1.6;   // a strand 1 mm above the paper in light from 58 degrees off the zenith
+constexpr double step_mm = 0.25;          // between points of a path
+constexpr double rim_mm = 0.8;            // an end that close to what is not looked at goes on there
+constexpr double working_px_per_mm = 18;  // above it photos are halved: finer tells nothing more about a line's course
+
+Error cancelled() {
+    return {ErrorKind::cancelled, "cancelled", "Stopped.", "", ""};
+}
+
+std::vector<cv::Point2d> points_of(const Line& line, double factor) {
+    std::vector<cv::Point2d> out;
+    for (size_t i = 0; i < line.at.size(); i += 4)
+        out.push_back(factor * cv::Point2d(line.at[i]) + cv::Point2d(factor - 1, factor - 1) * 0.5);
+    return out;
+}
+
+}  // namespace
+
+Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibration,
+                             const std::vector<cv::Point2d>& region_px, const TraceOptions& options,
+                             const Progress& progress) {
+    if (!calibration.sheet)
+        return Error{ErrorKind::refused, "sheet-missing",
+                     "Strands are measured on the gauge sheet, and none was found in the photo.", "The photo is kept.",
+                     "Lay the strands on the gauge sheet with all four of its corners in the photo."};
+    if (calibration.sheet->px_per_mm < options.least_px_per_mm)
+        return Error{ErrorKind::refused, "too-coarse", "The photo shows the sheet too small to see single strands.",
+                     "The photo is kept.", "Let the sheet fill the photo, at the phone's full resolution."};
+    const cv::Rect2d frame(-0.5, -0.5, photo.pixels.cols, photo.pixels.rows);
+    if (!region_px.empty() &&
+        (region_px.size() < 3 || std::any_of(region_px.begin(), region_px.end(), [&](const cv::Point2d& p) {
+             return !(p.x >= frame.x && p.y >= frame.y && p.x <= frame.x + frame.width &&
+                      p.y <= frame.y + frame.height);
+         })))
+        return Error{ErrorKind::invalid, "region-unusable",
+                     "The region of the strands is not an outline inside the photo.", "",
+                     "Draw a region of four corners around the strands."};
+    // A fine photo is halved (or more) first; all points come back to the photo's own pixels.
+    const int factor = calibration.sheet->px_per_mm > working_px_per_mm
+                           ? static_cast<int>(std::ceil(calibration.sheet->px_per_mm / working_px_per_mm))
+                           : 1;
+    Photo small;
+    card::Calibration own = calibration;
+    std::vector<cv::Point2d> region = region_px;
+    if (factor > 1) {
+        small.colour = photo.colour;
+        const cv::Size size(photo.pixels.cols / factor, photo.pixels.rows / factor);
+        cv::resize(photo.pixels({0, 0, size.width * factor, size.height * factor}), small.pixels, size, 0, 0,
+                   cv::INTER_AREA);
+        const double f = factor, shift = (f - 1) / 2;
+        const cv::Matx33d photo_from_small(f, 0, shift, 0, f, shift, 0, 0, 1);
+        own.sheet->mm_from_px = own.sheet->mm_from_px * photo_from_small;
+        own.sheet->px_per_mm /= f;
+        for (cv::Point2d& p : own.card_corners_px) p = (p - cv::Point2d(shift, shift)) * (1 / f);
+        for (cv::Point2d& p : region) p = (p - cv::Point2d(shift, shift)) * (1 / f);
+    }
+    const Photo& at_work = factor > 1 ? small : photo;
+    const double ppm = own.sheet->px_per_mm;
+
+    const Field field(own, region, options.margin_mm);
+    if (field.area_mm2() <= 0)
+        return Error{ErrorKind::invalid, "region-unusable", "The region of the strands lies outside the gauge sheet.",
+                     "", "Draw a region of four corners around the strands, on the sheet."};
+    if (tell(progress, 0.05, "looking for strands") == Go::stop) return cancelled();
+    const Darkness darkness(at_work, field);
+    const Ridges ridges = find_ridges(darkness, field, least_snr);
+    if (tell(progress, 0.6, "following strands") == Go::stop) return cancelled();
+    ShadowSplit split = split_shadows(string_lines(ridges), ridges.bounds, shadow_reach_mm * ppm);
+    std::vector<Line> crumbs;
+    const std::vector<Line> lines = cut_at_crossings(split.strands, ridges.bounds, 5, 3, 6, crumbs);
+    const std::vector<LineEnd> ends = ends_of(lines, darkness);
+    if (tell(progress, 0.75, "joining strands at crossings") == Go::stop) return cancelled();
+    const std::vector<Chain> chains =
+        join_along(chains_of(lines, ends, join_ends(ends, darkness, {})), usual_curvature(lines), darkness);
+
+    Traced out;
+    out.px_per_mm = calibration.sheet->px_per_mm;
+    out.scale_sd = calibration.sheet->px_per_mm_sd / std::max(1e-9, calibration.sheet->px_per_mm);
+    out.point_sd_mm = 0.1 / ppm;
+    out.area_mm2 = field.area_mm2();
+    auto photo_px = [&](cv::Point2d p) {
+        return static_cast<double>(factor) * p + cv::Point2d(factor - 1, factor - 1) * 0.5;
+    };
+    double weight = 0;
+    std::vector<std::pair<float, double>> clear;
+    for (const Chain& chain : chains) {
+        TracedStrand s;
+        for (const cv::Point2d& p : smoothed(chain.at, 5, step_mm * ppm)) {
+            s.path_px.push_back(photo_px(p));
+            s.path_mm.push_back(field.mm_from_px(p));
+        }
+        s.length_mm = arc_length(s.path_mm);
+        if (s.length_mm < options.least_mark_mm) continue;
+        s.blank_mm = chain.blank_px / ppm;
+        s.shared_mm = chain.shared_px / ppm;
+        s.doubts = chain.doubts;
+        for (const cv::Point2f& p : chain.doubtful_at) s.doubts_px.push_back(photo_px(p));
+        for (const LineEnd& end : chain.end) s.cut_off = s.cut_off || field.inside_mm(end.at) < rim_mm;
+        for (const float v : chain.strength)
+            if (v > 0) clear.emplace_back(v, 1), weight += 1;
+        out.strands.push_back(std::move(s));
+    }
+    if (!clear.empty()) {
+        const auto middle = clear.begin() + static_cast<std::ptrdiff_t>(clear.size() / 2);
+        std::nth_element(clear.begin(), middle, clear.end());
+        out.clearness = middle->first / std::max(1e-9f, ridges.noise);
+    }
+    for (const Line& line : split.shadows) out.shadows_px.push_back(points_of(line, factor));
+    std::sort(out.strands.begin(), out.strands.end(),
+              [](const TracedStrand& a, const TracedStrand& b) { return a.length_mm > b.length_mm; });
+    if (tell(progress, 1, "strands traced") == Go::stop) return cancelled();
+    return out;
+}
+
+}  // namespace kempt::combings

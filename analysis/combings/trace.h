@@ -1,0 +1,47 @@
+// Strands on the gauge sheet, each from end to end: for the combed-out strands and for the pattern of single ones.
+#pragma once
+
+#include <opencv2/core.hpp>
+#include <vector>
+
+#include "card/calibration.h"
+#include "core/photo.h"
+#include "core/progress.h"
+#include "core/result.h"
+
+namespace kempt::combings {
+
+struct TraceOptions {
+    double least_px_per_mm = 8;  // below it a 0.07 mm hair is half a pixel and lost in the noise
+    double margin_mm = 2;        // kept clear of the sheet's print, its rim and a card that lies on it
+    double least_mark_mm = 2;    // a dark line below this is dust, not worth a mark
+};
+
+struct TracedStrand {
+    std::vector<cv::Point2d> path_px, path_mm;  // smoothed, the same points: about 0.25 mm apart, from end to end
+    double length_mm = 0;                       // along the paper
+    double blank_mm = 0;                        // bridged where nothing dark was seen
+    double shared_mm = 0;                       // along another strand, where the two lie on one line
+    int doubts = 0;                             // crossings and gaps where another way is about as good
+    bool cut_off = false;                       // runs into the rim, the print, the card or out of the region
+    std::vector<cv::Point2d> doubts_px;         // where
+};
+
+struct Traced {
+    std::vector<TracedStrand> strands;  // every line of least_mark_mm or more that is not a shadow, longest first
+    std::vector<std::vector<cv::Point2d>> shadows_px;
+    double px_per_mm = 0;    // at the middle of the sheet
+    double scale_sd = 0;     // relative standard uncertainty of the scale
+    double point_sd_mm = 0;  // SD of a path point across the strand
+    double clearness = 0;    // median strength of the lines in SDs of the paper's noise; 0: no lines
+    double crowding = 0;     // length of lines per area where strands lie, 1/mm
+    double area_mm2 = 0;     // looked at
+};
+
+// region_px: a convex outline, or empty for the whole sheet. Errors: invalid (region outside the sheet or the photo),
+// refused (no sheet, too coarse), cancelled.
+[[nodiscard]] Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibration,
+                                           const std::vector<cv::Point2d>& region_px = {},
+                                           const TraceOptions& options = {}, const Progress& progress = {});
+
+}  // namespace kempt::combings
