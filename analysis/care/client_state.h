@@ -8,6 +8,7 @@
 
 #include "care/growth.h"
 #include "care/words.h"
+#include "core/result.h"
 
 namespace kempt::care {
 
@@ -113,7 +114,7 @@ struct PlannedService {
     std::optional<double> minutes, most_minutes;  // planned, and the most that the maker's directions allow
     std::optional<double> temperature_c;
     std::optional<int> passes;
-    std::optional<bool> at_home, touches_scalp, releases_formaldehyde, safety_sheet, hair_is_wet, heat_protectant;
+    std::optional<bool> at_home, touches_scalp, releases_formaldehyde, data_sheet, hair_is_wet, heat_protectant;
     std::optional<bool> strand_tested;
     std::optional<TestResult> strand_test;  // when strand_tested
     std::optional<bool> patch_tested;       // with this product
@@ -126,6 +127,10 @@ struct Plan {
     std::vector<PlannedService> services;
 };
 
+// What can be a client and a plan at all. Errors: invalid (a number that is none, negative or beyond what exists; a
+// grade outside 0..4 or of an unknown quality; a stretch that ends before it begins or begins beyond the hair).
+[[nodiscard]] Status checked(const ClientState& state, const Plan& plan);
+
 // The client's own rate where it was measured, else the published one of her group.
 [[nodiscard]] GrowthRate rate_of(const ClientState& state);
 
@@ -133,9 +138,8 @@ struct Plan {
 // as ends, on hair under 20 cm the last quarter (common practice, no source).
 struct Span {
     double from_mm = 0, to_mm = 0;  // to_mm may be infinity
-    [[nodiscard]] bool empty() const {
-        return to_mm - from_mm < 0.5;
-    }  // half a millimetre cannot be kept apart by hand
+    // Half a millimetre cannot be kept apart by hand. From infinity to infinity (no number) there is nothing either.
+    [[nodiscard]] bool empty() const { return !(to_mm - from_mm >= 0.5); }
 };
 [[nodiscard]] Span meet(const Span& a, const Span& b);
 inline constexpr double roots_mm = 20;

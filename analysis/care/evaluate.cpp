@@ -103,7 +103,8 @@ std::string sentence_of(const Finding& finding) {
     return text + " If so: " + finding.reason;
 }
 
-Advice evaluate(const Rules& rules, const ClientState& state, const Plan& plan) {
+Result<Advice> evaluate(const Rules& rules, const ClientState& state, const Plan& plan) {
+    if (const Status status = checked(state, plan); !status) return status.error();
     Advice advice;
     for (const Rule& rule : rules.rules) ask(rule, state, plan, advice.findings);
     std::stable_sort(advice.findings.begin(), advice.findings.end(), [](const Finding& a, const Finding& b) {

@@ -43,8 +43,9 @@ struct Advice {
     bool stopped = false;           // at least one stop holds; nothing lifts it but another state or plan
 };
 
-// The rules' word on this state and plan. An empty plan asks the rules about the client only.
-[[nodiscard]] Advice evaluate(const Rules& rules, const ClientState& state, const Plan& plan);
+// The rules' word on this state and plan. An empty plan asks the rules about the client only. Errors: invalid, as
+// checked().
+[[nodiscard]] Result<Advice> evaluate(const Rules& rules, const ClientState& state, const Plan& plan);
 
 // The questions of all findings that have to be checked, each once, those of stops first.
 [[nodiscard]] std::vector<std::string> questions_of(const Advice& advice);

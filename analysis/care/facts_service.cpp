@@ -98,7 +98,7 @@ std::vector<Fact> facts_of_service() {
         truth<&P::releases_formaldehyde>("releases_formaldehyde",
                                          "Read label and safety data sheet for formaldehyde and its other names "
                                          "(methylene glycol, formalin, methanal)."),
-        truth<&P::safety_sheet>("safety_sheet", "Look for the product's safety data sheet."),
+        truth<&P::data_sheet>("data_sheet", "Look for the product's safety data sheet."),
         truth<&P::hair_is_wet>("hair_is_wet", "Feel whether the hair is dry to its core."),
         truth<&P::heat_protectant>("heat_protectant", "Say whether a heat protectant is used."),
         truth<&P::strand_tested>("strand_tested", "Do a strand test on the weakest hair."),

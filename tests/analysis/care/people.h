@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 #include <random>
+#include <stdexcept>
 
 #include "care/evaluate.h"
 
@@ -58,7 +59,7 @@ inline PlannedService prepared(Kind kind) {
     for (auto* fact : {&service.at_home, &service.touches_scalp, &service.releases_formaldehyde, &service.hair_is_wet,
                        &service.tight, &service.adds_hair})
         *fact = false;
-    for (auto* fact : {&service.safety_sheet, &service.heat_protectant, &service.strand_tested, &service.patch_tested})
+    for (auto* fact : {&service.data_sheet, &service.heat_protectant, &service.strand_tested, &service.patch_tested})
         *fact = true;
     service.strand_test = service.patch_test = TestResult::passed;
     service.patch_test_hours = 72;
@@ -77,6 +78,13 @@ inline PastService past(Kind kind, int days_ago, double from_mm = 0, std::option
 inline void set_grade(ClientState& state, const std::string& quality, const std::string& zone, int value) {
     std::erase_if(state.grades, [&](const Graded& g) { return g.quality == quality && g.zone == zone; });
     state.grades.push_back({quality, zone, value});
+}
+
+// Of a state and a plan that can be.
+inline Advice advise(const Rules& rules, const ClientState& state, const Plan& plan) {
+    const auto advice = evaluate(rules, state, plan);
+    if (!advice) throw std::runtime_error(advice.error().sentence());
+    return *advice;
 }
 
 inline const Finding* find(const Advice& advice, std::string_view rule,
@@ -126,7 +134,7 @@ inline PastService random_past(Dice& dice) {
     if (dice.chance(0.1)) {
         const double line = dice.uniform(1, 60);
         service.line_mm = GrowthRange{line, line - 1, line + 1};
-        service.line_day = today - dice.whole(0, 30);
+        service.line_day = std::max(service.day, today - dice.whole(0, 30));
     }
     return service;
 }
@@ -193,7 +201,7 @@ inline PlannedService random_service(Dice& dice) {
     dice.maybe(service.most_minutes, 5, 40);
     dice.maybe(service.temperature_c, 100, 240);
     if (dice.chance(0.7)) service.passes = dice.whole(1, 5);
-    for (auto* fact : {&service.at_home, &service.touches_scalp, &service.releases_formaldehyde, &service.safety_sheet,
+    for (auto* fact : {&service.at_home, &service.touches_scalp, &service.releases_formaldehyde, &service.data_sheet,
                        &service.hair_is_wet, &service.heat_protectant, &service.strand_tested, &service.patch_tested,
                        &service.tight, &service.adds_hair})
         dice.maybe(*fact);
@@ -203,9 +211,15 @@ inline PlannedService random_service(Dice& dice) {
     return service;
 }
 
-inline Plan random_plan(Dice& dice) {
+inline PlannedService random_service(Dice& dice, const ClientState& state) {
+    PlannedService service = random_service(dice);
+    while (state.length_mm && service.from_mm >= *state.length_mm) service.from_mm /= 2;
+    return service;
+}
+
+inline Plan random_plan(Dice& dice, const ClientState& state) {
     Plan plan;
-    for (int n = dice.whole(0, 3); n > 0; --n) plan.services.push_back(random_service(dice));
+    for (int n = dice.whole(0, 3); n > 0; --n) plan.services.push_back(random_service(dice, state));
     return plan;
 }
 
