@@ -191,4 +191,31 @@ Status measure_group(ReadingGroup group, const OpenPhoto& photo, const Marks& ma
                 [&](pattern::PatternReadings&& found) { result.pattern = std::move(found); });
 }
 
+void take_over_group(ReadingGroup group, const MeasureResult& earlier, MeasureResult& result) {
+    const QStringList& names = reading_names_of(group);
+    const auto is_its = [&names](const auto& named) { return names.contains(QString::fromStdString(named.name)); };
+    std::copy_if(earlier.readings.begin(), earlier.readings.end(), std::back_inserter(result.readings), is_its);
+    std::copy_if(earlier.refused.begin(), earlier.refused.end(), std::back_inserter(result.refused), is_its);
+    switch (group) {
+        case ReadingGroup::edges:
+            result.edges = earlier.edges;
+            break;
+        case ReadingGroup::shine:
+            result.shine = earlier.shine;
+            break;
+        case ReadingGroup::tone:
+            result.tone = earlier.tone;
+            break;
+        case ReadingGroup::ends:
+            result.ends = earlier.ends;
+            break;
+        case ReadingGroup::combings:
+            result.combings = earlier.combings;
+            break;
+        case ReadingGroup::pattern:
+            result.pattern = earlier.pattern;
+            break;
+    }
+}
+
 }  // namespace kempt::work

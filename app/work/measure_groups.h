@@ -21,6 +21,8 @@ namespace kempt::work {
 // the whole group becomes one of each of its readings. Errors: invalid marks, cancelled.
 [[nodiscard]] Status measure_group(ReadingGroup group, const OpenPhoto& photo, const Marks& marks,
                                    const MeasureOptions& options, MeasureResult& result, const Progress& progress);
+// The group's readings, refusals and what lies behind them, as an earlier measurement gave them.
+void take_over_group(ReadingGroup group, const MeasureResult& earlier, MeasureResult& result);
 // Every reading of the group refused for one reason.
 void refuse_group(MeasureResult& result, ReadingGroup group, const std::string& code, const std::string& text);
 

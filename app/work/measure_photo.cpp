@@ -67,8 +67,15 @@ Result<std::shared_ptr<const OpenPhoto>> open(const QByteArray& bytes, const Mea
     return std::shared_ptr<const OpenPhoto>(std::move(open));
 }
 
+bool can_take_over(const Earlier* earlier, ReadingGroup group, const Marks& marks, const MeasureOptions& options) {
+    if (earlier == nullptr || !earlier->result.has_asked(group)) return false;
+    const bool overlay_missing =
+        group == ReadingGroup::edges && options.with_overlay && earlier->result.edges.overlay_px.empty();
+    return !overlay_missing && same_marks_for(group, earlier->marks, marks);
+}
+
 Result<MeasureResult> measure(const OpenPhoto& photo, const Marks& marks, const MeasureOptions& options,
-                              const Progress& progress) {
+                              const Progress& progress, const Earlier* earlier) {
     if (const Status status = options.check(); !status) return status.error();
     if (const Status status = check_marks(marks, photo.decoded.header.size); !status) return status.error();
     MeasureResult result;
@@ -106,6 +113,8 @@ Result<MeasureResult> measure(const OpenPhoto& photo, const Marks& marks, const 
                          "There is no gauge card and no known distance in the photo, so nothing can be given in mm.");
         } else if (const Finding* refused = refusing(result.quality)) {
             refuse_group(result, group, refused->code, refused->text);
+        } else if (can_take_over(earlier, group, marks, options)) {
+            take_over_group(group, earlier->result, result);
         } else if (const Status status =
                        measure_group(group, photo, marks, options, result, part_of(progress, done, done + each));
                    !status) {
@@ -139,8 +148,8 @@ Result<std::shared_ptr<const OpenPhoto>> open_photo(const QByteArray& bytes, con
 }
 
 Result<MeasureResult> measure_open_photo(const OpenPhoto& photo, const Marks& marks, const MeasureOptions& options,
-                                         const Progress& progress) {
-    return guarded([&] { return measure(photo, marks, options, progress); });
+                                         const Progress& progress, const Earlier* earlier) {
+    return guarded([&] { return measure(photo, marks, options, progress, earlier); });
 }
 
 Result<MeasureResult> measure_photo(const QByteArray& bytes, const Marks& marks, const MeasureOptions& options,

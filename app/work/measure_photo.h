@@ -70,10 +70,18 @@ struct MeasureResult {
                                                                   const MeasureOptions& options,
                                                                   const Progress& progress = {});
 
+// An earlier measurement of the same photo with the same options, by a hand that draws on: groups whose marks have not
+// changed since are taken over from it.
+struct Earlier {
+    Marks marks;
+    MeasureResult result;
+};
+
 // Measures with these marks. A photo that the gate refuses, or that has no scale, still gives a result: its readings
 // are then all in `refused`, each with the reason. Errors: invalid marks; cancelled.
 [[nodiscard]] Result<MeasureResult> measure_open_photo(const OpenPhoto& photo, const Marks& marks,
-                                                       const MeasureOptions& options, const Progress& progress = {});
+                                                       const MeasureOptions& options, const Progress& progress = {},
+                                                       const Earlier* earlier = nullptr);
 
 // Both in turn.
 [[nodiscard]] Result<MeasureResult> measure_photo(const QByteArray& bytes, const Marks& marks,

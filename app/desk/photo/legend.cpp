@@ -55,7 +55,7 @@ QVector<Entry> entries(ReadingGroup group) {
     }
     return {{Sample::strand, Legend::tr("one colour for each strand")},
             {Sample::doubtful, Legend::tr("dashed: a guess was made at a crossing or a gap")},
-            {Sample::cut_off, Legend::tr("ring: goes on where it cannot be seen")},
+            {Sample::cut_off, Legend::tr("ring: goes on unseen, its length is a least one")},
             {Sample::unresolved, Legend::tr("stripes: could not be made out, not counted")}};
 }
 

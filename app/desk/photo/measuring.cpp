@@ -3,6 +3,7 @@
 #include <QImage>
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "desk/photo/live_reading.h"
 #include "desk/photo/measured_overlay.h"
@@ -94,12 +95,17 @@ OpenFunction open_with_analysis() {
         const std::shared_ptr<const work::OpenPhoto> photo = opened.value();
         OpenedPhoto out;
         out.picture = picture_from(screen_image(photo->decoded.photo));
-        out.measure = [photo, options](const Marks& marks, bool with_cover, const Progress& go) -> Result<Measured> {
+        // The last measurement: what the hand does not touch is not measured again. One worker thread at a time.
+        const auto last = std::make_shared<std::optional<work::Earlier>>();
+        out.measure = [photo, options, last](const Marks& marks, bool with_cover,
+                                             const Progress& go) -> Result<Measured> {
             work::MeasureOptions with = options;
             with.with_overlay = with_cover;
-            auto measured = work::measure_open_photo(*photo, marks, with, go);
+            auto measured = work::measure_open_photo(*photo, marks, with, go, *last ? &**last : nullptr);
             if (!measured.ok()) return measured.error();
-            return shown(measured.value());
+            Measured to_show = shown(measured.value());
+            *last = work::Earlier{marks, std::move(measured.value())};
+            return to_show;
         };
         return out;
     };

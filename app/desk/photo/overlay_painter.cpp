@@ -81,7 +81,8 @@ void draw_tone(QPainter& painter, const ViewMap& map, const ToneOverlay& tone, d
         const QPolygonF tick = on_window(map, {line.tick.p1(), line.tick.p2()});
         cased(painter, path_of(tick), mark_colours().warning, 2.2 * s);
         const QPointF right = tick[0].x() > tick[1].x() ? tick[0] : tick[1];
-        label(painter, right, plain_value(line.at_mm, 0.5, QStringLiteral("mm"), look().length()), s);
+        label(painter, right,
+              plain_value(line.at_mm, (line.at_high - line.at_low) / 2, QStringLiteral("mm"), look().length()), s);
     }
 }
 
@@ -109,7 +110,7 @@ void draw_strand(QPainter& painter, const ViewMap& map, const ShownStrand& stran
 void draw_strands(QPainter& painter, const ViewMap& map, const StrandsOverlay& found, double s) {
     for (const QPolygonF& line : found.unresolved) striped(painter, path_of(on_window(map, line)), 4 * s);
     // The longest lie lowest, so that short ones are not hidden.
-    for (const ShownStrand& strand : found.strands) draw_strand(painter, map, strand, 2 * s, s);
+    for (const ShownStrand& strand : found.strands) draw_strand(painter, map, strand, 1.6 * s, s);
 }
 
 }  // namespace
@@ -144,11 +145,8 @@ void paint_overlay(QPainter& painter, const ViewMap& map, const Overlay& overlay
 void paint_strand_picked(QPainter& painter, const ViewMap& map, const ShownStrand& strand, double s) {
     painter.setRenderHint(QPainter::Antialiasing);
     const QPainterPath path = path_of(on_window(map, strand.path));
-    painter.setBrush(Qt::NoBrush);
-    QColor halo = mark_colours().picked;
-    halo.setAlpha(210);
-    painter.setPen(QPen(halo, 11 * s, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.drawPath(path);
+    // A white lane with the strand in it: told from every colour, on hair and on paper.
+    cased(painter, path, mark_colours().found, 9 * s);
     draw_strand(painter, map, strand, 3.4 * s, s);
 }
 

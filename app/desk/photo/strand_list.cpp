@@ -31,7 +31,7 @@ QPixmap sample_of(const ShownStrand& strand, double ratio) {
 QString words_of(const ShownStrand& strand) {
     const double half = (strand.high - strand.low) / 2;
     const QString length = plain_value(strand.length_mm, half, QStringLiteral("mm"), look().length());
-    QStringList words{strand.cut_off ? StrandList::tr("at least %1, goes on unseen").arg(length) : length};
+    QStringList words{strand.cut_off ? StrandList::tr("%1 or more").arg(length) : length};
     if (strand.curve_diameter_mm > 0)
         words.append(StrandList::tr("curve %1")
                          .arg(plain_value(strand.curve_diameter_mm, strand.curve_diameter_mm / 20, QStringLiteral("mm"),

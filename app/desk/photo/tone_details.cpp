@@ -94,7 +94,8 @@ QString words_of(const ToneLine& line) {
         ToneDetails::tr("Line of demarcation %1 from the scalp (%2 to %3): a step of %4, over %5.")
             .arg(mm(line.at_mm, (line.at_high - line.at_low) / 2), mm(line.at_low, (line.at_high - line.at_low) / 2),
                  mm(line.at_high, (line.at_high - line.at_low) / 2),
-                 plain_value(line.step, (line.step_high - line.step_low) / 2, QStringLiteral("dE00")),
+                 plain_value(line.step, (line.step_high - line.step_low) / 2, QStringLiteral("dE00"))
+                     .replace(u' ', QChar(QChar::Nbsp)),
                  mm(line.width_mm, 1));
     if (line.weeks_high > 0)
         words += ToneDetails::tr(" Hair takes about %1 to %2 weeks to grow that far.")

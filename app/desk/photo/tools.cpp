@@ -79,7 +79,7 @@ QString sheet_hint(Tool tool, const Marks& marks) {
                    : Words::tr(
                          "Measures the bends of single strands on the gauge sheet. Click four corners first to "
                          "look at a part of the sheet only.");
-    if (have == 0) return Words::tr("The whole sheet is looked at. Four corners limit it to a part.");
+    if (have == 0) return Words::tr("The whole sheet is looked at. Click a strand to see which it is in the list.");
     return Words::tr("Only strands within the corners count. Drag a corner to move it.");
 }
 

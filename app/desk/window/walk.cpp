@@ -4,6 +4,7 @@
 #include <QBuffer>
 #include <QDialog>
 #include <QDir>
+#include <QMap>
 #include <QPixmap>
 #include <QSaveFile>
 #include <QScrollArea>
@@ -15,12 +16,15 @@
 #include "desk/look/look.h"
 #include "desk/photo/photo_canvas.h"
 #include "desk/photo/photo_page.h"
+#include "desk/photo/readings_panel.h"
+#include "desk/photo/strand_list.h"
 #include "desk/session/session.h"
 #include "desk/start/start_page.h"
 #include "desk/window/book_view.h"
 #include "desk/window/main_window.h"
 #include "desk/window/page.h"
 #include "work/keep_records.h"
+#include "work/set_marks.h"
 
 namespace kempt::desk {
 namespace {
@@ -29,11 +33,22 @@ constexpr int poll_ms = 60, quiet_polls = 5, longest_ms = 120000, opening_limit_
 constexpr qsizetype largest_png = 120000;
 
 // The places worth a picture: the client with most visits, her last visit, a marked photo of it, the same photo's page;
-// then a client with a photo that the gate refused and one without visits,
-// when there are such.
+// a photo of each other kind of marks; then a client with a photo that the gate refused and one without visits, when
+// there are such.
 struct Sights {
     Place client, visit, photo, compare, report, refused, bare;
+    QMap<ReadingGroup, Place> measured;
 };
+
+// A photo whose marks ask for a group that has no picture yet.
+Status look_for_groups(Book& book, const Place& photo, Sights& sights) {
+    const auto marks = work::marks_of(book, photo.photo);
+    if (!marks.ok()) return marks.error();
+    if (marks.value())
+        for (const ReadingGroup group : groups_asked_by(*marks.value()))
+            if (!sights.measured.contains(group)) sights.measured.insert(group, photo);
+    return Done{};
+}
 
 Result<Sights> sights(Book& book) {
     Sights s;
@@ -56,8 +71,10 @@ Result<Sights> sights(Book& book) {
             if (!photos.ok()) return photos.error();
             if (best) s.visit = {Where::visit, row.client.id, visit.id};
             for (const work::PhotoRow& photo : photos.value()) {
-                if (best && photo.has_marks && photo.photo.shot == 1)
-                    s.photo = {Where::photo, row.client.id, visit.id, photo.photo.id, photo.photo.view};
+                const Place here{Where::photo, row.client.id, visit.id, photo.photo.id, photo.photo.view};
+                if (best && photo.has_marks && photo.photo.shot == 1) s.photo = here;
+                if (photo.has_marks && photo.photo.quality_level != "refused")
+                    if (const Status looked = look_for_groups(book, here, s); !looked) return looked.error();
                 if (photo.photo.quality_level == "refused") s.refused = {Where::visit, row.client.id, visit.id};
             }
         }
@@ -164,6 +181,24 @@ void Walk::plan() {
                                    page->canvas()->zoom_by(2.5);
                                },
                                whole});
+            }
+            const QVector<QPair<ReadingGroup, QString>> kinds = {
+                {ReadingGroup::shine, QStringLiteral("photo-lengths")},
+                {ReadingGroup::ends, QStringLiteral("photo-ends")},
+                {ReadingGroup::combings, QStringLiteral("photo-comb-out")},
+                {ReadingGroup::pattern, QStringLiteral("photo-pattern")}};
+            for (const auto& [group, name] : kinds) {
+                if (!s.measured.contains(group)) continue;
+                steps_.append({name, to(s.measured[group]), whole});
+                if (group == ReadingGroup::shine || group == ReadingGroup::combings)
+                    steps_.append({name + QStringLiteral("-lower"),
+                                   [this, lower, group = group] {
+                                       lower();
+                                       auto* page = qobject_cast<PhotoPage*>(window_.book()->page());
+                                       if (page == nullptr) return;
+                                       if (StrandList* list = page->readings()->strands(group)) list->setCurrentRow(2);
+                                   },
+                                   whole});
             }
             steps_.append({QStringLiteral("compare"), to(s.compare), whole});
             steps_.append({QStringLiteral("report"), to(s.report), whole});

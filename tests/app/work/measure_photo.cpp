@@ -253,8 +253,8 @@ BOOST_AUTO_TEST_CASE(photos_of_odd_sizes_and_bands_that_leave_the_photo_give_an_
         marks.scale_points = {QPointF(0, 0), QPointF(size.width(), size.height())};
         marks.scale_mm = 30;
         const auto result = work::measure_photo(bytes, marks);
-        BOOST_TEST((result.ok() ? !result->refused.empty() || !result->readings.empty()
-                                : !result.error().sentence().empty()));
+        BOOST_TEST(
+            (result.ok() ? !result->refused.empty() || !result->readings.empty() : !result.error().sentence().empty()));
     }
     const tests::CardPhoto what;
     for (const double y : {5.0, 1690.0}) {
@@ -271,6 +271,37 @@ BOOST_AUTO_TEST_CASE(rounding_keeps_significant_digits) {
     BOOST_TEST(work::rounded(0.000123456789) == 0.000123457);
     BOOST_TEST(work::rounded(0) == 0.0);
     BOOST_TEST(work::rounded(-1.23456789, 3) == -1.23);
+}
+
+// The earlier result is doctored, so that it shows whether it was taken over or measured again.
+BOOST_AUTO_TEST_CASE(what_the_hand_has_not_touched_is_taken_over_and_what_it_has_is_measured_again) {
+    const tests::CardPhoto what;
+    const auto open = work::open_photo(tests::photo_bytes_of(what), {});
+    BOOST_REQUIRE(open.ok());
+    const Marks marks = tests::marks_for(what);
+    auto first = work::measure_open_photo(*open.value(), marks, {});
+    BOOST_REQUIRE(first.ok());
+    BOOST_REQUIRE(!first->readings.empty());
+    const double honest = first->readings.front().value;
+    work::Earlier earlier{marks, *first};
+    earlier.result.readings.front().value = -1;
+    const auto same = work::measure_open_photo(*open.value(), marks, {}, {}, &earlier);
+    BOOST_REQUIRE(same.ok());
+    BOOST_TEST(same->readings.front().value == -1);
+    BOOST_TEST(same->readings.size() == first->readings.size());
+    BOOST_TEST(same->refused.size() == first->refused.size());
+    BOOST_TEST(same->quality.level == first->quality.level);
+    work::MeasureOptions with_overlay;
+    with_overlay.with_overlay = true;  // the earlier one has none
+    const auto asked = work::measure_open_photo(*open.value(), marks, with_overlay, {}, &earlier);
+    BOOST_REQUIRE(asked.ok());
+    BOOST_TEST(asked->readings.front().value == honest);
+    BOOST_TEST(!asked->edges.overlay_px.empty());
+    Marks moved = marks;
+    moved.edge_line.front() += QPointF(0, 1);
+    const auto again = work::measure_open_photo(*open.value(), moved, {}, {}, &earlier);
+    BOOST_REQUIRE(again.ok());
+    BOOST_TEST(again->readings.front().value > 0);
 }
 
 BOOST_AUTO_TEST_SUITE_END()
