@@ -86,11 +86,30 @@ void every_label_can_be_read(QWidget* root, const std::string& where) {
 }
 
 struct EveryPage : test::Desk {
+    EveryPage() {
+        const QVector<QPointF> region = {{80, 60}, {300, 60}, {300, 240}, {80, 240}};
+        Marks marks;
+        marks.shine_region = region;
+        marks.strand_line = {{150, 20}, {150, 280}};
+        lengths = book.add_photo(View::lengths, marks);
+        marks = {};
+        marks.sheet = "hem";
+        marks.region = region;
+        ends = book.add_photo(View::ends, marks);
+        marks = {};
+        marks.sheet = "combings";
+        comb_out = book.add_photo(View::ends, marks);
+    }
+    Id lengths = 0, ends = 0, comb_out = 0;
+
     [[nodiscard]] QVector<QPair<std::string, Place>> places() const {
         return {{"nobody", {}},
                 {"client", {Where::client, book.client}},
                 {"visit", {Where::visit, book.client, book.first_visit}},
                 {"photo", {Where::photo, book.client, book.first_visit, book.photo, View::left_temple}},
+                {"photo of lengths", {Where::photo, book.client, book.second_visit, lengths, View::lengths}},
+                {"photo of ends", {Where::photo, book.client, book.second_visit, ends, View::ends}},
+                {"photo of a comb-out", {Where::photo, book.client, book.second_visit, comb_out, View::ends}},
                 {"compare", {Where::compare, book.client, 0, 0, View::left_temple}},
                 {"report", {Where::report, book.client}}};
     }

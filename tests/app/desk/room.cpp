@@ -57,6 +57,43 @@ bool wait_until(const std::function<bool()>& so, int limit_ms) {
     return QTest::qWaitFor(so, limit_ms);
 }
 
+namespace {
+
+// Something of everything that a group shows beside its readings.
+void add_details(ReadingGroup group, desk::Measured& out) {
+    if (group == ReadingGroup::edges) return;
+    for (const QString& name : reading_names_of(group)) out.readings.append({name, "mm", 12, 11, 13, false, {}});
+    const QPolygonF box{{80, 60}, {300, 60}, {300, 240}, {80, 240}};
+    if (group == ReadingGroup::shine)
+        out.overlay.shine = desk::ShineOverlay{box, {}, {}, {}, {0.1, 0.4, 0.1}, {0, 0.3, 0}, 10, 0.1, 0.1, 5, 15};
+    if (group == ReadingGroup::tone) {
+        out.overlay.tone.emplace();
+        out.overlay.tone->root = desk::ToneSwatch{QColor(60, 45, 38), 22, 7, 10};
+        out.overlay.tone->profile = {QColor(60, 45, 38), QColor(110, 80, 60)};
+        out.overlay.tone->length_mm = 100;
+        out.overlay.tone->lines = {{9, 8, 10, 38, 36, 40, 5, {{100, 100}, {140, 100}}, 11, 19}};
+    }
+    if (group == ReadingGroup::ends) out.overlay.ends = desk::EndsOverlay{{}, {}, box, {}};
+    if (group == ReadingGroup::combings || group == ReadingGroup::pattern) {
+        desk::StrandsOverlay strands;
+        for (int i = 0; i < 12; ++i) {
+            desk::ShownStrand strand;
+            strand.path = {{60, 20.0 + 20 * i}, {340, 30.0 + 20 * i}};
+            strand.length_mm = 150 - 10 * i;
+            strand.low = strand.length_mm - 2;
+            strand.high = strand.length_mm + 2;
+            strand.colour = i;
+            strand.doubtful = i % 5 == 1;
+            strand.cut_off = i % 5 == 2;
+            strands.strands.append(strand);
+        }
+        (group == ReadingGroup::combings ? out.overlay.combings : out.overlay.pattern) = strands;
+        if (group == ReadingGroup::pattern) out.curl = "loose curl";
+    }
+}
+
+}  // namespace
+
 Result<desk::Measured> FakeAnalysis::measure(const Marks& marks, const Progress& progress) {
     QElapsedTimer clock;
     clock.start();
@@ -71,8 +108,11 @@ Result<desk::Measured> FakeAnalysis::measure(const Marks& marks, const Progress&
     desk::Measured out;
     out.asked = groups_asked_by(marks);
     const double value = 10.0 * static_cast<double>(marks.edge_line.size());
-    out.readings.append({"edge_coverage", "%", value, value - 2, value + 2, false, {}});
-    out.readings.append({"edge_strands", "1/cm", 0, 0, 0, true, "Single strands need a closer photo."});
+    if (out.asked.contains(ReadingGroup::edges)) {
+        out.readings.append({"edge_coverage", "%", value, value - 2, value + 2, false, {}});
+        out.readings.append({"edge_strands", "1/cm", 0, 0, 0, true, "Single strands need a closer photo."});
+    }
+    for (const ReadingGroup group : out.asked) add_details(group, out);
     out.quality = "usable";
     out.findings.append(
         {"tilted", desk::ShownFinding::Level::warning, "The card is tilted.", "Hold the camera straight above it."});
@@ -124,6 +164,20 @@ SeededBook::SeededBook() {
     const work::ImportReport report = must(work::import_photos(*book, options));
     BOOST_REQUIRE_EQUAL(report.imported, 1);
     photo = report.files.front().photo;
+}
+
+Id SeededBook::add_photo(View view, const Marks& marks) const {
+    const auto book = must(work::open_book(path));
+    work::ImportOptions options;
+    options.visit = second_visit;
+    options.view = view;
+    options.paths = {picture_file(next_picture_++)};
+    const Id id = must(work::import_photos(*book, options)).files.front().photo;
+    BOOST_REQUIRE(id > 0);
+    Marks drawn = marks;
+    drawn.view = view;
+    if (!groups_asked_by(marks).isEmpty()) must(work::set_marks(*book, id, drawn));
+    return id;
 }
 
 QString SeededBook::picture_file(int number) const {

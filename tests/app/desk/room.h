@@ -47,7 +47,12 @@ struct SeededBook {
     Id client = 0, other = 0, first_visit = 0, second_visit = 0, photo = 0;
     // A photo file that differs for every number.
     [[nodiscard]] QString picture_file(int number) const;
+    // Another photo, of the second visit, with these marks when they ask for anything.
+    Id add_photo(View view, const Marks& marks = {}) const;
     [[nodiscard]] std::optional<Marks> marks_in_book(Id of) const;
+
+  private:
+    mutable int next_picture_ = 40;
 };
 
 // The window on the seeded book, shown, with the fake analysis.

@@ -12,7 +12,6 @@
 #include "desk/widgets/notice.h"
 #include "desk/window/book_view.h"
 #include "room.h"
-#include "work/import_photos.h"
 
 using namespace kempt;
 using namespace kempt::desk;
@@ -20,21 +19,9 @@ using test::wait_until;
 
 namespace {
 
-Id photo_of_view(test::SeededBook& book, View view) {
-    const auto open = work::open_book(book.path);
-    BOOST_REQUIRE(open.ok());
-    work::ImportOptions options;
-    options.visit = book.second_visit;
-    options.view = view;
-    options.paths = {book.picture_file(40 + static_cast<int>(view))};
-    const auto report = work::import_photos(**open, options);
-    BOOST_REQUIRE(report.ok());
-    return report->files.front().photo;
-}
-
 struct OnPhoto : test::Desk {
     PhotoPage* at(View view) {
-        photo = photo_of_view(book, view);
+        photo = book.add_photo(view);
         go({Where::photo, book.client, book.second_visit, photo, view});
         return page<PhotoPage>();
     }
