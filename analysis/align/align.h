@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "align/skin_map.h"
 #include "card/calibration.h"
 #include "core/photo.h"
 #include "core/progress.h"
@@ -16,22 +17,22 @@ namespace kempt::align {
 struct Side {
     const Photo* photo = nullptr;
     const card::Calibration* calibration = nullptr;
-    std::vector<cv::Point2d> edge_line_px;  // needed on the earlier side; of the later one used when it is there
+    std::vector<cv::Point2d> edge_line_px;  // needed on the earlier side
     cv::Point2d hair_side_px;
     std::vector<cv::Point2d> anchors_px;  // two or more on both sides, in the same order: they decide
 };
 
 struct AlignOptions {
-    double search_mm = 20;           // how far the card may lie elsewhere on the head
-    double search_deg = 12;          // and how far it may be turned
-    double most_residual_mm = 1.0;   // above: refused
+    double search_mm = 20;          // how far the card may lie elsewhere on the head
+    double search_deg = 12;         // and how far it may be turned
+    double most_residual_mm = 1.0;  // above: refused
 };
 
 struct Alignment {
-    cv::Matx33d later_mm_from_earlier_mm = cv::Matx33d::eye();  // between the two cards' planes
-    double residual_mm = 0;  // estimated 95 % limit of the error at the edge line
-    std::string by;          // "anchors", "skin"
-    double skin_share = 0;   // of the skin beside the line that found its counterpart, 0..1
+    SkinMap later_mm_from_earlier_mm;  // between the two cards' planes
+    double residual_mm = 0;            // estimated 95 % limit of the error at the edge line
+    std::string by;                    // "anchors", "skin"
+    double skin_share = 0;             // of the skin beside the line that found its counterpart, 0..1; 0 by anchors
 };
 
 // Errors: invalid (no edge line and no anchors on the earlier side), refused (no card in one; "too-little-skin",

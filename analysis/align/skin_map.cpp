@@ -1,0 +1,166 @@
+#include "align/skin_map.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace kempt::align {
+
+namespace {
+
+// Standard deviations of the bend a priori. A scalp curved with radius 85 mm or more (heads) under cameras whose tilt
+// towards the card differs by D shifts as t2 / (2 * 85) * tan(D): D = 15 degrees (both photos 10 degrees off, any way)
+// gives 0.0016 t2, and the slope of a card that lies 10 mm away from the line 0.12 * 0.27 = 0.03. Cubic: the same
+// bend seen from 120-200 mm grows by a tenth each 15 mm.
+constexpr double slope_sd = 0.03, square_sd = 0.0016, cube_sd = 1e-5;
+// What is left of the head's shape after such a bend grows with the distance across the line: a cubic term as large as
+// its prior, 1e-5 t3, gives 0.01 mm at 10 mm and 0.6 mm at 40 mm. Skin far from the line counts accordingly less.
+constexpr double left_over = 1e-5;
+constexpr int rounds = 12;
+constexpr double most_spread = 2.5;  // what promises may be wrong by; the first rounds look further
+constexpr double tukey = 4.7;      // 95 % efficient for normal errors (Huber and Ronchetti 2009)
+constexpr double floor_mm = 0.05;  // ties are not told apart finer than this: pixels of 1/6 mm, correlated to a third
+
+using Normal = cv::Mat_<double>;
+
+double mahalanobis(const cv::Vec2d& r, const cv::Matx22d& information) {
+    return r.dot(information * r);
+}
+
+}  // namespace
+
+cv::Point2d SkinMap::rigid(cv::Point2d p) const {
+    const double c = std::cos(turn_rad), n = std::sin(turn_rad);
+    const cv::Point2d d = p - middle_mm;
+    return {c * d.x - n * d.y + middle_mm.x + shift_mm[0], n * d.x + c * d.y + middle_mm.y + shift_mm[1]};
+}
+
+double SkinMap::across(cv::Point2d p) const {
+    return -(p.x - middle_mm.x) * along[1] + (p.y - middle_mm.y) * along[0];
+}
+
+std::array<double, SkinMap::terms> SkinMap::values(cv::Point2d p) const {
+    const cv::Point2d d = p - middle_mm;
+    const double s = std::clamp(d.x * along[0] + d.y * along[1], low_mm[0], high_mm[0]),
+                 t = std::clamp(across(p), low_mm[1], high_mm[1]);
+    return {1, s, t, s * s, s * t, t * t, s * s * s, s * s * t};
+}
+
+cv::Point2d SkinMap::operator()(cv::Point2d p) const {
+    cv::Point2d out = rigid(p);
+    const auto v = values(p);
+    for (std::size_t k = 0; k < terms; ++k) out += cv::Point2d(bend[k] * v[k]);
+    return out;
+}
+
+cv::Mat SkinMap::grid(cv::Point2d origin_mm, double px_per_mm, cv::Size size) const {
+    cv::Mat out(size, CV_32FC2);
+    cv::parallel_for_(cv::Range(0, size.height), [&](const cv::Range& part) {
+        for (int j = part.start; j < part.end; ++j)
+            for (int i = 0; i < size.width; ++i) {
+                const cv::Point2d q = (*this)({origin_mm.x + i / px_per_mm, origin_mm.y + j / px_per_mm});
+                out.at<cv::Vec2f>(j, i) = {static_cast<float>(q.x), static_cast<float>(q.y)};
+            }
+    });
+    return out;
+}
+
+Fit fit(std::vector<Tie>& ties, const SkinMap& start, double overlap) {
+    constexpr int n = SkinMap::terms, all = 2 * n;
+    Fit result;
+    result.map = start;
+    Normal prior(all, all, 0.0);
+    const auto add_prior = [&](std::initializer_list<std::pair<int, double>> row, double sd) {
+        for (const auto& [i, a] : row)
+            for (const auto& [j, b] : row) prior(i, j) += a * b / (sd * sd);
+    };
+    // In the axes of the line the slope is [[a, b], [c, d]]; its turning part (c - b) / 2 is free.
+    const double ax = start.along[0], ay = start.along[1];
+    const auto row = [&](int term, double x, double y) {
+        return std::array<std::pair<int, double>, 2>{std::pair{term, x}, std::pair{n + term, y}};
+    };
+    const auto slope = [&](double x1, double y1, double x2, double y2) {
+        const auto first = row(1, x1, y1), second = row(2, x2, y2);
+        add_prior({first[0], first[1], second[0], second[1]}, slope_sd);
+    };
+    slope(ax / 2, ay / 2, -ay / 2, ax / 2);    // (a + d) / 2
+    slope(ax / 2, ay / 2, ay / 2, -ax / 2);    // (a - d) / 2
+    slope(-ay / 2, ax / 2, ax / 2, ay / 2);    // (b + c) / 2
+    for (int axis = 0; axis < 2; ++axis) {
+        for (const int term : {3, 4, 5}) add_prior({{axis * n + term, 1.0}}, square_sd);
+        for (const int term : {6, 7}) add_prior({{axis * n + term, 1.0}}, cube_sd);
+    }
+    std::vector<std::array<double, n>> values;
+    std::vector<cv::Vec2d> wanted;
+    std::vector<cv::Matx22d> information;
+    for (const Tie& tie : ties) {
+        values.push_back(start.values(tie.earlier_mm));
+        const cv::Point2d d = tie.later_mm - start.rigid(tie.earlier_mm);
+        wanted.emplace_back(d.x, d.y);
+        const double across = std::pow(std::abs(start.across(tie.earlier_mm)), 3) * left_over;
+        const cv::Matx22d covariance = tie.information.inv(cv::DECOMP_SVD) +
+                                       cv::Matx22d::eye() * (floor_mm * floor_mm + across * across);
+        information.push_back(covariance.inv());
+    }
+    Normal x(all, 1, 0.0);
+    for (int k = 0; k < n; ++k) x(k) = start.bend[static_cast<std::size_t>(k)][0], x(n + k) = start.bend[static_cast<std::size_t>(k)][1];
+    const auto residual = [&](std::size_t i) {
+        cv::Vec2d r = wanted[i];
+        for (int k = 0; k < n; ++k) {
+            r[0] -= x(k) * values[i][static_cast<std::size_t>(k)];
+            r[1] -= x(n + k) * values[i][static_cast<std::size_t>(k)];
+        }
+        return r;
+    };
+    Normal normal;
+    double spread = 1;
+    for (int round = 0; round < rounds; ++round) {
+        std::vector<double> distance;
+        for (std::size_t i = 0; i < ties.size(); ++i) distance.push_back(mahalanobis(residual(i), information[i]));
+        std::vector<double> sorted = distance;
+        std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
+        // Of two normal axes the squared distance has the median 1.386. Never below what the information promised, so
+        // that a few ties that agree by chance cannot throw the others out.
+        spread = std::clamp(std::sqrt(sorted[sorted.size() / 2] / 1.386), 1.0, std::max(most_spread, 12.0 / (1 << round)));
+        normal = prior.clone();
+        Normal right(all, 1, 0.0);
+        for (std::size_t i = 0; i < ties.size(); ++i) {
+            const double u = std::sqrt(distance[i]) / (tukey * spread);
+            ties[i].weight = u < 1 ? (1 - u * u) * (1 - u * u) : 0;
+            const double w = ties[i].weight / (spread * spread * overlap);
+            if (w <= 0) continue;
+            for (int a = 0; a < 2; ++a)
+                for (int b = 0; b < 2; ++b) {
+                    const double q = w * information[i](a, b);
+                    for (int k = 0; k < n; ++k) {
+                        const double vk = q * values[i][static_cast<std::size_t>(k)];
+                        right(a * n + k) += vk * wanted[i][b];
+                        for (int m = 0; m < n; ++m)
+                            normal(a * n + k, b * n + m) += vk * values[i][static_cast<std::size_t>(m)];
+                    }
+                }
+        }
+        for (int k : {0, n}) normal(k, k) += 1e-9;
+        if (!cv::solve(normal, right, x, cv::DECOMP_CHOLESKY)) cv::solve(normal, right, x, cv::DECOMP_SVD);
+    }
+    for (int k = 0; k < n; ++k) result.map.bend[static_cast<std::size_t>(k)] = {x(k), x(n + k)};
+    result.covariance = normal.inv(cv::DECOMP_SVD);
+    result.spread = spread;
+    double agree = 0, possible = 0;
+    for (const Tie& tie : ties) agree += tie.weight * tie.correlation, possible += tie.correlation;
+    result.agreeing = possible > 0 ? agree / possible : 0;
+    return result;
+}
+
+double uncertainty(const Fit& fit, cv::Point2d earlier_mm) {
+    constexpr int n = SkinMap::terms;
+    const auto v = fit.map.values(earlier_mm);
+    double sum = 0;
+    for (int axis = 0; axis < 2; ++axis)
+        for (int k = 0; k < n; ++k)
+            for (int m = 0; m < n; ++m)
+                sum += v[static_cast<std::size_t>(k)] * v[static_cast<std::size_t>(m)] *
+                       fit.covariance.at<double>(axis * n + k, axis * n + m);
+    return std::sqrt(std::max(0.0, sum / 2));
+}
+
+}  // namespace kempt::align
