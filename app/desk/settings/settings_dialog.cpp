@@ -108,23 +108,27 @@ SettingsDialog::SettingsDialog(Session* session, QWidget* parent) : QDialog(pare
     resize(width, parent != nullptr ? std::min(wanted, parent->height() - measures().gap(6)) : wanted);
 }
 
-void SettingsDialog::choose_card_file() {
-    auto* dialog = new QFileDialog(this, tr("Save the gauge card"));
+void SettingsDialog::choose_gauge_file(card::Kind kind) {
+    const bool sheet = kind == card::Kind::sheet;
+    auto* dialog = new QFileDialog(this, sheet ? tr("Save the gauge sheet") : tr("Save the gauge card"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("PDF (*.pdf)"));
     dialog->setDefaultSuffix(QStringLiteral("pdf"));
-    dialog->selectFile(tr("gauge card.pdf"));
-    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
+    dialog->selectFile(sheet ? tr("gauge sheet.pdf") : tr("gauge card.pdf"));
+    connect(dialog, &QFileDialog::fileSelected, this, [this, kind, sheet](const QString& path) {
         work::PrintCardOptions options;
+        options.kind = kind;
         options.path = path;
         options.paper =
             QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? card::Paper::letter : card::Paper::a4;
         session_->ask(
-            session_->bench(), tr("Drawing the gauge card"), session_,
+            session_->bench(), sheet ? tr("Drawing the gauge sheet") : tr("Drawing the gauge card"), session_,
             [options](Book&, const Progress&) { return work::print_card(options); },
-            [session = session_, path](Done) {
-                emit session->made_file(tr("The gauge card is saved as %1.").arg(path), path);
+            [session = session_, path, sheet](Done) {
+                const QString what =
+                    sheet ? tr("The gauge sheet is saved as %1.") : tr("The gauge card is saved as %1.");
+                emit session->made_file(what.arg(path), path);
             });
         accept();
     });
@@ -137,7 +141,12 @@ void SettingsDialog::build_printer(QBoxLayout* column) {
         text(tr("Print it at 100 %, without fitting to the page, on matt card, and cut it out."), "caption"));
     auto* save = button(tr("Save the card to print…"), "", Sign::ruler);
     column->addWidget(save, 0, Qt::AlignLeft);
-    connect(save, &QPushButton::clicked, this, &SettingsDialog::choose_card_file);
+    connect(save, &QPushButton::clicked, this, [this] { choose_gauge_file(card::Kind::card); });
+    column->addWidget(
+        text(tr("The gauge sheet lies behind ends and combed-out strands. It is a whole page."), "caption"));
+    auto* save_sheet = button(tr("Save the sheet to print…"), "", Sign::picture);
+    column->addWidget(save_sheet, 0, Qt::AlignLeft);
+    connect(save_sheet, &QPushButton::clicked, this, [this] { choose_gauge_file(card::Kind::sheet); });
     column->addWidget(text(tr("Check line of the printed gauge card"), "lead"));
     column->addWidget(text(
         tr("Measure the long check line on your print with a ruler. It should be 50 mm; type what it is."), "caption"));

@@ -3,6 +3,8 @@
 
 #include <QDialog>
 
+#include "card/card_layout.h"
+
 class QDoubleSpinBox;
 class QLabel;
 
@@ -17,7 +19,7 @@ class SettingsDialog : public QDialog {
     explicit SettingsDialog(Session* session, QWidget* parent = nullptr);
 
   private:
-    void choose_card_file();
+    void choose_gauge_file(card::Kind kind);
     void build_printer(class QBoxLayout* column);
     Session* session_;
     QDoubleSpinBox* line_ = nullptr;
