@@ -27,15 +27,18 @@ QStringList local_files(const QMimeData* mime) {
     return paths;
 }
 
-// What stands below a shot: its cover, or what it waits for.
+// What stands below a shot: its cover or else its first reading, or what it waits for.
 QString standing(const work::PhotoRow& row, const QString& quality) {
     if (quality == "refused") return QObject::tr("refused");
-    for (const ReadingRecord& r : row.readings) {
-        if (r.name != "edge_coverage") continue;
-        return r.refused ? QObject::tr("no reading")
-                         : QObject::tr("covered %1").arg(plain_value(r.value, (r.high - r.low) / 2, r.unit));
-    }
-    return row.has_marks ? QObject::tr("not measured yet") : QObject::tr("no edge line yet");
+    for (const QString& name : all_reading_names())
+        for (const ReadingRecord& r : row.readings) {
+            if (r.name != name || r.refused) continue;
+            const QString value = plain_value(r.value, (r.high - r.low) / 2, r.unit, look().length());
+            return name == "edge_coverage" ? QObject::tr("covered %1").arg(value)
+                                           : QStringLiteral("%1 %2").arg(title_of_reading(name), value);
+        }
+    if (!row.readings.isEmpty()) return QObject::tr("no reading");
+    return row.has_marks ? QObject::tr("not measured yet") : QObject::tr("nothing marked yet");
 }
 
 }  // namespace
