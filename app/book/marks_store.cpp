@@ -8,7 +8,7 @@ namespace {
 
 const QString columns = QStringLiteral(
     "id, photo, view, edge_line, hair_side_x, hair_side_y, hair_taps, scalp_taps, shine_region, strand_line, region, "
-    "anchors, sheet, scale_points, scale_mm");
+    "anchors, sheet, scale_points, scale_mm, not_hair, joined");
 
 QString text_of(const QVector<QPointF>& points) {
     QJsonArray list;
@@ -46,12 +46,15 @@ Marks marks_of(sql::Row& row) {
     marks.sheet = row.text();
     marks.scale_points = points_of(row);
     marks.scale_mm = row.real();
+    marks.not_hair = points_of(row);
+    marks.joined = points_of(row);
+    if (marks.joined.size() % 2 != 0) row.mark_broken();
     return marks;
 }
 
 Status sensible(const Marks& m) {
     QVector<QPointF> points = m.edge_line + m.hair_taps + m.scalp_taps + m.shine_region + m.strand_line + m.region +
-                              m.anchors + m.scale_points;
+                              m.anchors + m.scale_points + m.not_hair + m.joined;
     if (m.hair_side) points << *m.hair_side;
     for (const QPointF& p : points)
         if (!std::isfinite(p.x()) || !std::isfinite(p.y()))
@@ -60,6 +63,8 @@ Status sensible(const Marks& m) {
     if (!sheets.contains(m.sheet))
         return invalid("mark-sheet", in_quotes(m.sheet) + " is no kind of gauge sheet.",
                        "Use hem, combings or strand.");
+    if (m.joined.size() % 2 != 0)
+        return invalid("mark-joined", "Joined strands need two points each.", "Join them again.");
     const bool none = m.scale_points.isEmpty() && m.scale_mm == 0;
     const bool two = m.scale_points.size() == 2 && std::isfinite(m.scale_mm) && m.scale_mm > 0;
     if (!none && !two)
@@ -77,18 +82,19 @@ QVariantList values_of(const Marks& m) {
         list << QVariant() << QVariant();
     return list + sql::values(text_of(m.hair_taps), text_of(m.scalp_taps), text_of(m.shine_region),
                               text_of(m.strand_line), text_of(m.region), text_of(m.anchors), m.sheet,
-                              text_of(m.scale_points), m.scale_mm);
+                              text_of(m.scale_points), m.scale_mm, text_of(m.not_hair), text_of(m.joined));
 }
 
 }  // namespace
 
 Result<Id> add_marks(Book& book, const Marks& m) {
     if (Status good = sensible(m); !good) return good.error();
-    auto id = sql::insert(book.connection(),
-                          "INSERT INTO marks (photo, view, edge_line, hair_side_x, hair_side_y, hair_taps, scalp_taps, "
-                          "shine_region, strand_line, region, anchors, sheet, scale_points, scale_mm) "
-                          "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                          sql::values(m.photo) + values_of(m));
+    auto id =
+        sql::insert(book.connection(),
+                    "INSERT INTO marks (photo, view, edge_line, hair_side_x, hair_side_y, hair_taps, scalp_taps, "
+                    "shine_region, strand_line, region, anchors, sheet, scale_points, scale_mm, not_hair, joined) "
+                    "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                    sql::values(m.photo) + values_of(m));
     if (!id) return told(id.error(), "missing-link", missing("photo", m.photo));
     return id;
 }
@@ -107,7 +113,8 @@ Status update_marks(Book& book, const Marks& m) {
     Status done = change_one(book, "marks", m.id,
                              "UPDATE marks SET view = ?, edge_line = ?, hair_side_x = ?, hair_side_y = ?, "
                              "hair_taps = ?, scalp_taps = ?, shine_region = ?, strand_line = ?, region = ?, "
-                             "anchors = ?, sheet = ?, scale_points = ?, scale_mm = ? WHERE id = ?",
+                             "anchors = ?, sheet = ?, scale_points = ?, scale_mm = ?, not_hair = ?, joined = ? "
+                             "WHERE id = ?",
                              values_of(m) + sql::values(m.id));
     if (!done) return done;
     return transaction->commit();

@@ -113,6 +113,19 @@ void read_sheet(Reader& reader, Marks& marks) {
         reader.fail(QStringLiteral("sheet"), QStringLiteral("must be hem, combings or strand"));
 }
 
+// Pairs of points, kept one after the other.
+void read_joined(Reader& reader, const QJsonValue& value, Marks& marks) {
+    const QString name = QStringLiteral("joined");
+    if (value.isUndefined() || value.isNull()) return;
+    if (!value.isArray()) return reader.fail(name, QStringLiteral("is not a list of pairs of points"));
+    const QJsonArray pairs = value.toArray();
+    for (qsizetype i = 0; i < pairs.size(); ++i) {
+        const QVector<QPointF> pair = reader.points_of(pairs.at(i), QStringLiteral("%1[%2]").arg(name).arg(i), 2, 2);
+        if (pair.size() != 2) return reader.fail(name, QStringLiteral("holds something that is not a pair of points"));
+        marks.joined += pair;
+    }
+}
+
 void read_scale(Reader& reader, const QJsonValue& value, Marks& marks) {
     if (value.isUndefined() || value.isNull()) return;
     if (!value.isObject()) return reader.fail(QStringLiteral("scale"), QStringLiteral("is not an object"));
@@ -164,6 +177,8 @@ Result<Marks> marks_from_json(const QByteArray& json) {
     marks.strand_line = reader.points(QStringLiteral("strand_line"), 2, any);
     marks.region = reader.points(QStringLiteral("region"), 4, 4);
     marks.anchors = reader.points(QStringLiteral("anchors"), 1, any);
+    marks.not_hair = reader.points(QStringLiteral("not_hair"), 1, any);
+    read_joined(reader, object.value(QStringLiteral("joined")), marks);
     read_sheet(reader, marks);
     read_scale(reader, object.value(QStringLiteral("scale")), marks);
     if (reader.error()) return *reader.error();
@@ -183,6 +198,11 @@ QJsonObject json_of_marks(const Marks& marks) {
     put(QStringLiteral("strand_line"), marks.strand_line);
     put(QStringLiteral("region"), marks.region);
     put(QStringLiteral("anchors"), marks.anchors);
+    put(QStringLiteral("not_hair"), marks.not_hair);
+    QJsonArray pairs;
+    for (qsizetype i = 0; i + 1 < marks.joined.size(); i += 2)
+        pairs.append(QJsonArray{json_of(marks.joined[i]), json_of(marks.joined[i + 1])});
+    if (!pairs.isEmpty()) object.insert(QStringLiteral("joined"), pairs);
     if (!marks.sheet.isEmpty()) object.insert(QStringLiteral("sheet"), marks.sheet);
     if (marks.scale_points.size() == 2)
         object.insert(QStringLiteral("scale"), QJsonObject{{QStringLiteral("points"), json_of(marks.scale_points)},

@@ -66,6 +66,9 @@ struct Marks {
     QVector<QPointF> hair_taps, scalp_taps;   // optional colour samples
     QVector<QPointF> shine_region, strand_line, region, anchors;
     QString sheet;                            // "hem", "combings", "strand" or empty
+    // Corrections of a comb-out: a point on each traced strand that is no hair; pairs of points, one on each of two
+    // traced strands that are one hair.
+    QVector<QPointF> not_hair, joined;
     QVector<QPointF> scale_points;            // two or none
     double scale_mm = 0;
 };

@@ -46,6 +46,9 @@ Result<Marks> map_marks(const Marks& marks, const card::Calibration& from, const
                                      &carried.strand_line, &carried.region, &carried.anchors})
         carrier.carry(*points);
     if (carried.hair_side) carried.hair_side = carrier(*carried.hair_side);
+    // They belong to the strands of that photo.
+    carried.not_hair.clear();
+    carried.joined.clear();
     carried.scale_points.clear();  // the card gives the scale
     carried.scale_mm = 0;
     return carried;

@@ -28,7 +28,7 @@ bool same(const Marks& a, const Marks& b) {
     return a.view == b.view && a.edge_line == b.edge_line && a.hair_side == b.hair_side && a.hair_taps == b.hair_taps &&
            a.scalp_taps == b.scalp_taps && a.shine_region == b.shine_region && a.strand_line == b.strand_line &&
            a.region == b.region && a.anchors == b.anchors && a.sheet == b.sheet && a.scale_points == b.scale_points &&
-           a.scale_mm == b.scale_mm;
+           a.scale_mm == b.scale_mm && a.not_hair == b.not_hair && a.joined == b.joined;
 }
 
 }  // namespace
@@ -38,7 +38,8 @@ Status check_marks(const Marks& marks, QSize photo) {
         {&marks.edge_line, "the edge line"},      {&marks.hair_taps, "the hair samples"},
         {&marks.scalp_taps, "the scalp samples"}, {&marks.shine_region, "the shine region"},
         {&marks.strand_line, "the strand line"},  {&marks.region, "the region"},
-        {&marks.anchors, "the anchors"},          {&marks.scale_points, "the scale"}};
+        {&marks.anchors, "the anchors"},          {&marks.scale_points, "the scale"},
+        {&marks.not_hair, "what is no hair"},     {&marks.joined, "the joined strands"}};
     for (const auto& [points, name] : lists)
         if (const Status status = check_points(*points, name, photo); !status) return status;
     if (marks.hair_side)
@@ -48,6 +49,8 @@ Status check_marks(const Marks& marks, QSize photo) {
     if (!marks.edge_line.isEmpty() && !marks.hair_side)
         return invalid("hair-side-missing", "The edge line does not say on which side the hair is.",
                        "Tap once on the hair beside the line (hair_side).");
+    if (marks.joined.size() % 2 != 0)
+        return invalid("joined-odd", "Joined strands need two points each, one on each strand.");
     if (marks.scale_points.size() != 0 && (marks.scale_points.size() != 2 || !(marks.scale_mm > 0)))
         return invalid("scale-incomplete", "A scale needs two points and the distance between them in mm.");
     return Done{};

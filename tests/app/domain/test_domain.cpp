@@ -70,7 +70,8 @@ BOOST_AUTO_TEST_CASE(marks_of_the_contract_are_read_member_by_member) {
     const QByteArray json = R"({"view": "left temple", "edge_line": [[1, 2], [3.5, 4], [5, 6]], "hair_side": [7, 8],
         "shine_region": [[0,0],[1,0],[1,1],[0,1]], "strand_line": [[9, 10], [11, 12]],
         "scale": {"points": [[0, 0], [100, 0]], "mm": 50}, "sheet": "hem", "region": [[0,0],[2,0],[2,2],[0,2]],
-        "anchors": [[4, 4]], "hair_taps": [[1, 1]], "scalp_taps": [[2, 2], [3, 3]], "a_later_member": {"x": 1}})";
+        "anchors": [[4, 4]], "hair_taps": [[1, 1]], "scalp_taps": [[2, 2], [3, 3]], "a_later_member": {"x": 1},
+        "not_hair": [[5, 5]], "joined": [[[1, 2], [3, 4]], [[5, 6], [7, 8]]]})";
     const Result<Marks> read = marks_from_json(json);
     BOOST_REQUIRE(read.ok());
     const Marks& marks = read.value();
@@ -86,6 +87,8 @@ BOOST_AUTO_TEST_CASE(marks_of_the_contract_are_read_member_by_member) {
     BOOST_TEST(marks.anchors.size() == 1);
     BOOST_TEST(marks.hair_taps.size() == 1);
     BOOST_TEST(marks.scalp_taps.size() == 2);
+    BOOST_TEST(marks.not_hair.size() == 1);
+    BOOST_TEST((marks.joined == QVector<QPointF>{{1, 2}, {3, 4}, {5, 6}, {7, 8}}));
 
     const QJsonObject written = json_of_marks(marks);
     const Result<Marks> again = marks_from_json(QJsonDocument(written).toJson());
@@ -114,6 +117,9 @@ BOOST_AUTO_TEST_CASE(wrong_members_are_named) {
     names(R"({"hair_side": [[1, 2]]})", "hair_side");
     names(R"({"shine_region": [[0,0],[1,0],[1,1]]})", "shine_region");
     names(R"({"region": []})", "region");
+    names(R"({"not_hair": [1, 2]})", "not_hair[0]");
+    names(R"({"joined": [[1, 2], [3, 4]]})", "joined[0][0]");
+    names(R"({"joined": [[[1, 2]]]})", "joined[0]");
     names(R"({"scale": 5})", "scale");
     names(R"({"scale": {"mm": 5}})", "scale.points");
     names(R"({"scale": {"points": [[0, 0]], "mm": 5}})", "scale.points");
