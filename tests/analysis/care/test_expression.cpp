@@ -97,6 +97,10 @@ BOOST_AUTO_TEST_CASE(what_never_was_is_a_no_not_a_question) {
     ask.state.history.complete_since.reset();
     BOOST_CHECK(ask("days_since(hydroxide) < 14").truth == Truth::unknown);
     BOOST_CHECK(ask("ever(hydroxide)").truth == Truth::unknown);
+    // Complete for 100 days: none in that time, and before that perhaps one, perhaps none.
+    ask.state.history.complete_since = people::today - 100;
+    BOOST_CHECK(ask("days_since(hydroxide) < 14").truth == Truth::no);
+    BOOST_CHECK(ask("days_since(hydroxide) >= 100").truth == Truth::unknown);
 }
 
 BOOST_AUTO_TEST_CASE(mistakes_are_told_with_their_place) {
