@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "panel_weave.h"
+
 namespace render {
 
 namespace {
@@ -39,7 +41,7 @@ Rgb albedo_from_lab(double L, double a, double b) {
 
 Lighting panel_light(Rng& rng, PanelLight kind) {
     Lighting light;
-    const double along = rng.uniform(-28, 18) * deg, aside = rng.uniform(-35, 35) * deg;
+    const double along = rng.uniform(-20, 12) * deg, aside = rng.uniform(-35, 35) * deg;
     light.key = unit({std::tan(aside), std::tan(along), 1});
     light.key_share = rng.uniform(0.35, 0.85);
     light.gradient_x = rng.normal(0, 0.0015);
@@ -61,6 +63,21 @@ Lighting set_up_again(const Lighting& usual, Rng& rng, double turn_deg) {
     light.gradient_x += rng.normal(0, 0.0005);
     light.gradient_y += rng.normal(0, 0.0005);
     return light;
+}
+
+void mark_region(Panel& p, double feet) {
+    const V3 eye = camera_at(p.scene.camera);
+    const double length = p.s_of(p.end_y), from = 4, to = length - std::max(8.0, 2.5 * p.tip_spread_mm);
+    double crest = 0.5 * length, best = 1e9;
+    for (double s = from; s < to; s += 0.5) {
+        const double off = std::abs(lobe_place(p, p.on_head(0, s), 0, eye).theta_h - p.alpha_deg);
+        if (off < best) best = off, crest = s;
+    }
+    const double slope = (p.y_of(crest) - p.crown_y) / p.radius_mm;
+    const double sigma =
+        p.radius_mm * std::pow(1 + slope * slope, 1.5) * std::hypot(p.scene.hair.roughness_deg, p.tilt_noise_deg) * deg;
+    p.region_from_mm = std::max(from, crest - feet * sigma);
+    p.region_to_mm = std::min(to, crest + feet * sigma);
 }
 
 Panel panel(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card, const PanelOptions& options) {
@@ -88,25 +105,25 @@ Panel panel(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card, c
     p.under = person.uniform(0.35, 0.8);
     p.streaks_per_cm2 = person.chance(0.2) ? person.log_uniform(8, 35) : person.log_uniform(0.5, 8);  // frizz or not
     p.streak_spread_deg = person.uniform(5, 30);
-    p.half_width_mm = person.uniform(20, 28);
-    p.region_half_mm = person.uniform(8, 13);
+    p.region_half_mm = person.uniform(12, 20);
+    p.half_width_mm = p.region_half_mm + person.uniform(5, 9);
+    const double feet = person.uniform(2.8, 3.6);
 
     s.light = panel_light(shot, options.light);
+    s.light.key_share = std::max(s.light.key_share, options.least_key_share);
     s.phone = random_phone(shot, options.phone_strength);
     if (options.light == PanelLight::dim) s.phone.exposure *= 0.45, s.phone.noise_shot *= 4, s.phone.noise_read *= 2;
     s.noise_seed = shot.next();
-    // Room for the band and its feet, wherever the chair's usual lights put it: the region's middle is where a light
-    // from the camera would.
+    // Room for the band and its feet, wherever the chair's usual lights put it (crest within 8 degrees of the middle).
     const double sigma = p.radius_mm * std::hypot(s.hair.roughness_deg, p.tilt_noise_deg) * deg;
-    const double length = options.length_mm > 0 ? options.length_mm : clamp(6 * sigma + 24, 70, 150);
+    const double length =
+        options.length_mm > 0 ? options.length_mm : clamp(6.4 * sigma + 0.28 * p.radius_mm + 16, 70, 190);
     // World extent so that the arc is `length`, crest near its middle.
     const double middle = p.radius_mm > 1e7 ? 0 : p.radius_mm * std::tan(-p.alpha_deg * deg);
     p.root_y = -0.5 * length, p.crown_y = -middle, p.end_y = 0;
     p.end_y = p.y_of(length);
     const double shift = 0.5 * (p.root_y + p.end_y);
     p.root_y -= shift, p.end_y -= shift, p.crown_y -= shift;
-    p.region_from_mm = 6;
-    p.region_to_mm = length - std::max(8.0, 2.5 * p.tip_spread_mm);
 
     Camera& c = s.camera;
     const double tall = p.end_y - p.root_y, place_shift = shot.uniform(-8, 8), gap = shot.uniform(5, 9);
@@ -134,6 +151,7 @@ Panel panel(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card, c
     // The phone stands about 350-500 mm away, whatever part of its picture is kept.
     c.focal_px = shot.uniform(350, 500) * c.px_per_mm;
     c.aim_mm = {0.5 * (x0 + x1), 0.5 * (y0 + y1)};
+    mark_region(p, feet);
     return p;
 }
 

@@ -65,9 +65,10 @@ struct PanelOptions {
     double gloss = -1;         // strength of R; below 0: 0.08-0.7
     double roughness_deg = 0;  // beta_R; 0: 5-10
     double radius_mm = 0;      // 0: 60-140
-    double length_mm = 0;      // of the hair along the head; 0: what the highlight's feet need, at least 70
+    double length_mm = 0;      // of the hair along the head; 0: what the band and its feet need, 70-190
     double px_per_mm = 0;      // 0: 8-16
     double tilt_max_deg = 12;
+    double least_key_share = 0;  // of the key light; it is drawn from 0.35-0.85
     double phone_strength = 0.5;
     bool card = true;
     CardPlace card_place = CardPlace::any;
@@ -78,6 +79,9 @@ struct PanelOptions {
 // place of the card, noise) from shot_seed. Members may be changed before it is taken.
 [[nodiscard]] Panel panel(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card,
                           const PanelOptions& options = {});
+// Puts the shine region where a hand would draw it under the panel's light: over the band, `feet` of its own standard
+// deviations to both sides, as far as the hair reaches.
+void mark_region(Panel& panel, double feet);
 // Light of a chair from which the highlight falls into the panel; and the same lamps set up again on another day:
 // direction to turn_deg around both axes, shares and evenness a little different.
 [[nodiscard]] Lighting panel_light(Rng& rng, PanelLight kind = PanelLight::any);

@@ -1,0 +1,89 @@
+#include "bench/shine/shots.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
+#include <QByteArray>
+
+#include "intake/intake.h"
+#include "render/write_photo.h"
+#include "shine/profile_luster.h"
+
+namespace bench {
+
+ShineTruth truth_of(const render::Panel& panel, const render::PanelTruth& truth) {
+    // The region's rows at even steps of the card's plane.
+    std::vector<double> at, total, surface;
+    for (size_t i = 0; i < truth.s_mm.size(); ++i) {
+        if (truth.s_mm[i] < panel.region_from_mm || truth.s_mm[i] > panel.region_to_mm) continue;
+        at.push_back(truth.plane_mm[i]), total.push_back(truth.total[i]), surface.push_back(truth.surface[i]);
+    }
+    constexpr double step = 0.25;
+    std::vector<double> even_total, even_surface;
+    size_t k = 0;
+    for (double x = at.front(); x <= at.back(); x += step) {
+        while (k + 2 < at.size() && at[k + 1] < x) ++k;
+        const double t = (x - at[k]) / (at[k + 1] - at[k]);
+        even_total.push_back(total[k] + t * (total[k + 1] - total[k]));
+        even_surface.push_back(surface[k] + t * (surface[k + 1] - surface[k]));
+    }
+    // Body at the ends: mean over a twentieth of the length, as single rows carry the chance of single fibres.
+    const size_t n = even_total.size(), rim = std::max<size_t>(1, n / 20);
+    double first = 0, last = 0;
+    for (size_t i = 0; i < rim; ++i) {
+        first += (even_total[i] - even_surface[i]) / static_cast<double>(rim);
+        last += (even_total[n - 1 - i] - even_surface[n - 1 - i]) / static_cast<double>(rim);
+    }
+    std::vector<double> curve(n);
+    for (size_t i = 0; i < n; ++i)
+        curve[i] = even_surface[i] + first + (last - first) * static_cast<double>(i) / static_cast<double>(n - 1);
+    const auto figures = kempt::shine::luster_of(curve, step);
+    return {figures.stamm, figures.width, figures.luster, truth.alignment, truth.surface_share};
+}
+
+double true_value(const ShineTruth& truth, int reading) {
+    return reading == 0   ? truth.contrast
+           : reading == 1 ? truth.width_mm
+           : reading == 2 ? truth.luster
+                          : truth.alignment;
+}
+
+render::PanelOptions usable() {
+    render::PanelOptions options;
+    options.least_key_share = 0.5;
+    return options;
+}
+
+ShineShot photograph_and_measure(const render::Panel& panel, double hand_mm, uint64_t hand_seed) {
+    ShineShot out;
+    const render::PanelShot taken = render::take(panel);
+    out.panel = taken.truth;
+    out.truth = truth_of(panel, taken.truth);
+    const auto jpeg = render::jpeg_of(taken.shot, 85, panel.scene.phone.display_p3, {});
+    const auto decoded = kempt::intake::decode(
+        QByteArray(reinterpret_cast<const char*>(jpeg.data()), static_cast<qsizetype>(jpeg.size())));
+    if (!decoded) {
+        out.error = decoded.error().code;
+        return out;
+    }
+    const auto calibration = kempt::card::calibrate(decoded->photo);
+    render::Rng hand(hand_seed);
+    std::vector<cv::Point2d> region;
+    for (const auto& p : taken.truth.region_px)
+        region.emplace_back(p.x + hand.normal(0, hand_mm) * taken.truth.px_per_mm,
+                            p.y + hand.normal(0, hand_mm) * taken.truth.px_per_mm);
+    const auto start = std::chrono::steady_clock::now();
+    const auto result = kempt::shine::measure_shine(decoded->photo, calibration, region);
+    out.milliseconds = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+    if (!result) {
+        out.error = result.error().code;
+        return out;
+    }
+    for (const auto& q : result->readings) out.readings[q.name] = q;
+    for (const auto& r : result->refused) out.refused[r.name] = r.code;
+    out.light = result->light;
+    return out;
+}
+
+}  // namespace bench
