@@ -15,7 +15,8 @@
 namespace kempt::tone {
 
 struct ToneOptions {
-    double lane_mm = 6;           // width of the lane whose colours are taken
+    double lane_mm = 10;          // width of the lane whose colours are taken: wide enough that locks and mixed
+                                  // (greying) hair even out, narrow enough for one section
     double step_mm = 1;           // of the profile
     double zone_share = 0.2;      // root, mid and end are means over this share of the line
     double least_length_mm = 30;  // of the line: a shorter one has no root, mid and end
@@ -32,7 +33,7 @@ struct Demarcation {
 };
 
 struct ToneReadings {
-    std::vector<Quantity> readings;  // tone_spread "dE00", tone_level "level" (1-10, own calibration)
+    std::vector<Quantity> readings;  // tone_spread "dE00", tone_level "level" (of the mid-shaft; 1-10, own calibration)
     std::vector<Refusal> refused;
     std::optional<colour::Lab> root, mid, end;  // D65, relative to the card's white
     std::vector<Demarcation> lines;             // from the scalp outward

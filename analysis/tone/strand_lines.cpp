@@ -1,0 +1,106 @@
+// The search for another line of demarcation, and the noise that is left over.
+#include <algorithm>
+#include <cmath>
+
+#include "tone/model_limits.h"
+#include "tone/row_noise.h"
+#include "tone/strand_model.h"
+
+namespace kempt::tone {
+
+std::vector<double> StrandModel::gain_of_line(const Parameters& p) const {
+    const size_t n = p.size(), count = rows_.at_mm.size();
+    const int size = static_cast<int>(n);
+    // Whitened Jacobian and residuals, the weights in them, once for all places.
+    const Normal at = normal_equations(p);
+    cv::Mat1d inverse;
+    cv::invert(at.h, inverse, cv::DECOMP_SVD);
+    std::vector<double> jacobian(count * 3 * n), raw(count * 3 * n);
+    std::vector<cv::Vec3d> r(count), r_raw(count);
+    std::vector<double> root_weight(count);
+    std::vector<char> chained(count);
+    for (size_t i = 0; i < count; ++i) {
+        if (!rows_.usable[i]) continue;
+        row_residual(p, i, r_raw[i], &raw[i * 3 * n]);
+        const Whitener white_of{i > 0 && rows_.usable[i - 1] != 0};
+        chained[i] = white_of.chained;
+        double square = 0;
+        for (int c = 0; c < 3; ++c) {
+            r[i][c] = white_of(r_raw[i][c], i ? r_raw[i - 1][c] : 0) / noise_[c];
+            square += r[i][c] * r[i][c];
+        }
+        root_weight[i] = std::sqrt(square < huber * huber ? 1 : huber / std::sqrt(square));
+        for (size_t c = 0; c < 3; ++c)
+            for (size_t k = 0; k < n; ++k) {
+                const size_t q = (i * 3 + c) * n + k;
+                jacobian[q] = root_weight[i] * white_of(raw[q], i ? raw[q - 3 * n] : 0) / noise_[static_cast<int>(c)];
+            }
+        r[i] *= root_weight[i];
+    }
+    std::vector<double> gains(count, 0);
+    for (size_t place = 0; place < count; ++place) {
+        const double mm = rows_.at_mm[place];
+        if (mm < first_line_mm || mm > rows_.length_mm - last_line_mm) continue;
+        cv::Mat1d cross(size, 3, 0.0);
+        cv::Matx33d own = cv::Matx33d::eye() * (1 / (step_sd * step_sd));
+        cv::Vec3d g;
+        double share_before = 0;
+        for (size_t i = 0; i < count; ++i) {
+            const double share = integral((rows_.at_mm[i] - mm) * width_in_sd / std::exp(width_log_mean));
+            if (!rows_.usable[i] || (share < 1e-4 && share_before < 1e-4)) {
+                share_before = share;
+                continue;
+            }
+            const Whitener white_of{chained[i] != 0};
+            for (size_t c = 0; c < 3; ++c) {
+                cv::Vec3d z;
+                for (size_t k = 0; k < 3; ++k) {
+                    const size_t q = (i * 3 + c) * n + k;  // the first three columns are the body's colour itself
+                    z[static_cast<int>(k)] = root_weight[i] *
+                                             white_of(share * raw[q], i ? share_before * raw[q - 3 * n] : 0) /
+                                             noise_[static_cast<int>(c)];
+                }
+                const double* j = &jacobian[(i * 3 + c) * n];
+                for (int k = 0; k < 3; ++k) {
+                    g[k] += z[k] * r[i][static_cast<int>(c)];
+                    for (int l = 0; l < 3; ++l) own(k, l) += z[k] * z[l];
+                }
+                for (int a = 0; a < size; ++a)
+                    for (int k = 0; k < 3; ++k) cross(a, k) += j[a] * z[k];
+            }
+            share_before = share;
+        }
+        const cv::Mat1d half(inverse * cross), taken(cross.t() * half);
+        cv::Matx33d left = own;
+        for (int k = 0; k < 3; ++k)
+            for (int l = 0; l < 3; ++l) left(k, l) -= taken(k, l);
+        cv::Vec3d solved;
+        if (cv::solve(left, g, solved, cv::DECOMP_CHOLESKY)) gains[place] = g.dot(solved);
+    }
+    return gains;
+}
+
+void StrandModel::learn_noise(const Parameters& p) {
+    std::vector<double> sizes[3];
+    cv::Vec3d here, before;
+    bool had = false;
+    for (size_t i = 0; i < rows_.at_mm.size(); ++i) {
+        if (!rows_.usable[i]) {
+            had = false;
+            continue;
+        }
+        row_residual(p, i, here, nullptr);
+        if (had)
+            for (int c = 0; c < 3; ++c) sizes[c].push_back(std::abs(Whitener{true}(here[c], before[c])));
+        before = here;
+        had = true;
+    }
+    if (sizes[0].empty()) return;
+    for (int c = 0; c < 3; ++c) {
+        const auto middle = sizes[c].begin() + static_cast<std::ptrdiff_t>(sizes[c].size() / 2);
+        std::nth_element(sizes[c].begin(), middle, sizes[c].end());
+        noise_[c] = std::max(least_noise[c], 1.4826 * *middle);  // SD of a normal with that median of sizes
+    }
+}
+
+}  // namespace kempt::tone

@@ -1,0 +1,196 @@
+#include "tone/tone.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "tone/lane.h"
+#include "tone/strand_fit.h"
+#include "tone/zones.h"
+
+namespace kempt::tone {
+namespace {
+
+// A row needs this share of its cells inside the photo and beside the card; above the other shares it is burnt or
+// black.
+constexpr double least_seen = 0.6, most_burnt = 0.1, most_black = 0.5;
+// Of all rows: so many may be lost before the whole strand is.
+constexpr double most_lost = 0.15;
+// The first millimetre touches the scalp, the last two the thinning ends.
+constexpr double scalp_mm = 1, tips_mm = 2;
+// Without a fitted tone curve the colours are only balanced: errors about double (real chart photo, tests/app/work).
+constexpr double rough_light_doubt = 2;
+
+Error analysis_failed(const std::string& what) {
+    return {ErrorKind::damaged, "analysis-failed", "The photo could not be measured (" + what + ").",
+            "The photo and the marks are kept.", "Try another shot; if it happens again, report it with the photo."};
+}
+
+struct Lost {
+    int hidden = 0, burnt = 0, black = 0, all = 0;
+};
+
+Rows rows_of(const Lane& lane, double step_mm, Lost& lost) {
+    Rows rows;
+    rows.length_mm = lane.length_mm;
+    const int count = static_cast<int>(std::floor(lane.length_mm / step_mm));
+    for (int i = 0; i < count; ++i) {
+        const int from = cvRound(i * step_mm * lane.rows_per_mm),
+                  to = std::min(lane.light.rows, std::max(from + 1, cvRound((i + 1) * step_mm * lane.rows_per_mm)));
+        cv::Vec3d sum;
+        double cells[4] = {0, 0, 0, 0};
+        for (int r = from; r < to; ++r) {
+            const cv::Vec3f* light = lane.light.ptr<cv::Vec3f>(r);
+            const uchar* state = lane.state.ptr<uchar>(r);
+            for (int c = 0; c < lane.light.cols; ++c) {
+                ++cells[state[c]];
+                if (state[c] != Lane::hidden) sum += cv::Vec3d(light[c]);
+            }
+        }
+        const double all = cells[0] + cells[1] + cells[2] + cells[3], seen = all - cells[Lane::hidden];
+        const double at = (i + 0.5) * step_mm;
+        const bool hidden = seen<least_seen * all, burnt = cells[Lane::burnt]> most_burnt * std::max(seen, 1.0),
+                   black = cells[Lane::black] > most_black * std::max(seen, 1.0);
+        ++lost.all;
+        lost.hidden += hidden;
+        lost.burnt += !hidden && burnt;
+        lost.black += !hidden && !burnt && black;
+        sum *= 1 / std::max(seen, 1.0);
+        rows.at_mm.push_back(at);
+        rows.light.push_back(sum);
+        rows.lab.push_back(lab_point(sum).value);
+        rows.usable.push_back(!hidden && !burnt && !black && at >= scalp_mm && at <= lane.length_mm - tips_mm);
+    }
+    return rows;
+}
+
+// Lane, path and lines for the overlay.
+void draw(const card::Calibration& calibration, const Lane& lane, const Rows& rows, ToneReadings& out) {
+    for (const double at : rows.at_mm) out.path_px.push_back(lane.px(calibration, at, 0));
+    const double half = lane.width_mm / 2, step = std::max(1.0, lane.length_mm / 100);
+    for (double s = 0; s < lane.length_mm; s += step) out.lane_px.push_back(lane.px(calibration, s, -half));
+    out.lane_px.push_back(lane.px(calibration, lane.length_mm, -half));
+    for (double s = lane.length_mm; s > 0; s -= step) out.lane_px.push_back(lane.px(calibration, s, half));
+    out.lane_px.push_back(lane.px(calibration, 0, half));
+}
+
+colour::Lab as_lab(const cv::Vec3d& v) {
+    return {v[0], v[1], v[2]};
+}
+
+void refuse_all(ToneReadings& out, const char* code, const char* text) {
+    for (const char* name : {"tone_spread", "tone_level"}) out.refused.push_back({name, code, text});
+}
+
+// True when the lane as a whole cannot be read.
+bool refused(const Lost& lost, const Lane& lane, const card::Calibration& calibration, ToneReadings& out) {
+    const double limit = most_lost * lost.all;
+    if (lost.hidden > limit) {
+        const cv::Point2d middle_px = lane.px(calibration, lane.length_mm / 2, 0);
+        (void)middle_px;
+        bool over_card = false;
+        for (const cv::Point2d& mm : lane.centre_mm)
+            over_card = over_card || (calibration.card_found && mm.x > -lane.width_mm && mm.y > -lane.width_mm &&
+                                      mm.x < 84 + lane.width_mm && mm.y < 30 + lane.width_mm);
+        over_card ? refuse_all(out, "lane-over-card", "The strand runs over the gauge card.")
+                  : refuse_all(out, "lane-outside", "Part of the strand lies outside the photo.");
+        return true;
+    }
+    if (lost.burnt > limit) {
+        refuse_all(out, "burnt-out", "The strand is burnt out to white in places, so its colour is lost.");
+        return true;
+    }
+    if (lost.black > limit) {
+        refuse_all(out, "too-dark", "The strand is so dark in this photo that its colour cannot be told.");
+        return true;
+    }
+    return false;
+}
+
+}  // namespace
+
+Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& calibration,
+                                  const std::vector<cv::Point2d>& strand_line_px, const ToneOptions& options,
+                                  const Progress& progress) try {
+    if (!calibration.card_found && !calibration.sheet_found && !calibration.two_points)
+        return Error{ErrorKind::refused, "scale-missing",
+                     "Without the gauge card nothing can be measured along the strand.",
+                     "The photo is kept and can be compared by eye.", "Lay the card beside the hair."};
+    if (!calibration.light)
+        return Error{ErrorKind::refused, "light-missing",
+                     "Without the gauge card's grey patches the colour of the light is not known.",
+                     "The photo is kept and can be compared by eye.",
+                     "Lay the card beside the hair, in the same light."};
+    if (!(options.lane_mm > 0) || !(options.step_mm > 0) || !(options.zone_share > 0 && options.zone_share <= 1.0 / 3))
+        return Error{ErrorKind::invalid, "options-invalid", "The settings for tone make no sense.", "",
+                     "Use a lane and a step above 0 mm and zones of at most a third of the strand."};
+    auto straight = straighten_lane(photo, calibration, strand_line_px, options.lane_mm, options.least_length_mm);
+    if (!straight) return straight.error();
+    const Lane& lane = *straight;
+    Lost lost;
+    const Rows rows = rows_of(lane, options.step_mm, lost);
+
+    ToneReadings out;
+    out.step_mm = options.step_mm;
+    out.length_mm = lane.length_mm;
+    draw(calibration, lane, rows, out);
+    if (refused(lost, lane, calibration, out)) return out;
+
+    bool stopped = false;
+    const Progress ask = [&](double fraction, std::string_view step) {
+        const Go answer = tell(progress, fraction, step);
+        stopped = stopped || answer == Go::stop;
+        return answer;
+    };
+    StrandModel model(rows);
+    const StrandFit fit = fit_strand(model, options.least_step, ask);
+    if (stopped) return Error{ErrorKind::cancelled, "cancelled", "Stopped.", "The photo and the marks are kept.", ""};
+    if (fit.parameters.empty()) {
+        refuse_all(out, "too-little-seen", "Too little of the strand can be seen to tell its colours.");
+        return out;
+    }
+
+    std::vector<cv::Vec3d> body;
+    for (size_t i = 0; i < rows.at_mm.size(); ++i) {
+        const cv::Vec3d expected_lab = model.body_lab(fit.parameters, rows.at_mm[i]);
+        cv::Vec3d light = rows.light[i];
+        const cv::Vec3d expected = rgb_point(expected_lab).value;
+        const double shine = model.highlight_light(fit.parameters, rows.at_mm[i]);
+        // Noise under a strong highlight may leave less than nothing.
+        for (int c = 0; c < 3; ++c) light[c] = std::max(light[c] - shine, 0.3 * std::max(expected[c], 1e-4));
+        body.push_back(rows.usable[i] ? lab_point(light).value : expected_lab);
+        out.profile.push_back(as_lab(body.back()));
+    }
+    const Zones zones =
+        zones_of(model, fit, body, options.zone_share, calibration.light->curve_fitted ? 1 : rough_light_doubt);
+    std::optional<colour::Lab>* const places[3] = {&out.root, &out.mid, &out.end};
+    for (size_t z = 0; z < 3; ++z)
+        if (zones.told[z]) *places[z] = as_lab(zones.lab[z]);
+    constexpr const char* hidden = "highlight-hides-colour";
+    constexpr const char* hidden_text =
+        "A highlight hides the colour of the hair there; use softer light, or turn the head a little.";
+    if (zones.told[0] && zones.told[1] && zones.told[2])
+        out.readings.push_back(spread_of(zones));
+    else
+        out.refused.push_back({"tone_spread", hidden, hidden_text});
+    if (zones.told[1])
+        out.readings.push_back(level_of(zones));
+    else
+        out.refused.push_back({"tone_level", hidden, hidden_text});
+
+    for (const FittedLine& line : fit.lines) {
+        const double scale_sd = calibration.px_per_mm > 0 ? calibration.px_per_mm_sd / calibration.px_per_mm : 0;
+        const double half = 1.96 * std::hypot(line.at_sd, 0.3, scale_sd * line.at_mm),
+                     step_half = 1.96 * std::hypot(line.step_sd, 0.3 + 0.06 * line.step);
+        out.lines.push_back({line.step, std::max(0.0, line.step - step_half), line.step + step_half, line.at_mm,
+                             std::max(0.0, line.at_mm - half), line.at_mm + half, line.width_mm,
+                             lane.px(calibration, line.at_mm, 0)});
+    }
+    (void)tell(progress, 1, "done");
+    return out;
+} catch (const cv::Exception& error) {
+    return analysis_failed(error.err);
+} catch (const std::exception& error) {
+    return analysis_failed(error.what());
+}
+
+}  // namespace kempt::tone
