@@ -160,6 +160,25 @@ void hair_sign(QPainter& painter, QPointF at, bool picked, bool hovered, double 
     if (picked || hovered) painter.drawEllipse(at, 15 * s, 15 * s);
 }
 
+// On a strand that was taken out by hand.
+void taken_out(QPainter& painter, QPointF p, double radius, const QColor& core, bool picked, bool hovered,
+               bool keyboard) {
+    const double r = hovered || picked ? radius * 1.25 : radius;
+    QPainterPath path;
+    path.moveTo(p - QPointF(r, r));
+    path.lineTo(p + QPointF(r, r));
+    path.moveTo(p - QPointF(r, -r));
+    path.lineTo(p + QPointF(r, -r));
+    cased(painter, path, picked ? mark_colours().picked : core, 2.2);
+    if (picked) dot(painter, p, radius * 0.4, core, true, false, keyboard);
+}
+
+// Two strands that were joined by hand: a link between their marks.
+void links(QPainter& painter, const QPolygonF& ends, double s) {
+    for (qsizetype i = 0; i + 1 < ends.size(); i += 2)
+        cased(painter, path_of({ends[i], ends[i + 1]}), mark_colours().warning, 1.6 * s, {2, 2});
+}
+
 }  // namespace
 
 void paint_marks(QPainter& painter, const ViewMap& map, const MarksScene& scene) {
@@ -189,6 +208,9 @@ void paint_marks(QPainter& painter, const ViewMap& map, const MarksScene& scene)
             draw(painter, map.window_from_photo(points[i]), size * s, core, is(scene.picked, kind, i),
                  is(scene.hovered, kind, i), scene.keyboard);
     };
+    links(painter, on_window(map, marks.joined), s);
+    each(marks.joined, MarkKind::join_point, dot, 4, c.warning);
+    each(marks.not_hair, MarkKind::not_hair, taken_out, 6, c.warning);
     each(marks.region, MarkKind::region_corner, corner, 4.5, c.region);
     each(marks.shine_region, MarkKind::shine_corner, corner, 4.5, c.region);
     each(marks.edge_line, MarkKind::edge_point, dot, 4.5, c.line);

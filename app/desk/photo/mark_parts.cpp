@@ -39,6 +39,10 @@ Marks finished_part(const Marks& marks) {
         if (whole.sheet == u"hem" || !whole.region.isEmpty()) whole.sheet.clear();
         whole.region.clear();
     }
+    if (whole.sheet != u"combings") {
+        whole.not_hair.clear();
+        whole.joined.clear();
+    }
     if (whole.scale_points.size() != 2 || !(whole.scale_mm > 0)) {
         whole.scale_points.clear();
         whole.scale_mm = 0;

@@ -40,6 +40,10 @@ QVector<QPointF>* MarksEditor::list_of(MarkKind kind) {
             return &now_.anchors;
         case MarkKind::scale_point:
             return &now_.scale_points;
+        case MarkKind::not_hair:
+            return &now_.not_hair;
+        case MarkKind::join_point:
+            return &now_.joined;
     }
     return nullptr;
 }
@@ -47,8 +51,8 @@ QVector<QPointF>* MarksEditor::list_of(MarkKind kind) {
 std::vector<Handle> MarksEditor::handles() const {
     using enum MarkKind;
     std::vector<Handle> all;
-    for (const MarkKind kind :
-         {edge_point, hair_side, hair_tap, scalp_tap, shine_corner, strand_point, region_corner, anchor, scale_point}) {
+    for (const MarkKind kind : {edge_point, hair_side, hair_tap, scalp_tap, shine_corner, strand_point, region_corner,
+                                anchor, scale_point, not_hair, join_point}) {
         const auto* list = const_cast<MarksEditor*>(this)->list_of(kind);  // list_of() changes nothing
         const qsizetype count = list != nullptr ? list->size() : now_.hair_side ? 1 : 0;
         for (int i = 0; i < count; ++i) all.push_back({kind, i});
@@ -132,12 +136,17 @@ bool MarksEditor::move(Handle handle, QPointF p) {
 std::optional<Handle> MarksEditor::remove(Handle handle) {
     if (!at(handle)) return std::nullopt;
     remember();
-    if (QVector<QPointF>* list = list_of(handle.kind))
+    if (handle.kind == MarkKind::join_point)
+        now_.joined.remove(handle.index / 2 * 2, 2);  // one end of a join is none
+    else if (QVector<QPointF>* list = list_of(handle.kind))
         list->removeAt(handle.index);
     else
         now_.hair_side.reset();
     // With its last corner the region is no longer asked for; a whole sheet would be another question.
-    if (handle.kind == MarkKind::region_corner && now_.region.isEmpty()) now_.sheet.clear();
+    if (handle.kind == MarkKind::region_corner && now_.region.isEmpty()) {
+        now_.sheet.clear();
+        forget_corrections();
+    }
     for (const int index : {handle.index, handle.index - 1})
         if (const Handle next{handle.kind, index}; at(next)) return next;
     return std::nullopt;
@@ -187,7 +196,10 @@ bool MarksEditor::clear(MarkKind kind) {
     } else {
         list->clear();
     }
-    if (region) now_.sheet.clear();
+    if (region) {
+        now_.sheet.clear();
+        forget_corrections();
+    }
     if (kind == MarkKind::scale_point) now_.scale_mm = 0;
     return true;
 }
@@ -196,7 +208,25 @@ bool MarksEditor::set_sheet(const QString& sheet) {
     if (now_.sheet == sheet) return false;
     remember();
     now_.sheet = sheet;
+    forget_corrections();
     return true;
+}
+
+void MarksEditor::forget_corrections() {
+    now_.not_hair.clear();
+    now_.joined.clear();
+}
+
+bool MarksEditor::clear_corrections() {
+    if (now_.not_hair.isEmpty() && now_.joined.isEmpty()) return false;
+    remember();
+    forget_corrections();
+    return true;
+}
+
+void MarksEditor::join(QPointF one, QPointF other) {
+    remember();
+    now_.joined << inside(one) << inside(other);
 }
 
 void MarksEditor::set_scale_mm(double mm) {

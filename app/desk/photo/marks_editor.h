@@ -21,7 +21,9 @@ enum class MarkKind {
     strand_point,
     region_corner,
     anchor,
-    scale_point
+    scale_point,
+    not_hair,   // on a traced strand that is no hair
+    join_point  // two and two: on traced strands that are one hair
 };
 
 struct Handle {
@@ -58,14 +60,18 @@ class MarksEditor {
     // The same without a pointer: beside the picked point, `step` px on, within the part of the photo that is shown.
     std::optional<Handle> place_by_key(MarkKind kind, std::optional<Handle> picked, double step, QRectF shown,
                                        const QString& sheet = {});
+    // Two traced strands are one hair: a point on each.
+    void join(QPointF one, QPointF other);
     std::optional<Handle> insert(MarkKind line, int stretch, QPointF p);
     bool move(Handle handle, QPointF p);
     std::optional<Handle> remove(Handle handle);  // what to pick next
     // The hair lies on the other side of the edge line; the next side of a region lies towards the roots; the strand
     // line runs the other way.
     bool turn(MarkKind kind);
-    bool clear(MarkKind kind);             // all of the kind; an edge line with its hair side, a region with its sheet
-    bool set_sheet(const QString& sheet);  // "hem", "combings", "strand" or empty
+    // All of the kind; an edge line with its hair side, a region with its sheet and its corrections.
+    bool clear(MarkKind kind);
+    bool clear_corrections();              // of traced strands
+    bool set_sheet(const QString& sheet);  // "hem", "combings", "strand" or empty; ends the corrections of a comb-out
     void set_scale_mm(double mm);
     void replace(const Marks& marks);  // by a proposal, in one step
 
@@ -90,6 +96,7 @@ class MarksEditor {
     std::optional<Handle> add_corner(MarkKind kind, QPointF p, const QString& sheet);
     std::optional<Handle> lengthen_by_key(MarkKind line, std::optional<Handle> picked, double step, QRectF shown);
     bool flip_side();
+    void forget_corrections();
 
     Marks now_;
     QSizeF size_;

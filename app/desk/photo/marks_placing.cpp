@@ -72,7 +72,10 @@ std::optional<Handle> MarksEditor::place(MarkKind kind, QPointF p, double reach,
         case MarkKind::hair_tap:
         case MarkKind::scalp_tap:
         case MarkKind::anchor:
+        case MarkKind::not_hair:
             break;
+        case MarkKind::join_point:  // two at a time: join()
+            return std::nullopt;
     }
     remember();
     return append(kind, p);
@@ -128,6 +131,9 @@ std::optional<Handle> MarksEditor::place_by_key(MarkKind kind, std::optional<Han
         case MarkKind::anchor:
         case MarkKind::scale_point:
             break;
+        case MarkKind::not_hair:  // by choosing a strand
+        case MarkKind::join_point:
+            return std::nullopt;
     }
     // Beside the last one, so that no two lie on each other.
     const auto* list = list_of(kind);

@@ -57,6 +57,31 @@ EdgesOverlay edges_of(const edges::EdgeReadings& edges) {
     return out;
 }
 
+// Where the surface highlight crosses half its height over the straight line between its ends, as shine::luster_of
+// reads its width.
+void mark_half_height(ShineOverlay& shine) {
+    const QVector<double>& light = shine.surface;
+    const qsizetype last = light.size() - 1;
+    const auto over = [&](qsizetype i) {
+        const double t = static_cast<double>(i) / static_cast<double>(last);
+        return light[i] - light.front() * (1 - t) - light.back() * t;
+    };
+    qsizetype top = 0;
+    for (qsizetype i = 1; i <= last; ++i)
+        if (over(i) > over(top)) top = i;
+    const double half = over(top) / 2;
+    if (!(half > 0)) return;
+    const auto crossing = [&](qsizetype step) {
+        qsizetype i = top;
+        while (i > 0 && i < last && over(i) > half) i += step;
+        const double above = over(i - step), below = over(i);
+        const double share = above > below ? std::clamp((above - half) / (above - below), 0.0, 1.0) : 0.0;
+        return (static_cast<double>(i - step) + share * static_cast<double>(step)) * shine.step_mm;
+    };
+    shine.half_from_mm = crossing(-1);
+    shine.half_to_mm = crossing(1);
+}
+
 ShineOverlay shine_of(const shine::ShineReadings& shine) {
     ShineOverlay out;
     out.outline = polygon(shine.outline_px);
@@ -66,6 +91,10 @@ ShineOverlay shine_of(const shine::ShineReadings& shine) {
     out.total = QVector<double>(shine.total.begin(), shine.total.end());
     out.surface = QVector<double>(shine.surface.begin(), shine.surface.end());
     out.step_mm = shine.step_mm;
+    if (out.total.size() < 3 || out.surface.size() != out.total.size()) return out;
+    out.base_first = out.total.front() - out.surface.front();
+    out.base_last = out.total.back() - out.surface.back();
+    mark_half_height(out);
     return out;
 }
 

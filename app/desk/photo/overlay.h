@@ -77,4 +77,7 @@ struct Overlay {
 // enough, and all are used alike. near_px: how near.
 [[nodiscard]] QVector<int> colours_for(const QVector<QPolygonF>& paths, int colours, double near_px);
 
+// A point on a strand that means it and no other: the one of its path that lies farthest from all others.
+[[nodiscard]] QPointF own_point(const QVector<ShownStrand>& strands, int strand);
+
 }  // namespace kempt::desk

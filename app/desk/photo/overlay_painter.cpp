@@ -204,6 +204,16 @@ void paint_sample(QPainter& painter, const QRectF& box, Sample sample, double s)
         case Sample::unresolved:
             striped(painter, line, 4 * s);
             break;
+        case Sample::taken_out: {
+            const QPointF d(4.5 * s, 4.5 * s), e(4.5 * s, -4.5 * s), middle = box.center();
+            QPainterPath mark = path_of(QPolygonF{middle - d, middle + d});
+            mark.addPath(path_of(QPolygonF{middle - e, middle + e}));
+            cased(painter, mark, c.warning, 2.2);
+            break;
+        }
+        case Sample::joined:
+            cased(painter, line, c.warning, 1.6 * s, {2, 2});
+            break;
     }
     painter.restore();
 }

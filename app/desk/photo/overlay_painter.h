@@ -32,7 +32,9 @@ enum class Sample {
     strand,
     doubtful,
     cut_off,
-    unresolved
+    unresolved,
+    taken_out,
+    joined
 };
 void paint_sample(QPainter& painter, const QRectF& box, Sample sample, double scale);
 

@@ -77,7 +77,10 @@ void PhotoCanvas::point_at_strand(int strand) {
 }
 
 bool PhotoCanvas::fresh(ReadingGroup group) const {
-    return same_marks_for(group, overlay_marks_, finished_part(editor_.marks()));
+    Marks now = finished_part(editor_.marks());
+    now.not_hair = overlay_marks_.not_hair;
+    now.joined = overlay_marks_.joined;
+    return same_marks_for(group, overlay_marks_, now);
 }
 
 const StrandsOverlay* PhotoCanvas::strands() const {
@@ -133,6 +136,30 @@ void PhotoCanvas::clear(Tool tool) {
 void PhotoCanvas::ask_for_sheet(Tool tool) {
     end_nudge();
     if (editor_.set_sheet(sheet_of(tool))) changed(false);
+}
+
+void PhotoCanvas::drop_strand(int strand) {
+    end_nudge();
+    const StrandsOverlay* found = strands();
+    if (found == nullptr || strand < 0 || strand >= found->strands.size()) return;
+    editor_.place(MarkKind::not_hair, own_point(found->strands, strand));
+    strand_ = strand_under_ = -1;
+    changed(false);
+}
+
+void PhotoCanvas::join_strands(int one, int other) {
+    end_nudge();
+    const StrandsOverlay* found = strands();
+    if (found == nullptr || one == other || std::min(one, other) < 0) return;
+    if (std::max(one, other) >= found->strands.size()) return;
+    editor_.join(own_point(found->strands, one), own_point(found->strands, other));
+    strand_ = strand_under_ = -1;
+    changed(false);
+}
+
+void PhotoCanvas::clear_corrections() {
+    end_nudge();
+    if (editor_.clear_corrections()) changed(false);
 }
 
 void PhotoCanvas::remove_picked() {
@@ -220,6 +247,13 @@ void PhotoCanvas::tell_state() {
                 break;
             case MarkKind::scale_point:
                 words.append(numbered(tr("Ruler end")));
+                break;
+            case MarkKind::not_hair:
+                words.append(
+                    tr("A mark on a strand that was taken out is picked; removing it brings the strand back."));
+                break;
+            case MarkKind::join_point:
+                words.append(tr("The mark of a join is picked; removing it parts the strands again."));
                 break;
         }
     }

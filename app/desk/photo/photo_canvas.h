@@ -59,6 +59,9 @@ class PhotoCanvas : public QWidget {
     void clear(Tool tool);          // all of its marks
     void ask_for_sheet(Tool tool);  // its readings from the sheet as it is drawn
     void remove_picked();
+    void drop_strand(int strand);           // it is no hair
+    void join_strands(int one, int other);  // they are one hair
+    void clear_corrections();
     void set_scale_mm(double mm);
     void propose(const Marks& marks);  // in place of what is drawn; can be taken back
 
@@ -99,8 +102,9 @@ class PhotoCanvas : public QWidget {
     void view_moved();
     void render_backdrop();
     void fill_menu(QMenu& menu, std::optional<Handle> on, QPointF p, bool by_key);
-    [[nodiscard]] bool takes_points() const;              // the chosen tool, as the marks stand
-    [[nodiscard]] bool fresh(ReadingGroup group) const;   // what was measured of it belongs to what is drawn
+    [[nodiscard]] bool takes_points() const;  // the chosen tool, as the marks stand
+    // What was measured of it belongs to what is drawn. Strands stay while she corrects them.
+    [[nodiscard]] bool fresh(ReadingGroup group) const;
     [[nodiscard]] const StrandsOverlay* strands() const;  // that are drawn now
     [[nodiscard]] int strand_near(QPointF p, double reach) const;
     void tell_state();

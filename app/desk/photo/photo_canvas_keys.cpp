@@ -85,6 +85,7 @@ void PhotoCanvas::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_Delete:
         case Qt::Key_Backspace:
             by_keyboard_ = true;
+            if (!picked_ && strand_ >= 0 && tool_ == Tool::combings) return drop_strand(strand_);
             return remove_picked();
         case Qt::Key_Insert:
         case Qt::Key_A: {

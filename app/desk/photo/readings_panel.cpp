@@ -8,7 +8,7 @@
 #include "desk/look/look.h"
 #include "desk/photo/legend.h"
 #include "desk/photo/shine_plot.h"
-#include "desk/photo/strand_list.h"
+#include "desk/photo/strand_box.h"
 #include "desk/photo/tone_details.h"
 #include "desk/photo/tools.h"
 #include "desk/visit/view_tray.h"
@@ -80,10 +80,13 @@ void ReadingsPanel::add_details(ReadingGroup group, Section& section, QBoxLayout
                  "caption"));
     }
     if (group == ReadingGroup::combings || group == ReadingGroup::pattern) {
-        section.strands = new StrandList;
+        section.strands = new StrandBox(group == ReadingGroup::combings);
         column->addWidget(section.strands);
-        connect(section.strands, &StrandList::pointed_at, this, &ReadingsPanel::strand_pointed);
-        connect(section.strands, &StrandList::chosen, this, &ReadingsPanel::strand_chosen);
+        connect(section.strands, &StrandBox::pointed_at, this, &ReadingsPanel::strand_pointed);
+        connect(section.strands, &StrandBox::chosen, this, &ReadingsPanel::strand_chosen);
+        connect(section.strands, &StrandBox::drop_asked, this, &ReadingsPanel::strand_dropped);
+        connect(section.strands, &StrandBox::join_asked, this, &ReadingsPanel::strands_joined);
+        connect(section.strands, &StrandBox::clear_asked, this, &ReadingsPanel::corrections_cleared);
     }
 }
 
@@ -169,9 +172,9 @@ void ReadingsPanel::show_details(const Measured& measured) {
     if (light) shine_->show_shine(*found.shine);
     for (const auto& [group, strands] :
          {std::pair{ReadingGroup::combings, &found.combings}, {ReadingGroup::pattern, &found.pattern}}) {
-        StrandList* list = sections_[group].strands;
-        list->setVisible(strands->has_value() && !(*strands)->strands.isEmpty());
-        if (strands->has_value()) list->show_strands(**strands);
+        StrandBox* box = sections_[group].strands;
+        box->setVisible(strands->has_value());
+        if (strands->has_value()) box->show_strands(**strands, measured.marks);
     }
 }
 

@@ -14,7 +14,7 @@ namespace kempt::desk {
 
 class Legend;
 class ShinePlot;
-class StrandList;
+class StrandBox;
 class ToneDetails;
 
 class ReadingsPanel : public QFrame {
@@ -33,13 +33,16 @@ class ReadingsPanel : public QFrame {
     [[nodiscard]] QString shown(const QString& name) const;
     [[nodiscard]] QString curl() const;
     [[nodiscard]] QWidget* section(ReadingGroup group) const { return sections_[group].box; }
-    [[nodiscard]] StrandList* strands(ReadingGroup group) const { return sections_[group].strands; }
+    [[nodiscard]] StrandBox* strands(ReadingGroup group) const { return sections_[group].strands; }
     [[nodiscard]] ToneDetails* tone() const { return tone_; }
     [[nodiscard]] ShinePlot* shine() const { return shine_; }
 
   signals:
     void strand_pointed(int strand);
     void strand_chosen(int strand);
+    void strand_dropped(int strand);
+    void strands_joined(int one, int other);
+    void corrections_cleared();
 
   private:
     struct Row {
@@ -49,7 +52,7 @@ class ReadingsPanel : public QFrame {
         QWidget* box = nullptr;
         QLabel* heading = nullptr;
         Legend* legend = nullptr;
-        StrandList* strands = nullptr;
+        StrandBox* strands = nullptr;
     };
     Section make_section(ReadingGroup group);
     void add_details(ReadingGroup group, Section& section, QBoxLayout* column);

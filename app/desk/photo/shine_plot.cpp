@@ -66,10 +66,11 @@ void ShinePlot::paintEvent(QPaintEvent*) {
     painter.drawPolyline(total);
     if (shine_.step_mm > 0 && shine_.half_to_mm > shine_.half_from_mm) {
         const double from = shine_.half_from_mm / shine_.step_mm, to = shine_.half_to_mm / shine_.step_mm;
+        const QVector<double>& highlight = shine_.surface.size() == n ? shine_.surface : shine_.total;
         const auto light_at = [&](double index) {
             const auto i = std::clamp<qsizetype>(static_cast<qsizetype>(index), 0, n - 2);
             const double t = index - static_cast<double>(i);
-            return shine_.total[i] * (1 - t) + shine_.total[i + 1] * t;
+            return highlight[i] * (1 - t) + highlight[i + 1] * t;
         };
         const QPointF left = at(from, light_at(from)), right = at(to, light_at(to));
         painter.setPen(QPen(c.better, 2.4));

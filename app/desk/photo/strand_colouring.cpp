@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "desk/photo/line_geometry.h"
 #include "desk/photo/overlay.h"
 
 namespace kempt::desk {
@@ -46,6 +47,26 @@ QVector<int> colours_for(const QVector<QPolygonF>& paths, int colours, double ne
         ++used[best];
     }
     return chosen;
+}
+
+QPointF own_point(const QVector<ShownStrand>& strands, int strand) {
+    const QPolygonF& path = strands[strand].path;
+    const qsizetype step = std::max<qsizetype>(1, path.size() / 60);  // closer points would be alike
+    QPointF best = path.value(path.size() / 2);
+    double farthest = -1;
+    for (qsizetype i = 0; i < path.size(); i += step) {
+        double nearest = 1e9;
+        for (int other = 0; other < strands.size(); ++other)
+            if (other != strand) nearest = std::min(nearest, nearest_stretch(strands[other].path, path[i]).distance);
+        // Of points that lie alike free the one nearest to the middle.
+        const double middle = 1 - std::abs(2.0 * static_cast<double>(i) / static_cast<double>(path.size()) - 1);
+        const double free = std::min(nearest, 100.0) + middle;
+        if (free > farthest) {
+            farthest = free;
+            best = path[i];
+        }
+    }
+    return best;
 }
 
 }  // namespace kempt::desk

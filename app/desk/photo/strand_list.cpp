@@ -1,5 +1,6 @@
 #include "desk/photo/strand_list.h"
 
+#include <QKeyEvent>
 #include <QPainter>
 #include <QSignalBlocker>
 
@@ -70,6 +71,12 @@ void StrandList::choose(int strand) {
     const QSignalBlocker block(this);
     if (strand < 0) clearSelection();
     setCurrentRow(strand);
+}
+
+void StrandList::keyPressEvent(QKeyEvent* event) {
+    if (currentRow() >= 0 && event->key() == Qt::Key_Delete) return emit drop_asked(currentRow());
+    if (currentRow() >= 0 && event->key() == Qt::Key_J) return emit join_asked(currentRow());
+    QListWidget::keyPressEvent(event);
 }
 
 void StrandList::leaveEvent(QEvent* event) {

@@ -1,5 +1,5 @@
 // The traced strands, longest first, each with the colour that it has on the photo. Pointing at one, or choosing it,
-// shows it on the photo.
+// shows it on the photo. Keys: Delete takes the chosen one out, J joins it with the next one that is chosen.
 #pragma once
 
 #include <QListWidget>
@@ -18,8 +18,11 @@ class StrandList : public QListWidget {
   signals:
     void pointed_at(int strand);  // -1: at none
     void chosen(int strand);
+    void drop_asked(int strand);
+    void join_asked(int strand);
 
   protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;
 
   private:

@@ -17,6 +17,7 @@
 #include "desk/photo/photo_canvas.h"
 #include "desk/photo/photo_page.h"
 #include "desk/photo/readings_panel.h"
+#include "desk/photo/strand_box.h"
 #include "desk/photo/strand_list.h"
 #include "desk/session/session.h"
 #include "desk/start/start_page.h"
@@ -196,7 +197,8 @@ void Walk::plan() {
                                        lower();
                                        auto* page = qobject_cast<PhotoPage*>(window_.book()->page());
                                        if (page == nullptr) return;
-                                       if (StrandList* list = page->readings()->strands(group)) list->setCurrentRow(2);
+                                       if (StrandBox* box = page->readings()->strands(group))
+                                           box->list()->setCurrentRow(2);
                                    },
                                    whole});
             }

@@ -204,6 +204,31 @@ BOOST_AUTO_TEST_CASE(a_point_of_the_chosen_tool_is_taken_before_a_nearer_one_of_
     BOOST_TEST((e.handle_near({60, 100}, 8, MarkKind::strand_point)->kind == MarkKind::strand_point));
 }
 
+BOOST_AUTO_TEST_CASE(corrections_of_strands_are_steps_and_go_with_the_comb_out) {
+    Marks marks;
+    marks.sheet = "combings";
+    MarksEditor e = started(marks);
+    e.place(MarkKind::not_hair, {50, 60});
+    e.join({100, 100}, {120, 100});
+    e.join({200, 100}, {220, 100});
+    BOOST_TEST(e.marks().joined.size() == 4);
+    e.undo();
+    BOOST_TEST(e.marks().joined.size() == 2);
+    e.redo();
+    // One end of a join takes the other along.
+    e.remove({MarkKind::join_point, 3});
+    BOOST_TEST((e.marks().joined == QVector<QPointF>{{100, 100}, {120, 100}}));
+    e.set_sheet("strand");  // other strands are asked for
+    BOOST_TEST(e.marks().not_hair.isEmpty());
+    BOOST_TEST(e.marks().joined.isEmpty());
+    e.undo();
+    BOOST_TEST(e.clear_corrections());
+    BOOST_TEST(!e.clear_corrections());
+    BOOST_TEST(e.marks().sheet.toStdString() == "combings");
+    e.undo();
+    BOOST_TEST(e.marks().not_hair.size() == 1);
+}
+
 BOOST_AUTO_TEST_CASE(what_is_half_drawn_is_left_out_and_the_rest_can_be_measured) {
     Marks marks = test::some_marks(3);
     marks.shine_region = {{10, 10}, {50, 10}, {50, 50}};

@@ -8,9 +8,11 @@
 #include "desk/photo/measured_overlay.h"
 #include "desk/photo/photo_canvas.h"
 #include "desk/photo/readings_panel.h"
+#include "desk/photo/strand_box.h"
 #include "desk/photo/strand_list.h"
 #include "desk/photo/tone_details.h"
 #include "room.h"
+#include "shine/profile_luster.h"
 
 using namespace kempt;
 using namespace kempt::desk;
@@ -206,6 +208,81 @@ BOOST_FIXTURE_TEST_CASE(pressing_a_strand_picks_it_out_and_draws_nothing, Strand
     BOOST_TEST(!canvas.editor().can_undo());
 }
 
+BOOST_FIXTURE_TEST_CASE(a_strand_is_taken_out_and_two_are_joined_by_a_point_of_their_own, Strands) {
+    canvas.drop_strand(1);
+    BOOST_TEST_REQUIRE(canvas.marks().not_hair.size() == 1);
+    BOOST_TEST(canvas.marks().not_hair[0].y() == 150);
+    canvas.undo();
+    BOOST_TEST(canvas.marks().not_hair.isEmpty());
+    canvas.join_strands(0, 1);
+    BOOST_TEST_REQUIRE(canvas.marks().joined.size() == 2);
+    BOOST_TEST(canvas.marks().joined[0].y() == 50);
+    BOOST_TEST(canvas.marks().joined[1].y() == 150);
+    BOOST_TEST(colour_seen(at({100, 50})) == 0);  // they stay in sight until they are counted anew
+    canvas.join_strands(1, 1);
+    canvas.join_strands(0, 7);
+    BOOST_TEST(canvas.marks().joined.size() == 2);
+    // With the keyboard on the photo.
+    click({100, 152});
+    canvas.setFocus();
+    QTest::keyClick(&canvas, Qt::Key_Delete);
+    BOOST_TEST(canvas.marks().not_hair.size() == 1);
+}
+
+BOOST_AUTO_TEST_CASE(the_point_that_means_a_strand_lies_away_from_the_strands_that_cross_it) {
+    const QVector<ShownStrand> strands = {strand({{0, 0}, {50, 0}, {100, 0}, {150, 0}, {200, 0}}, 0, 20),
+                                          strand({{100, -50}, {100, 50}}, 1, 10), strand({{0, 5}, {60, 5}}, 2, 6)};
+    BOOST_TEST(own_point(strands, 0).x() > 150);
+}
+
+BOOST_AUTO_TEST_CASE(the_box_asks_for_the_other_part_of_a_join_and_goes_on_after_a_strand_is_gone) {
+    StrandBox box(true);
+    StrandsOverlay found{
+        {strand({{0, 0}, {9, 9}}, 0, 120), strand({{0, 0}, {9, 9}}, 1, 80), strand({{0, 0}, {9, 9}}, 2, 60)}, {}};
+    box.show_strands(found, {});
+    box.show();
+    QSignalSpy joined(&box, &StrandBox::join_asked), dropped(&box, &StrandBox::drop_asked);
+    QTest::keyClick(box.list(), Qt::Key_J);  // nothing chosen yet
+    BOOST_TEST(joined.isEmpty());
+    box.list()->setCurrentRow(0);
+    QTest::keyClick(box.list(), Qt::Key_J);
+    box.choose(2);  // on the photo
+    BOOST_TEST_REQUIRE(joined.size() == 1);
+    BOOST_TEST(joined.first()[0].toInt() == 0);
+    BOOST_TEST(joined.first()[1].toInt() == 2);
+    box.choose(1);
+    BOOST_TEST(joined.size() == 1);  // the join is over
+    QTest::keyClick(box.list(), Qt::Key_Delete);
+    BOOST_TEST_REQUIRE(dropped.size() == 1);
+    BOOST_TEST(dropped.first()[0].toInt() == 1);
+    found.strands.removeAt(1);
+    Marks marks;
+    marks.not_hair = {{3, 3}};
+    box.show_strands(found, marks);
+    BOOST_TEST(box.list()->currentRow() == 1);
+    bool told = false;
+    for (const QLabel* label : box.findChildren<QLabel*>())
+        told = told || (label->isVisible() && label->text() == "1 strand taken out by hand.");
+    BOOST_TEST(told);
+}
+
+BOOST_AUTO_TEST_CASE(the_width_drawn_in_the_plot_is_the_width_that_was_read) {
+    work::MeasureResult result;
+    result.shine.emplace();
+    shine::ShineReadings& shine = *result.shine;
+    shine.step_mm = 0.5;
+    for (int i = 0; i < 120; ++i) {
+        const double highlight = 0.3 * std::exp(-std::pow((i - 50) / (i < 50 ? 9.0 : 15.0), 2));
+        shine.surface.push_back(highlight);
+        shine.total.push_back(0.1 + 0.001 * i + highlight);
+    }
+    const Overlay out = overlay_from(result);
+    BOOST_TEST(out.shine->half_to_mm - out.shine->half_from_mm == shine::luster_of(shine.surface, shine.step_mm).width,
+               boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(out.shine->base_first == 0.1, boost::test_tools::tolerance(1e-6));
+    BOOST_TEST(out.shine->base_last == 0.219, boost::test_tools::tolerance(1e-3));
+}
+
 BOOST_AUTO_TEST_CASE(the_panel_shows_what_was_asked_and_tells_what_else_could_be) {
     ReadingsPanel panel;
     panel.resize(300, 900);
@@ -249,7 +326,7 @@ BOOST_AUTO_TEST_CASE(the_list_and_the_photo_point_at_the_same_strand) {
     measured.overlay.combings = StrandsOverlay{{strand({{0, 0}, {9, 9}}, 0, 120), cut}, {}};
     panel.show_measured(measured, true);
     panel.show();
-    StrandList* list = panel.strands(ReadingGroup::combings);
+    StrandList* list = panel.strands(ReadingGroup::combings)->list();
     BOOST_TEST_REQUIRE(list->count() == 2);
     BOOST_TEST(list->item(0)->text().toStdString() == "120 mm");
     BOOST_TEST(list->item(1)->text().toStdString() == "80 mm or more, doubtful");

@@ -8,6 +8,8 @@
 #include "desk/photo/photo_canvas.h"
 #include "desk/photo/photo_page.h"
 #include "desk/photo/readings_panel.h"
+#include "desk/photo/strand_box.h"
+#include "desk/photo/strand_list.h"
 #include "desk/photo/tool_row.h"
 #include "desk/widgets/notice.h"
 #include "desk/window/book_view.h"
@@ -134,6 +136,30 @@ BOOST_AUTO_TEST_CASE(ends_ask_for_their_region_and_a_comb_out_for_the_whole_shee
     marks = kept();
     BOOST_TEST(marks.sheet.toStdString() == "combings");
     BOOST_TEST(marks.region.isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(a_strand_that_is_no_hair_is_taken_out_from_the_list_and_that_is_kept) {
+    PhotoPage* p = at(View::ends);
+    press(p->tools()->button_of(Tool::combings));
+    press(button_with(p->hint(), "Measure the whole sheet"));
+    StrandBox* box = p->readings()->strands(ReadingGroup::combings);
+    BOOST_TEST(wait_until([&] { return box->list()->count() == 12; }));
+    box->list()->setCurrentRow(3);
+    BOOST_TEST(p->canvas()->strand() == 3);
+    press(button_with(box, "Not hair"));
+    Marks marks = kept();
+    BOOST_TEST_REQUIRE(marks.not_hair.size() == 1);
+    const QPolygonF& path = p->canvas()->overlay().combings->strands[3].path;
+    BOOST_TEST((path.contains(marks.not_hair[0])));
+    box->list()->setCurrentRow(0);
+    press(button_with(box, "Join with another"));
+    box->list()->setCurrentRow(5);
+    BOOST_TEST(kept().joined.size() == 2);
+    press(button_with(box, "Take all corrections back"));
+    marks = kept();
+    BOOST_TEST(marks.not_hair.isEmpty());
+    BOOST_TEST(marks.joined.isEmpty());
+    BOOST_TEST(marks.sheet.toStdString() == "combings");
 }
 
 BOOST_AUTO_TEST_CASE(every_tool_draws_by_keyboard_alone) {
