@@ -69,6 +69,7 @@ LineEnd end_of(const std::vector<cv::Point2f>& inward, float usual, const Darkne
     const std::vector<cv::Point2f> p(
         inward.begin(), inward.begin() + std::min<std::ptrdiff_t>(window, static_cast<std::ptrdiff_t>(inward.size())));
     fit_end(p, usual, end);
+    end.usual = usual;
     std::vector<float> dark;
     for (size_t i = 0; i < std::min<size_t>(12, p.size()); ++i) dark.push_back(darkness.at(p[i].x, p[i].y));
     std::nth_element(dark.begin(), dark.begin() + static_cast<std::ptrdiff_t>(dark.size() / 2), dark.end());

@@ -16,6 +16,7 @@ struct LineEnd {
     float curvature = 0;     // 1/px, signed: above 0 turns from x towards y
     float direction_sd = 0;  // radians
     float curvature_sd = 0;
+    float usual = 0.01f;   // RMS curvature of the photo's strands
     float peak = 0;        // darkness along the line's last piece
     float ahead_dark = 0;  // 0 paper .. 1 as dark as the line, over the pixels just ahead
     [[nodiscard]] cv::Point2f across() const { return {-ahead.y, ahead.x}; }

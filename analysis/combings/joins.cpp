@@ -151,30 +151,33 @@ class Component {
 }  // namespace
 
 double disagreement(const LineEnd& e, const LineEnd& f) {
-    const cv::Point2f d = f.at - e.at;
+    const cv::Point2d d = f.at - e.at;
     const double gap = cv::norm(d);
-    // Seen from each end: how far ahead and aside the other lies, against where a line of this curvature would be.
-    const double ahead_e = d.dot(e.ahead), ahead_f = -d.dot(f.ahead);
-    const double aside_e = d.dot(e.across()), aside_f = -d.dot(f.across());
+    // Angles between the way of e, the chord and the way on from f. On an arc the two are alike, and their sum is the
+    // curvature times the length of the arc.
+    auto between = [](cv::Point2d a, cv::Point2d b) { return std::atan2(a.cross(b), a.dot(b)); };
+    const cv::Point2d out = e.ahead, in = -f.ahead;
+    double turn, skew = 0;
+    if (gap < 1.5) {
+        turn = between(out, in);
+    } else {
+        const double first = between(out, d), second = between(d, in);
+        turn = first + second, skew = first - second;
+    }
+    const double half = std::min(1.5, std::abs(turn) / 2), way = gap * (half > 1e-3 ? half / std::sin(half) : 1);
     // Both curvatures in the sense of travel from e to f; f looks back, so its sign turns.
     const double ke = e.curvature, kf = -f.curvature;
-    const double turn = std::atan2(e.ahead.cross(-f.ahead), static_cast<double>(e.ahead.dot(-f.ahead)));
-    const double way = std::max(gap, 1.0), turn_gap = turn - 0.5 * (ke + kf) * way;
-    const double bend_sd = 0.5 * std::hypot(e.curvature_sd, f.curvature_sd) + 0.0025;
-    const double turn_sd = std::sqrt(e.direction_sd * e.direction_sd + f.direction_sd * f.direction_sd + 0.03 * 0.03 +
-                                     bend_sd * bend_sd * way * way);
-    auto aside_cost = [&](double aside, double ahead, double k, double direction_sd, double k_sd) {
-        const double miss = aside - 0.5 * k * ahead * std::abs(ahead),
-                     sd = std::sqrt(0.35 * 0.35 + ahead * ahead * (direction_sd * direction_sd + 0.02 * 0.02) +
-                                    0.25 * std::pow(ahead, 4) * (k_sd * k_sd + 0.0025 * 0.0025));
-        return 0.5 * miss * miss / (sd * sd);
-    };
-    double cost = 0.5 * (aside_cost(aside_e, ahead_e, ke, e.direction_sd, e.curvature_sd) +
-                         aside_cost(-aside_f, ahead_f, -kf, f.direction_sd, f.curvature_sd));
-    cost += 0.5 * turn_gap * turn_gap / (turn_sd * turn_sd);
-    const double bend =
-        (ke - kf) / std::sqrt(e.curvature_sd * e.curvature_sd + f.curvature_sd * f.curvature_sd + 0.004 * 0.004);
-    cost += 0.25 * std::min(9.0, bend * bend);
+    const double direction = e.direction_sd * e.direction_sd + f.direction_sd * f.direction_sd + 0.02 * 0.02;
+    // Curvature may change on the way, on curly hair more.
+    const double bend_sd =
+        0.5 * std::hypot(e.curvature_sd, f.curvature_sd) + 0.0012 + 0.3 * e.usual * std::min(1.0, way / 30);
+    const double turn_miss = turn - 0.5 * (ke + kf) * way, skew_miss = skew - (ke - kf) * way / 6;
+    const double place = 0.35 / std::max(gap, 1.5);
+    double cost = 0.5 * turn_miss * turn_miss / (direction + bend_sd * bend_sd * way * way);
+    cost += 0.5 * skew_miss * skew_miss / (direction + 4 * place * place + bend_sd * bend_sd * way * way / 9);
+    const double bend_var = e.curvature_sd * e.curvature_sd + f.curvature_sd * f.curvature_sd + 0.002 * 0.002 +
+                            0.3 * e.usual * e.usual * (1 + way / 15);
+    cost += 0.25 * std::min(9.0, (ke - kf) * (ke - kf) / bend_var);
     const double tone = std::log(static_cast<double>(e.peak) / f.peak) / 0.35;
     return cost + 0.25 * std::min(9.0, tone * tone);
 }

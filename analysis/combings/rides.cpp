@@ -77,6 +77,12 @@ cv::Point2f direction_at(const Chain& chain, int i, int sense) {
     return d * static_cast<float>(sense / std::max(1e-6, cv::norm(d)));
 }
 
+// Direction of a line some pixels past its end.
+cv::Point2f way_at(const LineEnd& end, float ahead) {
+    const float turn = end.curvature * ahead, c = std::cos(turn), s = std::sin(turn);
+    return {end.ahead.x * c - end.ahead.y * s, end.ahead.x * s + end.ahead.y * c};
+}
+
 double angle_cost(double cosine) {
     const double a = std::acos(std::clamp(cosine, -1.0, 1.0)) / 0.22;  // 12.5 degrees
     return 0.5 * a * a;
@@ -97,9 +103,10 @@ void rides_of(const std::vector<Chain>& chains, const Map& map, Free e, const Ri
         if (c == e.chain && std::abs(i - (e.side ? static_cast<int>(own.at.size()) - 1 : 0)) < 30) return;
         const Chain& other = chains[static_cast<size_t>(c)];
         const cv::Point2f d = other.at[static_cast<size_t>(i)] - end.at;
-        const float ahead = d.dot(end.ahead), aside = d.dot(end.across());
-        if (ahead < -1 || ahead > 9 || std::abs(aside) > aside_px) return;
-        const float turn = direction_at(other, i, 1).dot(end.ahead);
+        const float ahead = d.dot(end.ahead),
+                    aside = d.dot(end.across()) - 0.5f * end.curvature * ahead * std::abs(ahead);
+        if (ahead < -1 || ahead > 14 || std::abs(aside) > aside_px) return;
+        const float turn = direction_at(other, i, 1).dot(way_at(end, ahead));
         if (std::abs(turn) < entry_turn) return;
         const float away = std::abs(aside) + 0.4f * std::abs(ahead - 2);
         const int sense = turn > 0 ? 1 : -1;
@@ -113,7 +120,9 @@ void rides_of(const std::vector<Chain>& chains, const Map& map, Free e, const Ri
     for (const Host& h : hosts) {
         const Chain& host = chains[static_cast<size_t>(h.chain)];
         const int n = static_cast<int>(host.at.size());
-        const double entry = angle_cost(direction_at(host, h.point, h.sense).dot(end.ahead)) + 0.15 * h.away * h.away;
+        const float to_entry = (host.at[static_cast<size_t>(h.point)] - end.at).dot(end.ahead);
+        const double entry =
+            angle_cost(direction_at(host, h.point, h.sense).dot(way_at(end, to_entry))) + 0.15 * h.away * h.away;
         if (entry > options.most_cost) continue;
         std::vector<Ride> found;
         for (int k = 0; k <= static_cast<int>(options.longest_px); k += 2) {
@@ -124,9 +133,10 @@ void rides_of(const std::vector<Chain>& chains, const Map& map, Free e, const Ri
                 if (f.chain == e.chain || f.chain == h.chain) return;
                 const LineEnd& far = chains[static_cast<size_t>(f.chain)].end[f.side];
                 const cv::Point2f d = q - far.at;
-                const float ahead = d.dot(far.ahead), aside = d.dot(far.across());
-                if (ahead < -1 || ahead > 9 || std::abs(aside) > aside_px) return;
-                const double turn = -direction_at(host, i, h.sense).dot(far.ahead);
+                const float ahead = d.dot(far.ahead),
+                            aside = d.dot(far.across()) - 0.5f * far.curvature * ahead * std::abs(ahead);
+                if (ahead < -1 || ahead > 14 || std::abs(aside) > aside_px) return;
+                const double turn = -direction_at(host, i, h.sense).dot(way_at(far, ahead));
                 if (turn < entry_turn) return;
                 const double away = std::abs(aside) + 0.4 * std::abs(ahead - 2);
                 const double tone = std::log(static_cast<double>(end.peak) / far.peak) / 0.35;

@@ -6,6 +6,11 @@
 namespace kempt::combings {
 namespace {
 
+// Logistic regression on 2261 lines that run beside a clearer one for most of their way, of 40 rendered photos of all
+// hair colours and shapes (seeds 1000-1039): 93 % told right. A score of 0.4 is a probability of 0.6.
+constexpr double least_score = 0.4;
+// A strand 1 mm above the paper in light from 58 degrees off the zenith.
+constexpr double reach_mm = 1.6;
 constexpr int every = 3;  // points of a line that are looked at
 
 struct Place {
@@ -83,8 +88,9 @@ class Neighbours {
 
 }  // namespace
 
-ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double reach_px) {
+ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm) {
     ShadowSplit out;
+    const double reach_px = reach_mm * px_per_mm;
     const Neighbours neighbours(lines, bounds);
     std::vector<std::vector<Beside>> seen(lines.size());
     cv::parallel_for_(cv::Range(0, static_cast<int>(lines.size())), [&](const cv::Range& range) {
@@ -101,17 +107,19 @@ ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double reach
         for (const Beside& b : samples)
             if (b.ratio < 0.8f) sum += b.normal, votes += 1;
     if (votes > 0) out.side = sum * static_cast<float>(1 / votes);
-    const float clear = static_cast<float>(cv::norm(out.side));
-    const cv::Point2f side = clear > 0 ? out.side * (1 / clear) : out.side;
+    const double clear = cv::norm(out.side);
+    const cv::Point2f side = clear > 0 ? out.side * static_cast<float>(1 / clear) : out.side;
     for (size_t l = 0; l < lines.size(); ++l) {
-        double on_side = 0, echo = 0;
-        for (const Beside& b : seen[l]) {
-            on_side += b.ratio < 0.8f && b.normal.dot(side) > 0.1f;
-            echo += b.ratio < 0.5f && b.away < 5;
+        double on_side = 0, beside = 0, ratio = 0, away = 0;
+        for (const Beside& b : seen[l])
+            if (b.ratio < 1) beside += 1, on_side += b.normal.dot(side) > 0.1f, ratio += b.ratio, away += b.away;
+        bool shadow = false;
+        if (beside > 0.6 * static_cast<double>(seen[l].size())) {
+            const double score = 4.07 - 9.19 * ratio / beside + 5.0 * (on_side / beside - 0.5) * clear + 6.85 * clear -
+                                 1.8 * away / beside / px_per_mm -
+                                 0.45 * std::log(static_cast<double>(lines[l].at.size()));
+            shadow = score > least_score;
         }
-        const double samples = static_cast<double>(seen[l].size());
-        const bool shadow =
-            (clear > 0.35f && votes > 20 && on_side > 0.6 * samples) || (echo > 0.75 * samples && samples < 30);
         (shadow ? out.shadows : out.strands).push_back(std::move(lines[l]));
     }
     return out;

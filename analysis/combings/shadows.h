@@ -13,7 +13,6 @@ struct ShadowSplit {
     std::vector<Line> strands, shadows;
     cv::Point2f side{0, 0};  // where shadows fall, mean of unit vectors: short where there are none
 };
-// reach_px: how far a shadow may lie from its strand.
-[[nodiscard]] ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double reach_px);
+[[nodiscard]] ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm);
 
 }  // namespace kempt::combings

@@ -17,7 +17,6 @@ namespace kempt::combings {
 namespace {
 
 constexpr double least_snr = 2.5;
-constexpr double shadow_reach_mm = 1.6;   // a strand 1 mm above the paper in light from 58 degrees off the zenith
 constexpr double step_mm = 0.25;          // between points of a path
 constexpr double rim_mm = 0.8;            // an end that close to what is not looked at goes on there
 constexpr double working_px_per_mm = 18;  // above it photos are halved: finer tells nothing more about a line's course
@@ -84,7 +83,7 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     const Darkness darkness(at_work, field);
     const Ridges ridges = find_ridges(darkness, field, least_snr);
     if (tell(progress, 0.6, "following strands") == Go::stop) return cancelled();
-    ShadowSplit split = split_shadows(string_lines(ridges), ridges.bounds, shadow_reach_mm * ppm);
+    ShadowSplit split = split_shadows(string_lines(ridges), ridges.bounds, ppm);
     std::vector<Line> crumbs;
     const std::vector<Line> lines = cut_at_crossings(split.strands, ridges.bounds, 5, 3, 6, crumbs);
     const std::vector<LineEnd> ends = ends_of(lines, darkness);
