@@ -24,9 +24,11 @@ struct Shape {                     // of one strand
     double curve_diameter_mm = 0;  // 2 / mean curvature along the strand
     double wave_ratio = 1;         // arc / chord, >= 1
     double arc_mm = 0, chord_mm = 0;
+    double curve_diameter_sd = 0;  // share of it that the noise of the points leaves unsure
+    double noise_mm = 0;           // SD of a point across that was found or given
 };
 // path_mm: a traced strand in millimetres, about a point each half millimetre or closer; noise_mm: SD of a point
-// across. Errors: invalid (fewer than 5 points, shorter than 10 mm).
+// across; more is taken where the path itself shows more. Errors: invalid (fewer than 5 points, shorter than 10 mm).
 [[nodiscard]] Result<Shape> shape_of(const std::vector<cv::Point2d>& path_mm, double noise_mm);
 
 struct PatternReadings {

@@ -1,0 +1,116 @@
+#include "pattern/pattern.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "combings/trace.h"
+#include "pattern/pieces.h"
+
+namespace kempt::pattern {
+
+namespace {
+
+// A shorter piece shows too little of a pattern.
+constexpr double least_strand_mm = 20;
+
+// What one strand's figures are unsure by, as SDs (calibrated on bench_pattern's seeds 100000-100041, docs/methods.md).
+constexpr double diameter_share = 0.025;   // the tracer's own smoothing and slips, beside the noise of the points
+constexpr double diameter_common = 0.012;  // of all strands of a photo: noise bends straight ones
+constexpr double piece_share = 0.05;       // of a strand known in pieces only: the rest may bend otherwise
+constexpr double pieces_ratio_share = 0.08, pieces_length_share = 0.05;
+constexpr double most_guessed = 0.15;  // of a strand in pieces: more says too little of its length
+constexpr double ends_mm = 0.35;       // where both ends of a strand are seen
+constexpr double arc_share = 0.004;    // hair that stands off the paper is nearer to the camera
+constexpr double ratio_share = 0.004;
+
+struct Known {  // one figure of one strand
+    double log_value, sd;
+};
+
+// Median of the strands that are known. Its interval holds the errors of each, what is common to all, and the median of
+// all strands on the sheet wherever the unknown ones lie: each may lie above or below, so it may be up to half of their
+// number of places further up or down.
+Quantity median_reading(const char* name, const char* unit, std::vector<Known> known, std::size_t unknown,
+                        double common) {
+    std::sort(known.begin(), known.end(), [](const Known& a, const Known& b) { return a.log_value < b.log_value; });
+    const auto at = [&](double place) {  // between two strands in proportion
+        const double inside = std::clamp(place, 0.0, static_cast<double>(known.size() - 1));
+        const auto below = static_cast<std::size_t>(inside);
+        const auto above = std::min(below + 1, known.size() - 1);
+        const double share = inside - static_cast<double>(below);
+        return (1 - share) * known[below].log_value + share * known[above].log_value;
+    };
+    const double n = static_cast<double>(known.size()), middle = (n - 1) / 2, away = static_cast<double>(unknown) / 2;
+    double own = 0;
+    for (const Known& one : known) own += one.sd * one.sd / n;
+    // The SD of a median is sqrt(pi / 2) of a mean's.
+    const double half = 1.96 * std::sqrt(CV_PI / 2 * own / n + common * common);
+    return {name, std::exp(at(middle)), unit, std::exp(at(middle - away) - half), std::exp(at(middle + away) + half)};
+}
+
+combings::Strand shown(const combings::TracedStrand& line, const Shape& shape, bool doubtful, double scale_sd) {
+    combings::Strand strand;
+    for (std::size_t i = 0; i < line.path_px.size(); i += 2) strand.path_px.push_back(line.path_px[i]);
+    const double sd = std::sqrt(std::pow(arc_share, 2) + std::pow(ends_mm / shape.arc_mm, 2) + scale_sd * scale_sd);
+    strand.length_mm = shape.arc_mm;
+    strand.length_low = shape.arc_mm * std::exp(-1.96 * sd);
+    strand.length_high = shape.arc_mm * std::exp(1.96 * sd);
+    strand.doubtful = doubtful;
+    strand.cut_off = line.cut_off;
+    return strand;
+}
+
+}  // namespace
+
+Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibration& calibration,
+                                        const std::vector<cv::Point2d>& region_px, const Progress& progress) {
+    auto traced = combings::trace_strands(photo, calibration, region_px, {}, progress);
+    if (!traced) return traced.error();
+    PatternReadings out;
+    std::vector<Known> diameters, ratios, lengths;
+    std::size_t clear = 0, unknown = 0;
+    for (const Whole& whole : wholes_of(traced.value())) {
+        if (whole.length_mm < least_strand_mm) continue;
+        for (const Piece& piece : whole.pieces) {
+            out.strands.push_back(shown(traced->strands[piece.line], piece.shape, !whole.clear, traced->scale_sd));
+            out.shapes.push_back(piece.shape);
+        }
+        diameters.push_back({std::log(whole.curve_diameter_mm()),
+                             std::hypot(whole.curve_diameter_sd(), diameter_share, whole.clear ? 0 : piece_share)});
+        if (whole.clear) {
+            const Shape& shape = whole.pieces.front().shape;
+            ++clear;
+            ratios.push_back(
+                {std::log(shape.wave_ratio), std::hypot(ratio_share, ends_mm / std::max(shape.chord_mm, ends_mm))});
+            lengths.push_back({std::log(shape.arc_mm), std::hypot(arc_share, ends_mm / shape.arc_mm)});
+        } else if (!whole.cut_off && whole.guessed_mm < most_guessed * whole.length_mm) {
+            ratios.push_back(
+                {std::log(std::max(1.0, whole.length_mm / std::max(whole.chord_mm, ends_mm))), pieces_ratio_share});
+            lengths.push_back({std::log(whole.length_mm), pieces_length_share});
+        } else {
+            ++unknown;
+        }
+    }
+    if (diameters.empty()) {
+        for (const char* name : {"curve_diameter", "wave_ratio", "strand_length"})
+            out.refused.push_back({name, "no-strand", "No strand of 20 mm or more lies on the sheet."});
+        return out;
+    }
+    out.readings.push_back(
+        median_reading("curve_diameter", "mm", diameters, 0, std::hypot(traced->scale_sd, diameter_common)));
+    if (3 * clear < 2 * diameters.size() || ratios.size() <= unknown) {
+        for (const char* name : {"wave_ratio", "strand_length"})
+            out.refused.push_back({name, "strands-doubtful",
+                                   "More than a third of the strands could not be followed from end to end without a "
+                                   "guess. Lay down a few strands that do not touch, away from the rim and the card."});
+        return out;
+    }
+    Quantity ratio = median_reading("wave_ratio", "-", ratios, unknown, 0);
+    ratio.low = std::max(1.0, ratio.low);
+    out.readings.push_back(ratio);
+    out.readings.push_back(
+        median_reading("strand_length", "mm", lengths, unknown, std::hypot(traced->scale_sd, 0.001)));
+    return out;
+}
+
+}  // namespace kempt::pattern

@@ -1,0 +1,95 @@
+#include "bench/pattern/cases.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bench {
+
+const char* const pattern_names[pattern_classes] = {"straight", "slight bend", "loose",
+                                                    "medium",   "tight",       "very tight"};
+
+namespace {
+
+// Wavy strands bend by about 2 pi amplitude / (wave / 2 pi)^2 / ... : the amplitude that gives a mean curvature, from
+// 4 atan(2 pi A / lambda) per lambda x ratio, found by halving.
+double amplitude_for(double curve_diameter_mm, double wave_mm) {
+    double low = 0, high = wave_mm;
+    for (int i = 0; i < 40; ++i) {
+        const double a = 0.5 * (low + high), steep = 2 * 3.14159265358979 * a / wave_mm;
+        double length = 0;
+        for (int k = 0; k < 200; ++k) length += std::hypot(1.0, steep * std::cos(0.0314159265358979 * (k + 0.5))) / 200;
+        (2 / (4 * std::atan(steep) / (wave_mm * length)) > curve_diameter_mm ? low : high) = a;
+    }
+    return 0.5 * (low + high);
+}
+
+double median_of(const std::vector<TrueShape>& all, double TrueShape::*member) {
+    std::vector<double> values;
+    for (const TrueShape& one : all) values.push_back(one.*member);
+    std::sort(values.begin(), values.end());
+    return values.empty() ? 0 : 0.5 * (values[(values.size() - 1) / 2] + values[values.size() / 2]);
+}
+
+}  // namespace
+
+PatternCase pattern_case(uint64_t person, uint64_t shot, int hair_colour, int pattern, double loosened) {
+    render::Rng rng(person * 7919 + 23);
+    PatternCase out;
+    out.pattern = pattern >= 0 ? pattern : static_cast<int>(rng.index(pattern_classes));
+    render::SheetOptions sheet;
+    sheet.hair_colour = hair_colour;
+    sheet.quarter_turns = false;
+    sheet.table_mm = 4;
+    out.scene = render::sheet_scene(person * 31 + 5, shot * 37 + 7, sheet);
+    render::LooseOptions options;
+    options.short_share = 0;
+    options.count = static_cast<int>(4 + rng.index(5));
+    options.length_mm = rng.uniform(70, 160);
+    options.spread = 0.15;
+    // Classes by the head's usual curve diameter: steps of our own scale, half of a step kept clear.
+    static constexpr double from[pattern_classes] = {120, 55, 28, 14, 7, 3.2},
+                            to[pattern_classes] = {400, 85, 42, 21, 11, 5};
+    const double usual = rng.log_uniform(from[out.pattern], to[out.pattern]);
+    // Loose hair waves or coils, bent hair waves, tighter hair coils.
+    const bool coils = out.pattern >= 3 || (out.pattern == 2 && rng.chance(0.5));
+    options.shape = out.pattern == 0 ? render::Shape::straight : coils ? render::Shape::coiled : render::Shape::wavy;
+    options.curl_mm = usual;
+    out.strands = render::loose_strands(rng, out.scene.hair, options);
+    for (render::LooseStrand& s : out.strands) {
+        if (options.shape == render::Shape::straight) s.wander = 2.5 / usual * std::exp(rng.normal(0, 0.15));
+        if (options.shape == render::Shape::wavy) {
+            s.wave_mm = usual * rng.uniform(0.7, 1.0);
+            s.wave_amplitude_mm = amplitude_for(usual * std::exp(rng.normal(0, 0.12)), s.wave_mm) / loosened;
+        }
+        s.coil_mm *= loosened;
+        s.coil_pitch_mm *= loosened;
+    }
+    return out;
+}
+
+TrueShape true_shape(const std::vector<render::V2>& path) {
+    double turned = 0, length = 0, before = 0;
+    for (size_t i = 1; i < path.size(); ++i) {
+        const double dx = path[i].x - path[i - 1].x, dy = path[i].y - path[i - 1].y, angle = std::atan2(dy, dx);
+        length += std::hypot(dx, dy);
+        if (i > 1) turned += std::abs(std::remainder(angle - before, 2 * 3.14159265358979));
+        before = angle;
+    }
+    const double chord = std::hypot(path.back().x - path.front().x, path.back().y - path.front().y);
+    return {2 * length / turned, length / chord, length};
+}
+
+PatternShot take_pattern(const PatternCase& c, uint64_t lie) {
+    render::Rng rng(lie * 104729 + 29);
+    render::Lie where = render::free_lie(c.scene);
+    where.apart_mm = 3;
+    const render::Coat coat = render::throw_down(rng, c.strands, where);
+    PatternShot out;
+    out.shot = render::take_sheet(c.scene, coat);
+    for (const auto& path : out.shot.strands_mm) out.strands.push_back(true_shape(path));
+    out.median = {median_of(out.strands, &TrueShape::curve_diameter_mm), median_of(out.strands, &TrueShape::wave_ratio),
+                  median_of(out.strands, &TrueShape::arc_mm)};
+    return out;
+}
+
+}  // namespace bench

@@ -1,0 +1,83 @@
+#include "bench/pattern/page.h"
+
+#include <cmath>
+#include <map>
+
+#include "bench/pattern/cases.h"
+#include "bench/support/tables.h"
+
+namespace bench {
+
+namespace {
+
+const std::vector<Spec> specs = {{"curve_diameter", "mm", "error <= 10 %; 90-98 %", true},
+                                 {"wave_ratio", "-", "error <= 3 %; 90-98 %", true},
+                                 {"strand_length", "mm", "error <= 2 %; 90-98 %", true}};
+
+// These readings span a factor of a hundred between heads, so that errors are told in % of the truth.
+void share_table(std::ostream& out, const std::vector<Row>& rows, const std::string& title, const std::string& column,
+                 const std::vector<std::string>& labels) {
+    out << "| " << title << " | photos | refused |";
+    for (const Spec& spec : specs) out << " `" << spec.reading << "` error (ratio to all) |";
+    out << "\n| --- | --- | --- | --- | --- | --- |\n";
+    for (size_t k = 0; k < labels.size(); ++k) {
+        const auto take = [&](const Row& row) { return row.at(column) == std::to_string(k); };
+        const Errors first = errors_of(rows, specs[0].reading, take);
+        out << "| " << labels[k] << " | " << first.n << " | " << first.refused << " |";
+        for (const Spec& spec : specs) {
+            const double here = errors_of(rows, spec.reading, take).mean_share(),
+                         all = errors_of(rows, spec.reading).mean_share();
+            out << " " << fixed(100 * here, 2) << " % (" << fixed(here / all, 2) << ") |";
+        }
+        out << "\n";
+    }
+    out << "\n";
+}
+
+// SD of the logarithm within a visit and between visits of the same strands laid down anew.
+void spread_table(std::ostream& out, const std::vector<Row>& pairs) {
+    out << "| reading | SD of shots within a visit | SD between visits that shots cannot show |\n| --- | --- | --- |\n";
+    for (const Spec& spec : specs) {
+        std::map<std::string, std::map<std::string, std::vector<double>>> visits;
+        for (const Row& row : pairs)
+            if (const double v = number(row, spec.reading); v > 0 && row.at("visit") != "C")
+                visits[row.at("pair")][row.at("visit")].push_back(std::log(v));
+        double within = 0, between = 0;
+        int n_within = 0, n_between = 0;
+        for (auto& [pair, of] : visits) {
+            for (auto& [visit, shots] : of)
+                if (shots.size() == 2) within += std::pow(shots[0] - shots[1], 2) / 2, ++n_within;
+            if (of["A"].size() == 2 && of["B"].size() == 2) {
+                between += std::pow((of["A"][0] + of["A"][1] - of["B"][0] - of["B"][1]) / 2, 2) / 2;
+                ++n_between;
+            }
+        }
+        within /= std::max(1, n_within);
+        between = std::max(0.0, between / std::max(1, n_between) - within / 2);
+        out << "| `" << spec.reading << "` | " << fixed(100 * std::sqrt(within), 2) << " % | "
+            << fixed(100 * std::sqrt(between), 2) << " % |\n";
+    }
+    out << "\n";
+}
+
+}  // namespace
+
+void pattern_page(std::ostream& out, const std::vector<Row>& rows, const std::vector<Row>& pairs) {
+    out << "## Pattern and stretch\n\nFour to eight strands that do not touch, laid on the sheet; whole sheets at "
+           "10-14 px/mm. Truth is the median over the strands that\nlie there, from their drawn paths. The stretch of "
+           "two photos follows from two `strand_length`s.\n\n";
+    reading_table(out, rows, specs);
+    refusal_line(out, rows, specs);
+    const auto labels = [](const char* const* of, int count) { return std::vector<std::string>(of, of + count); };
+    out << "### By class\n\nMean error in % of the truth. Wanted: each class within 1.5 times the mean error over all "
+           "classes, or refused.\n\n";
+    share_table(out, rows, "pattern as the hair grows", "pattern", labels(pattern_names, pattern_classes));
+    share_table(out, rows, "hair", "hair", labels(render::hair_names, render::hair_colours));
+    out << "### Verdicts\n\nVisits of two shots of a lie; A and B the same strands laid down anew, C with the curls "
+           "loosened (coils 1.3 times as wide, waves\n1.3 times as flat). No direction is better than the other: "
+           "'called' is any change, and the change's sign is the true one.\n\n";
+    verdict_table(out, pairs, specs);
+    spread_table(out, pairs);
+}
+
+}  // namespace bench
