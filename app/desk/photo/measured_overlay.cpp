@@ -4,8 +4,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "combings/field.h"
 #include "desk/look/colours.h"
 #include "desk/photo/line_geometry.h"
+#include "work/measure_groups.h"
 #include "work/weeks_of_line.h"
 
 namespace kempt::desk {
@@ -15,6 +17,8 @@ constexpr int widest_tint = 2000;  // px: the screen shows no more
 constexpr int full_alpha = 150;    // of 255, where all is covered: the hair under the tint is still seen
 // Strands nearer than this to each other get different colours.
 constexpr double near_mm = 4;
+// A strand that runs into the rim ends that close to it.
+constexpr double rim_mm = 1;
 
 QPolygonF polygon(const std::vector<cv::Point2d>& points) {
     QPolygonF out;
@@ -92,8 +96,12 @@ ShineOverlay shine_of(const shine::ShineReadings& shine) {
     out.surface = QVector<double>(shine.surface.begin(), shine.surface.end());
     out.step_mm = shine.step_mm;
     if (out.total.size() < 3 || out.surface.size() != out.total.size()) return out;
-    out.base_first = out.total.front() - out.surface.front();
-    out.base_last = out.total.back() - out.surface.back();
+    // Without the grain of single values: over a twentieth of the curve at each end.
+    const qsizetype n = out.total.size(), few = std::max<qsizetype>(1, n / 20);
+    for (qsizetype i = 0; i < few; ++i) {
+        out.base_first += (out.total[i] - out.surface[i]) / static_cast<double>(few);
+        out.base_last += (out.total[n - 1 - i] - out.surface[n - 1 - i]) / static_cast<double>(few);
+    }
     mark_half_height(out);
     return out;
 }
@@ -175,7 +183,22 @@ EndsOverlay ends_of(const ends::EndsReadings& ends, QRect photo) {
     return out;
 }
 
-StrandsOverlay strands_of(const std::vector<combings::Strand>& strands, double px_per_mm) {
+// The ends of a cut-off strand at what is not looked at: rim, print, card, the region's sides. At least one.
+QVector<QPointF> open_ends(const std::vector<cv::Point2d>& path, const combings::Field& field) {
+    if (path.empty()) return {};
+    const double first = field.inside_mm(path.front()), last = field.inside_mm(path.back());
+    QVector<QPointF> ends;
+    if (first <= std::max(rim_mm, std::min(first, last))) ends << QPointF(path.front().x, path.front().y);
+    if (last <= std::max(rim_mm, std::min(first, last))) ends << QPointF(path.back().x, path.back().y);
+    return ends;
+}
+
+StrandsOverlay strands_of(const std::vector<combings::Strand>& strands, const work::MeasureResult& result,
+                          const Marks& marks) {
+    const double px_per_mm = result.px_per_mm;
+    std::optional<combings::Field> field;
+    if (result.calibration.sheet)
+        field.emplace(result.calibration, work::points_from(marks.region), combings::CombingsOptions{}.margin_mm);
     StrandsOverlay out;
     QVector<QPolygonF> paths;
     for (const combings::Strand& strand : strands) {
@@ -186,6 +209,7 @@ StrandsOverlay strands_of(const std::vector<combings::Strand>& strands, double p
         to.high = strand.length_high;
         to.doubtful = strand.doubtful;
         to.cut_off = strand.cut_off;
+        if (to.cut_off && field) to.open_ends = open_ends(strand.path_px, *field);
         out.strands.append(to);
         paths.append(to.path);
     }
@@ -196,18 +220,18 @@ StrandsOverlay strands_of(const std::vector<combings::Strand>& strands, double p
 
 }  // namespace
 
-Overlay overlay_from(const work::MeasureResult& result) {
+Overlay overlay_from(const work::MeasureResult& result, const Marks& marks) {
     Overlay out;
     out.edges = edges_of(result.edges);
     if (result.shine) out.shine = shine_of(*result.shine);
     if (result.tone) out.tone = tone_of(*result.tone);
     if (result.ends) out.ends = ends_of(*result.ends, QRect(QPoint(0, 0), result.header.size));
     if (result.combings) {
-        out.combings = strands_of(result.combings->strands, result.px_per_mm);
+        out.combings = strands_of(result.combings->strands, result, marks);
         for (const auto& line : result.combings->unresolved_px) out.combings->unresolved.append(polygon(line));
     }
     if (result.pattern) {
-        out.pattern = strands_of(result.pattern->strands, result.px_per_mm);
+        out.pattern = strands_of(result.pattern->strands, result, marks);
         for (qsizetype i = 0; i < out.pattern->strands.size(); ++i) {
             const auto at = static_cast<std::size_t>(i);
             if (at >= result.pattern->shapes.size()) break;

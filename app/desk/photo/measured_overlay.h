@@ -6,6 +6,7 @@
 
 namespace kempt::desk {
 
-[[nodiscard]] Overlay overlay_from(const work::MeasureResult& result);
+// marks: that were measured.
+[[nodiscard]] Overlay overlay_from(const work::MeasureResult& result, const Marks& marks = {});
 
 }  // namespace kempt::desk

@@ -55,7 +55,7 @@ QImage screen_image(const Photo& photo) {
     return image;
 }
 
-Measured shown(const work::MeasureResult& result) {
+Measured shown(const work::MeasureResult& result, const Marks& marks) {
     Measured out;
     const auto text = [](const std::string& s) { return QString::fromStdString(s); };
     for (const Quantity& q : result.readings)
@@ -80,7 +80,7 @@ Measured shown(const work::MeasureResult& result) {
     for (const Quantity& q : result.readings)
         if (q.name == "curve_diameter") out.curl = text(pattern::word_of(pattern::curl_of(q.value)));
     out.asked = result.asked;
-    out.overlay = overlay_from(result);
+    out.overlay = overlay_from(result, marks);
     return out;
 }
 
@@ -103,7 +103,7 @@ OpenFunction open_with_analysis() {
             with.with_overlay = with_cover;
             auto measured = work::measure_open_photo(*photo, marks, with, go, *last ? &**last : nullptr);
             if (!measured.ok()) return measured.error();
-            Measured to_show = shown(measured.value());
+            Measured to_show = shown(measured.value(), marks);
             *last = work::Earlier{marks, std::move(measured.value())};
             return to_show;
         };

@@ -59,6 +59,7 @@ ReadingsPanel::Section ReadingsPanel::make_section(ReadingGroup group) {
         rows_.insert(name, row);
     }
     add_details(group, section, column);
+    column->addSpacing(measures().gap(1));
     section.legend = new Legend(group);
     column->addWidget(section.legend);
     column->addSpacing(measures().gap(2));
