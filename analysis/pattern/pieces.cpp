@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <opencv2/core/utility.hpp>
+#include <optional>
 
 namespace kempt::pattern {
 
@@ -71,6 +73,13 @@ std::vector<Whole> wholes_of(const combings::Traced& traced) {
         for (std::size_t k = 0; k < i; ++k)
             if (find(i) != find(k) && touch(lines[i], lines[k]))
                 root[std::max(find(i), find(k))] = std::min(find(i), find(k));
+    std::vector<std::optional<Shape>> shapes(lines.size());
+    cv::parallel_for_({0, static_cast<int>(lines.size())}, [&](const cv::Range& range) {
+        for (int i = range.start; i < range.end; ++i) {
+            const auto k = static_cast<std::size_t>(i);
+            if (auto shape = shape_of(lines[k].path_mm, traced.point_sd_mm)) shapes[k] = shape.value();
+        }
+    });
     std::vector<Whole> out(lines.size());
     std::vector<std::vector<cv::Point2d>> ends(lines.size());
     std::vector<std::pair<double, double>> noise;     // and the length that shows it
@@ -88,12 +97,12 @@ std::vector<Whole> wholes_of(const combings::Traced& traced) {
         }
         if (first) whole.clear = line.doubts == 0 && line.blank_mm < 1 && line.shared_mm == 0 && !line.cut_off;
         if (whole.length_mm - lines[r].length_mm > crumb_mm && !first) whole.clear = false;
-        auto shape = shape_of(line.path_mm, traced.point_sd_mm);
+        const std::optional<Shape>& shape = shapes[i];
         if (!shape) {
             whole.guessed_mm += line.length_mm;
             continue;
         }
-        whole.pieces.push_back({i, shape.value()});
+        whole.pieces.push_back({i, *shape});
         noise.emplace_back(shape->noise_mm, line.length_mm);
     }
     const double most = most_noise * weighted_median(noise);

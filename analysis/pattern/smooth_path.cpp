@@ -39,7 +39,7 @@ SmoothPath::SmoothPath(const std::vector<cv::Point2d>& path, double noise_mm) {
     t_.assign(path.size(), 0);
     for (std::size_t i = 1; i < path.size(); ++i) t_[i] = t_[i - 1] + cv::norm(path[i] - path[i - 1]);
     end_ = t_.back();
-    choose(path, noise_mm);
+    choose(path, noise_mm, 0);
     // Noise makes the path's own length too long, more so where points lie close: again with the curve's length.
     std::vector<double> arc(t_.size(), 0);
     for (std::size_t i = 1; i < t_.size(); ++i) {
@@ -51,7 +51,7 @@ SmoothPath::SmoothPath(const std::vector<cv::Point2d>& path, double noise_mm) {
     }
     t_ = arc;
     end_ = t_.back();
-    choose(path, noise_mm);
+    choose(path, noise_mm, 6);  // to a sixth of a decade
 }
 
 void SmoothPath::lay_knots(double knot) {
@@ -140,7 +140,7 @@ double SmoothPath::risk(const std::vector<cv::Point2d>& path, double noise_mm) c
     return sum / (noise_mm * noise_mm) + 2 * dearer * freedom();
 }
 
-void SmoothPath::choose(const std::vector<cv::Point2d>& path, double noise_mm) {
+void SmoothPath::choose(const std::vector<cv::Point2d>& path, double noise_mm, int thirds) {
     // No closer than the points, nor than 0.25 mm: a twelfth of a coil of 3 mm, bent by cubics to 1e-5 of its radius.
     const double finest = std::max(0.25, end_ / static_cast<double>(path.size() - 1));
     const auto risk_at = [&](double log_penalty) {
@@ -148,19 +148,19 @@ void SmoothPath::choose(const std::vector<cv::Point2d>& path, double noise_mm) {
         solve(path);
         return risk(path, noise_mm);
     };
-    // Each halving of the knots' distance is worth a penalty of 2^6 for the same stiffness, so that this range covers
-    // all stiffnesses without a step.
-    const double least = std::log(1e-4), most = std::log(1e4), step = std::log(10.0);
+    // Each halving of the knots' distance is worth a penalty of 2^6 for the same stiffness, so that four decades cover
+    // all stiffnesses without a gap; the finest knots also go unpenalised.
+    const double step = std::log(10.0), least = -2 * step, most = 2 * step;
     double best = 1e300, best_penalty = 0, best_knot = end_;
     for (double knot = end_;; knot = std::max(knot / 2, finest)) {
         lay_knots(knot);
-        for (double penalty = least; penalty <= most + 1e-9; penalty += step)
+        for (double penalty = knot <= finest ? 2 * least : least; penalty <= most + 1e-9; penalty += step)
             if (const double now = risk_at(penalty); now < best) best = now, best_penalty = penalty, best_knot = knot;
         if (knot <= finest) break;
     }
     lay_knots(best_knot);
     double low = best_penalty - step, high = best_penalty + step;
-    for (int i = 0; i < 8; ++i) {  // to a tenth of the step
+    for (int i = 0; i < thirds; ++i) {
         const double third = (high - low) / 3;
         if (risk_at(low + third) < risk_at(high - third))
             high -= third;

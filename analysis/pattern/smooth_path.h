@@ -30,7 +30,8 @@ class SmoothPath {
     struct Band {  // symmetric, half width 3: row i holds (i, i) .. (i, i + 3)
         std::vector<cv::Vec4d> rows;
     };
-    void choose(const std::vector<cv::Point2d>& path, double noise_mm);
+    // thirds: how often the penalty is narrowed down to two thirds of a range of two decades.
+    void choose(const std::vector<cv::Point2d>& path, double noise_mm, int thirds);
     void lay_knots(double knot);
     void assemble(double penalty);
     void solve(const std::vector<cv::Point2d>& path);
