@@ -2,79 +2,17 @@
 // run.
 //   bench_speed KEMPT FOLDER [RUNS]    makes FOLDER/speed.jpg when it is missing; prints name,value lines
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
-#include <iterator>
 #include <string>
 #include <vector>
 
-#include <fcntl.h>
-#include <jpeglib.h>
-#include <sys/resource.h>
-#include <sys/wait.h>
-#include <unistd.h>
-
+#include "bench/support/timing.h"
 #include "render/write_photo.h"
 
-namespace {
-
-double now() {
-    return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
-}
-
-// What any reader must do: bytes from the disk to rows of RGB.
-double plain_decode(const std::string& path) {
-    const double start = now();
-    std::ifstream in(path, std::ios::binary);
-    const std::vector<unsigned char> bytes{std::istreambuf_iterator<char>(in), {}};
-    jpeg_decompress_struct d;
-    jpeg_error_mgr errors;
-    d.err = jpeg_std_error(&errors);
-    jpeg_create_decompress(&d);
-    jpeg_mem_src(&d, bytes.data(), bytes.size());
-    jpeg_read_header(&d, TRUE);
-    d.out_color_space = JCS_RGB;
-    jpeg_start_decompress(&d);
-    std::vector<unsigned char> pixels(static_cast<size_t>(d.output_width) * d.output_height * 3);
-    while (d.output_scanline < d.output_height) {
-        unsigned char* row = pixels.data() + static_cast<size_t>(d.output_scanline) * d.output_width * 3;
-        jpeg_read_scanlines(&d, &row, 1);
-    }
-    jpeg_finish_decompress(&d);
-    jpeg_destroy_decompress(&d);
-    return now() - start;
-}
-
-double measure(const std::string& kempt, const std::string& photo, const std::string& marks, long& peak_kb,
-               double& cpu) {
-    const double start = now();
-    const pid_t child = fork();
-    if (child == 0) {
-        const int null = open("/dev/null", O_WRONLY);
-        dup2(null, 1);
-        execl(kempt.c_str(), kempt.c_str(), "measure", photo.c_str(), "--marks", marks.c_str(), "--json",
-              static_cast<char*>(nullptr));
-        _exit(127);
-    }
-    int status = 0;
-    rusage use{};
-    wait4(child, &status, 0, &use);
-    if (!WIFEXITED(status) || WEXITSTATUS(status) != 0) std::exit(1);
-    peak_kb = std::max(peak_kb, use.ru_maxrss);
-    cpu = static_cast<double>(use.ru_utime.tv_sec + use.ru_stime.tv_sec) +
-          1e-6 * static_cast<double>(use.ru_utime.tv_usec + use.ru_stime.tv_usec);
-    return now() - start;
-}
-
-double median(std::vector<double> v) {
-    std::nth_element(v.begin(), v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2), v.end());
-    return v[v.size() / 2];
-}
-
-}  // namespace
+using bench::median;
 
 int main(int argc, char** argv) {
     if (argc < 3) return 2;
@@ -103,13 +41,16 @@ int main(int argc, char** argv) {
     }
     std::vector<double> plain, whole, cpus, ratio;
     long peak = 0;
-    (void)plain_decode(photo);
-    double cpu = 0;
-    (void)measure(kempt, photo, marks, peak, cpu);
+    const std::vector<std::string> command = {kempt, "measure", photo, "--marks", marks, "--json"};
+    (void)bench::plain_decode_s(photo);
+    (void)bench::run_child(command);
     for (int i = 0; i < runs; ++i) {  // alternating, so that a busy neighbour hits both
-        plain.push_back(plain_decode(photo));
-        whole.push_back(measure(kempt, photo, marks, peak, cpu));
-        cpus.push_back(cpu);
+        plain.push_back(bench::plain_decode_s(photo));
+        const bench::Child child = bench::run_child(command);
+        if (!child.good) return 1;
+        whole.push_back(child.wall_s);
+        cpus.push_back(child.cpu_s);
+        peak = std::max(peak, child.peak_kb);
         ratio.push_back(whole.back() / plain.back());
     }
     std::printf(

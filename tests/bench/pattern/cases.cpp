@@ -10,8 +10,8 @@ const char* const pattern_names[pattern_classes] = {"straight", "slight bend", "
 
 namespace {
 
-// Wavy strands bend by about 2 pi amplitude / (wave / 2 pi)^2 / ... : the amplitude that gives a mean curvature, from
-// 4 atan(2 pi A / lambda) per lambda x ratio, found by halving.
+// Amplitude A of a sine of that length whose mean curvature, 4 atan(2 pi A / lambda) over the arc of a wave, gives the
+// curve diameter; found by halving.
 double amplitude_for(double curve_diameter_mm, double wave_mm) {
     double low = 0, high = wave_mm;
     for (int i = 0; i < 40; ++i) {
@@ -62,7 +62,8 @@ PatternCase pattern_case(uint64_t person, uint64_t shot, int hair_colour, int pa
             s.wave_amplitude_mm = amplitude_for(usual * std::exp(rng.normal(0, 0.12)), s.wave_mm) / loosened;
         }
         s.coil_mm *= loosened;
-        s.coil_pitch_mm *= loosened;
+        s.coil_pitch_mm *= loosened * loosened;
+        s.length_mm *= 1 + (loosened - 1) / 6;
     }
     return out;
 }

@@ -17,8 +17,9 @@ struct PatternCase {
     std::vector<render::LooseStrand> strands;  // apart from each other when laid down
     int pattern = 0;
 };
-// person: hair, its pattern and the strands. shot: light, phone, camera. loosened: coils this much wider, waves that
-// much flatter (lengths stay). hair_colour, pattern below 0: any.
+// person: hair, its pattern and the strands. shot: light, phone, camera. loosened: coils this much wider and its
+// square more drawn out, waves this much flatter, strands a sixth of the excess longer. hair_colour, pattern below 0:
+// any.
 [[nodiscard]] PatternCase pattern_case(uint64_t person, uint64_t shot, int hair_colour = -1, int pattern = -1,
                                        double loosened = 1);
 
