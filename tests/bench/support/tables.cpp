@@ -100,7 +100,7 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
             if (letter < 'A' || letter > 'C') continue;
             Visit& visit = pairs[row.at("pair")][static_cast<size_t>(letter - 'A')];
             if (const double value = number(row, spec.reading); !std::isnan(value)) visit.shots.push_back(value);
-            if (const double truth = number(row, spec.reading + "_true"); !std::isnan(truth))
+            if (const double truth = number(row, spec.reading + "_true"); truth >= 0)
                 visit.truth += truth, ++visit.truths;
         }
         std::vector<std::vector<double>> book;
