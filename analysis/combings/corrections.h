@@ -1,0 +1,29 @@
+// What a person corrects among traced strands: one that is no hair, two that are one.
+#pragma once
+
+#include <array>
+#include <opencv2/core.hpp>
+#include <vector>
+
+#include "card/calibration.h"
+#include "combings/combings.h"
+
+namespace kempt::combings {
+
+struct Corrections {
+    std::vector<cv::Point2d> not_hair_px;               // a point on each strand that is no hair
+    std::vector<std::array<cv::Point2d, 2>> joined_px;  // a point on each of two strands that are one
+    [[nodiscard]] bool none() const { return not_hair_px.empty() && joined_px.empty(); }
+};
+
+// How far a point may lie from the strand that it means, mm: points are stored on the path of the strand, and a path
+// traced anew by a later method lies within a hair's breadth or two of it.
+inline constexpr double correction_reach_mm = 1.5;
+
+// The strands as corrected, longest first. A point means the strand that it lies nearest to, among the strands as they
+// were traced; without one within reach it changes nothing. Strands are joined at the two ends that lie nearest to each
+// other, and the way between them counts; what is joined to something that is no hair is no hair either.
+[[nodiscard]] std::vector<Strand> corrected(const std::vector<Strand>& strands, const Corrections& corrections,
+                                            const card::Calibration& calibration);
+
+}  // namespace kempt::combings
