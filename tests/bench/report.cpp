@@ -130,7 +130,17 @@ void speeds(std::ostream& out, std::map<std::string, std::string> speed) {
         << "| coverage error | " << speed["strip_kempt_coverage_error"] << " points | "
         << speed["strip_skimage_coverage_error"] << " points | no larger |\n| strands error | "
         << speed["strip_kempt_strands_error"] << " % | " << speed["strip_skimage_strands_error"]
-        << " % | no larger |\n";
+        << " % | no larger |\n\n";
+    out << "And tracing " << speed["sheet_sheets"]
+        << " whole sheets with 10 to 60 loose strands against the same kind of pipeline "
+           "(`tests/bench/skimage_strands.py`):\n\n| what | Kempt | scikit-image | wanted |\n| --- | --- | --- | --- "
+           "|\n"
+        << "| time of a sheet | " << speed["sheet_kempt_ms"] << " ms | " << speed["sheet_skimage_ms"] << " ms ("
+        << speed["sheet_skimage_own_sigmas_ms"]
+        << " ms with its own sigmas) | 10 times faster: " << speed["sheet_times_faster"] << " ("
+        << speed["sheet_times_faster_own_sigmas"] << ") |\n| count error | " << speed["sheet_kempt_count_error"]
+        << " % | " << speed["sheet_skimage_count_error"] << " % | no larger |\n| mean length error | "
+        << speed["sheet_kempt_length_error"] << " % | " << speed["sheet_skimage_length_error"] << " % | no larger |\n";
 }
 
 }  // namespace

@@ -5,34 +5,15 @@
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
-#include <fstream>
 #include <opencv2/core/utility.hpp>
 #include <string>
 
 #include "bench/support/measure_shot.h"
+#include "bench/support/npy.h"
 #include "bench/support/timing.h"
 #include "edges/band.h"
 #include "intake/intake.h"
 #include "render/write_photo.h"
-
-namespace {
-
-// NumPy's file format, version 1.0: magic, length of the heading, heading padded to 64 bytes, values by rows.
-void write_npy(const std::string& path, const cv::Mat& rgb) {
-    std::string head = "{'descr': '<f4', 'fortran_order': False, 'shape': (" + std::to_string(rgb.rows) + ", " +
-                       std::to_string(rgb.cols) + ", 3), }";
-    head.append(63 - (10 + head.size()) % 64, ' ');
-    head += '\n';
-    std::ofstream out(path, std::ios::binary);
-    out.write("\x93NUMPY\x01\x00", 8);
-    const char size[2] = {static_cast<char>(head.size() & 255), static_cast<char>(head.size() >> 8)};
-    out.write(size, 2);
-    out << head;
-    for (int y = 0; y < rgb.rows; ++y)
-        out.write(reinterpret_cast<const char*>(rgb.ptr(y)), static_cast<std::streamsize>(rgb.cols * 3 * 4));
-}
-
-}  // namespace
 
 int main(int argc, char** argv) {
     if (argc != 4) return 2;
@@ -78,7 +59,7 @@ int main(int argc, char** argv) {
         const int rows = static_cast<int>((20 - from_mm) / line->step_mm);
         const edges::BandPiece piece = edges::cut(photo, card::LightMap(photo, calibration), calibration, *line, 0,
                                                   static_cast<int>(line->at_mm.size()), from_mm, rows);
-        write_npy(std::string(argv[3]) + "/strip_" + std::to_string(seed) + ".npy", piece.log_light);
+        bench::write_npy(std::string(argv[3]) + "/strip_" + std::to_string(seed) + ".npy", piece.log_light);
         std::printf("%llu,%d,%.4f,%.2f,%.3f,%.3f,%.3f,%.3f,%.1f\n", static_cast<unsigned long long>(seed),
                     options.hair_colour, 1 / line->step_mm, from_mm, shot.truth.edge_coverage, coverage,
                     shot.truth.edge_strands, strands, bench::median(times));
