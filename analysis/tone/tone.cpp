@@ -85,8 +85,6 @@ void refuse_all(ToneReadings& out, const char* code, const char* text) {
 bool refused(const Lost& lost, const Lane& lane, const card::Calibration& calibration, ToneReadings& out) {
     const double limit = most_lost * lost.all;
     if (lost.hidden > limit) {
-        const cv::Point2d middle_px = lane.px(calibration, lane.length_mm / 2, 0);
-        (void)middle_px;
         bool over_card = false;
         for (const cv::Point2d& mm : lane.centre_mm)
             over_card = over_card || (calibration.card_found && mm.x > -lane.width_mm && mm.y > -lane.width_mm &&
@@ -179,7 +177,7 @@ Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& c
 
     for (const FittedLine& line : fit.lines) {
         const double scale_sd = calibration.px_per_mm > 0 ? calibration.px_per_mm_sd / calibration.px_per_mm : 0;
-        const double half = 1.96 * std::hypot(line.at_sd, 0.3, scale_sd * line.at_mm),
+        const double half = 1.96 * std::hypot(line.at_sd, 0.35, scale_sd * line.at_mm),
                      step_half = 1.96 * std::hypot(line.step_sd, 0.3 + 0.06 * line.step);
         out.lines.push_back({line.step, std::max(0.0, line.step - step_half), line.step + step_half, line.at_mm,
                              std::max(0.0, line.at_mm - half), line.at_mm + half, line.width_mm,

@@ -14,7 +14,7 @@ namespace {
 constexpr double own_sd[3] = {1.2, 0.5, 0.7};
 // A highlight hides a zone when the split leaves more than this open (CIEDE2000): errors of such zones were beyond 4
 // in a third of the rendered panels, else in a twentieth (same calibration).
-constexpr double hidden_sd = 2.5;
+constexpr double hidden_sd = 3.0;
 constexpr double z95 = 1.96;
 
 colour::Lab as_lab(const cv::Vec3d& v) {

@@ -32,7 +32,7 @@ struct TonePanelOptions {
     double drift = -1;  // share of a strong sun-lightening (12 L*, 5 b* over the length); -1: none in half, else 0-1
     double first_at_mm = 0;  // of the first line; 0: drawn
     double width_mm = 0;     // 0: 0.5-6
-    double key_share = 0;    // of the light, the rest comes from all around; 0: 0.15-0.55
+    double key_share = 0;    // of the light, the rest comes from all around; 0: 0.1-0.4
 };
 
 struct TonePanel {
