@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <mutex>
 #include <opencv2/imgproc.hpp>
 
 namespace kempt::align {
@@ -14,20 +13,24 @@ constexpr double radian = CV_PI / 180;
 constexpr double place_mm2 = 0.6;
 constexpr double least_overlap = 0.3;  // of the earlier skin
 constexpr int peaks_a_turn = 3;
-constexpr double apart_mm = 2, apart_rad = 2 * radian;
+// The right place has shoulders: neighbouring turns and shifts, out to the length of a blotch over half the line.
+constexpr double apart_mm = 3, apart_rad = 4 * radian;
 
 // In the later picture's pixels: a box about both, the earlier one turned about its middle by any angle up to the
 // largest.
-cv::Rect canvas(const Ground& earlier, const Ground& later, cv::Point2d middle_mm, double turn_rad) {
+cv::Rect canvas(const Ground& earlier, const Ground& later, cv::Point2d middle_mm, const SearchOptions& options) {
     cv::Rect box({0, 0}, later.weight.size());
-    for (const double turn : {-turn_rad, -0.5 * turn_rad, 0.0, 0.5 * turn_rad, turn_rad})
+    const cv::Point2d base = middle_mm + cv::Point2d(options.base_shift_mm);
+    for (const double part : {-1.0, -0.5, 0.0, 0.5, 1.0}) {
+        const double turn = options.base_turn_rad + part * options.turn_deg * radian;
         for (const cv::Point& corner : {cv::Point(0, 0), cv::Point(earlier.weight.cols, 0),
                                         cv::Point(0, earlier.weight.rows), cv::Point(earlier.weight.size())}) {
             const cv::Point2d d = earlier.mm(corner.x, corner.y) - middle_mm;
-            const cv::Point2d px = later.px(middle_mm + cv::Point2d(std::cos(turn) * d.x - std::sin(turn) * d.y,
-                                                                    std::sin(turn) * d.x + std::cos(turn) * d.y));
+            const cv::Point2d px = later.px(base + cv::Point2d(std::cos(turn) * d.x - std::sin(turn) * d.y,
+                                                               std::sin(turn) * d.x + std::cos(turn) * d.y));
             box |= cv::Rect(cvFloor(px.x), cvFloor(px.y), 2, 2);
         }
+    }
     return box;
 }
 
@@ -48,11 +51,84 @@ void add(cv::Mat& sum, const cv::Mat& later, const cv::Mat& earlier) {
         sum += product;
 }
 
-std::array<cv::Mat, 2> weighted(const Texture& from) {
-    std::array<cv::Mat, 2> layers;
-    cv::split(from.texture, layers.data());
-    for (cv::Mat& layer : layers) layer = layer.mul(from.ground.weight);
-    return layers;
+}  // namespace
+
+namespace {
+
+// What stays the same for all turns.
+struct Setting {
+    const Texture& earlier;
+    cv::Point2d middle_mm;
+    cv::Vec2d base_shift_mm;
+    cv::Rect frame;         // the canvas in the later picture's pixels
+    cv::Point2d origin_mm;  // of its first pixel
+    cv::Size size;          // of the spectra
+    double px_per_mm = 0;
+    int reach_px = 0;
+    std::vector<cv::Mat> carried;        // the earlier bands, weighted
+    std::vector<cv::Mat> later_spectra;  // of the later bands
+    cv::Mat later_weight;                // spectrum
+    double all_px = 0;                   // weight of the earlier skin in pixels of the canvas
+};
+
+// Earlier pixel of a pixel of the canvas, turned, without a shift but the base's.
+cv::Matx23d earlier_from_canvas(const Setting& at, double turn_rad) {
+    const Ground& e = at.earlier.ground;
+    const double r = e.px_per_mm / at.px_per_mm, c = std::cos(turn_rad), n = std::sin(turn_rad);
+    const cv::Point2d o = at.origin_mm - at.middle_mm - cv::Point2d(at.base_shift_mm), m = at.middle_mm - e.origin_mm;
+    return {c * r,  n * r, (c * o.x + n * o.y + m.x) * e.px_per_mm,
+            -n * r, c * r, (-n * o.x + c * o.y + m.y) * e.px_per_mm};
+}
+
+cv::Mat correlation(cv::Mat spectrum) {
+    cv::dft(spectrum, spectrum, cv::DFT_INVERSE | cv::DFT_SCALE | cv::DFT_REAL_OUTPUT);
+    return spectrum;
+}
+
+// The strongest shifts for one turn. Light alone and the mean of all bands are both asked: redness helps where light
+// has changed most, and harms where a phone's colour noise drowns it.
+std::vector<Guess> guesses_of(const Setting& at, double turn_rad) {
+    const cv::Matx23d from = earlier_from_canvas(at, turn_rad);
+    const auto brought = [&](const cv::Mat& field) {
+        cv::Mat out;
+        cv::warpAffine(field, out, from, at.frame.size(), cv::INTER_LINEAR | cv::WARP_INVERSE_MAP);
+        return spectrum(out, {}, at.size);
+    };
+    cv::Mat sum, first, overlap;
+    for (std::size_t band = 0; band < at.carried.size(); ++band) {
+        add(sum, at.later_spectra[band], brought(at.carried[band]));
+        if (band == 0) first = sum.clone();
+    }
+    add(overlap, at.later_weight, brought(at.earlier.ground.weight));
+    first = correlation(first);
+    sum = correlation(sum) * (1.0 / static_cast<double>(at.carried.size()));
+    overlap = correlation(overlap);
+    const int reach = at.reach_px;
+    const auto whole = [&](int dx, int dy) {
+        return cv::Point((dx + at.size.width) % at.size.width, (dy + at.size.height) % at.size.height);
+    };
+    cv::Mat strength(2 * reach + 1, 2 * reach + 1, CV_32FC1);
+    const double s = at.px_per_mm, place_px = s * s * place_mm2;
+    for (int dy = -reach; dy <= reach; ++dy)
+        for (int dx = -reach; dx <= reach; ++dx) {
+            const cv::Point p = whole(dx, dy);
+            const float o = overlap.at<float>(p), match = std::max(first.at<float>(p), sum.at<float>(p));
+            strength.at<float>(dy + reach, dx + reach) =
+                o > least_overlap * at.all_px ? match / static_cast<float>(std::sqrt(o * place_px)) : -1e9f;
+        }
+    std::vector<Guess> best;
+    for (int peak = 0; peak < peaks_a_turn; ++peak) {
+        double top = 0;
+        cv::Point where;
+        cv::minMaxLoc(strength, nullptr, &top, nullptr, &where);
+        if (top <= 0) break;
+        const cv::Point shift = where - cv::Point(reach, reach);
+        const double places = overlap.at<float>(whole(shift.x, shift.y)) / place_px;
+        best.push_back(
+            {turn_rad, at.base_shift_mm + cv::Vec2d(shift.x / s, shift.y / s), top / std::sqrt(places), top});
+        cv::circle(strength, where, cvRound(apart_mm * s), cv::Scalar(-1e9), cv::FILLED);
+    }
+    return best;
 }
 
 }  // namespace
@@ -60,72 +136,36 @@ std::array<cv::Mat, 2> weighted(const Texture& from) {
 std::vector<Guess> search(const Texture& earlier, const Texture& later, cv::Point2d middle_mm,
                           const SearchOptions& options) {
     const double s = later.ground.px_per_mm;
-    const int reach = static_cast<int>(std::ceil(options.shift_mm * s));
-    const cv::Rect frame = canvas(earlier.ground, later.ground, middle_mm, options.turn_deg * radian);
-    const cv::Point2d origin = later.ground.mm(frame.x, frame.y);
+    Setting at{earlier,
+               middle_mm,
+               options.base_shift_mm,
+               canvas(earlier.ground, later.ground, middle_mm, options),
+               {},
+               {},
+               s,
+               static_cast<int>(std::ceil(options.shift_mm * s)),
+               weighted_bands(earlier),
+               {},
+               {},
+               cv::sum(earlier.ground.weight)[0] * std::pow(s / earlier.ground.px_per_mm, 2)};
+    at.origin_mm = later.ground.mm(at.frame.x, at.frame.y);
     // Round the back of the canvas, shifts come in from the other side: room for the largest.
-    const cv::Size size(cv::getOptimalDFTSize(frame.width + reach), cv::getOptimalDFTSize(frame.height + reach));
-    const std::array<cv::Mat, 2> later_layers = weighted(later), carried = weighted(earlier);
-    const cv::Point place(-frame.x, -frame.y);
-    const std::array<cv::Mat, 2> later_texture{spectrum(later_layers[0], place, size), spectrum(later_layers[1], place, size)};
-    const cv::Mat later_weight = spectrum(later.ground.weight, place, size);
-    const double all = cv::sum(earlier.ground.weight)[0] * std::pow(s / earlier.ground.px_per_mm, 2);
-    std::vector<Guess> found;
-    std::mutex guard;
+    at.size = {cv::getOptimalDFTSize(at.frame.width + at.reach_px),
+               cv::getOptimalDFTSize(at.frame.height + at.reach_px)};
+    const cv::Point place(-at.frame.x, -at.frame.y);
+    for (const cv::Mat& band : weighted_bands(later)) at.later_spectra.push_back(spectrum(band, place, at.size));
+    at.later_weight = spectrum(later.ground.weight, place, at.size);
     const int steps = std::max(1, static_cast<int>(std::ceil(options.turn_deg / options.turn_step_deg)));
+    std::vector<std::vector<Guess>> by_turn(static_cast<std::size_t>(2 * steps + 1));
     cv::parallel_for_(cv::Range(-steps, steps + 1), [&](const cv::Range& turns) {
-        for (int k = turns.start; k < turns.end; ++k) {
-            const double turn = k * options.turn_step_deg * radian, c = std::cos(turn), n = std::sin(turn);
-            // Earlier pixel of a pixel of the later frame, for no shift.
-            const cv::Matx23d earlier_from_frame = [&] {
-                const double r = earlier.ground.px_per_mm / s;
-                const cv::Point2d o = origin - middle_mm, e = middle_mm - earlier.ground.origin_mm;
-                return cv::Matx23d(c * r, n * r, (c * o.x + n * o.y + e.x) * earlier.ground.px_per_mm, -n * r, c * r,
-                                   (-n * o.x + c * o.y + e.y) * earlier.ground.px_per_mm);
-            }();
-            cv::Mat texture, weight, match;
-            for (std::size_t layer = 0; layer < 2; ++layer) {
-                cv::warpAffine(carried[layer], texture, earlier_from_frame, frame.size(),
-                               cv::INTER_LINEAR | cv::WARP_INVERSE_MAP);
-                add(match, later_texture[layer], spectrum(texture, {}, size));
-            }
-            cv::dft(match, match, cv::DFT_INVERSE | cv::DFT_SCALE | cv::DFT_REAL_OUTPUT);
-            cv::warpAffine(earlier.ground.weight, weight, earlier_from_frame, frame.size(),
-                           cv::INTER_LINEAR | cv::WARP_INVERSE_MAP);
-            cv::Mat overlap;
-            add(overlap, later_weight, spectrum(weight, {}, size));
-            cv::dft(overlap, overlap, cv::DFT_INVERSE | cv::DFT_SCALE | cv::DFT_REAL_OUTPUT);
-            overlap *= 2;  // both layers
-            std::vector<Guess> best;
-            cv::Mat strength(2 * reach + 1, 2 * reach + 1, CV_32FC1);
-            for (int dy = -reach; dy <= reach; ++dy)
-                for (int dx = -reach; dx <= reach; ++dx) {
-                    const int x = (dx % size.width + size.width) % size.width,
-                              y = (dy % size.height + size.height) % size.height;
-                    const float o = overlap.at<float>(y, x);
-                    const bool enough = o > least_overlap * 2 * all;
-                    const double places = o / (2 * s * s) / place_mm2;
-                    strength.at<float>(dy + reach, dx + reach) =
-                        enough ? static_cast<float>(match.at<float>(y, x) / o * std::sqrt(places)) : -1e9f;
-                }
-            for (int p = 0; p < peaks_a_turn; ++p) {
-                double top = 0;
-                cv::Point at;
-                cv::minMaxLoc(strength, nullptr, &top, nullptr, &at);
-                if (top <= 0) break;
-                const int dx = at.x - reach, dy = at.y - reach;
-                const int x = (dx % size.width + size.width) % size.width,
-                          y = (dy % size.height + size.height) % size.height;
-                best.push_back({turn, cv::Vec2d(dx / s, dy / s), match.at<float>(y, x) / overlap.at<float>(y, x), top});
-                cv::circle(strength, at, cvRound(apart_mm * s), cv::Scalar(-1e9), cv::FILLED);
-            }
-            const std::lock_guard lock(guard);
-            found.insert(found.end(), best.begin(), best.end());
-        }
+        for (int k = turns.start; k < turns.end; ++k)
+            by_turn[static_cast<std::size_t>(k + steps)] =
+                guesses_of(at, options.base_turn_rad + k * options.turn_step_deg * radian);
     });
-    std::sort(found.begin(), found.end(), [](const Guess& a, const Guess& b) {
-        return std::tie(a.strength, a.turn_rad) > std::tie(b.strength, b.turn_rad);
-    });
+    std::vector<Guess> found;
+    for (const auto& some : by_turn) found.insert(found.end(), some.begin(), some.end());
+    std::stable_sort(found.begin(), found.end(),
+                     [](const Guess& a, const Guess& b) { return a.strength > b.strength; });
     std::vector<Guess> kept;
     for (const Guess& guess : found) {
         const auto near = [&](const Guess& other) {

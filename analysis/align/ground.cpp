@@ -54,8 +54,9 @@ Reach reach_of(const Photo& photo, const Project& project, const Ground& ground,
     const cv::Rect frame(0, 0, photo.pixels.cols, photo.pixels.rows);
     if (high.x < low.x) return reach;
     const auto whole = [](double v) { return static_cast<int>(std::clamp(v, -1e6, 1e6)); };
-    reach.px = cv::Rect(cv::Point(whole(low.x) - 2, whole(low.y) - 2), cv::Point(whole(high.x) + 3, whole(high.y) + 3)) &
-               frame;
+    reach.px =
+        cv::Rect(cv::Point(whole(low.x) - 2, whole(low.y) - 2), cv::Point(whole(high.x) + 3, whole(high.y) + 3)) &
+        frame;
     const double finer = std::hypot(high.x - low.x, high.y - low.y) / std::hypot(size.width, size.height);
     reach.factor = std::clamp(static_cast<int>(finer), 1, 64);
     return reach;
@@ -113,14 +114,16 @@ cv::Mat places(const Project& project, const Ground& ground, cv::Size size, cons
 Ground ground_of(const Photo& photo, const card::Calibration& calibration, const cv::Rect2d& area_mm, double px_per_mm,
                  double card_margin_mm) {
     Ground ground{area_mm.tl(), px_per_mm, {}, {}};
-    const cv::Size size(std::max(8, cvRound(area_mm.width * px_per_mm)), std::max(8, cvRound(area_mm.height * px_per_mm)));
+    const cv::Size size(std::max(8, cvRound(area_mm.width * px_per_mm)),
+                        std::max(8, cvRound(area_mm.height * px_per_mm)));
     const Project project = projection(calibration);
     const Reach reach = reach_of(photo, project, ground, size);
     ground.layers = cv::Mat(size, CV_32FC2, cv::Scalar::all(0));
     ground.weight = cv::Mat(size, CV_32FC1, cv::Scalar(0));
     if (reach.px.width < 2 * reach.factor || reach.px.height < 2 * reach.factor) return ground;
     const cv::Mat where = places(project, ground, size, reach, photo.pixels.size());
-    cv::Mat reduced = photo.pixels.depth() == CV_16U ? reduced_log<ushort>(photo, reach) : reduced_log<uchar>(photo, reach);
+    cv::Mat reduced =
+        photo.pixels.depth() == CV_16U ? reduced_log<ushort>(photo, reach) : reduced_log<uchar>(photo, reach);
     // What whole pixels leave over of the reduction.
     const double finer = card::px_per_mm_at(calibration, cv::Point2d(reach.px.x + reach.px.width / 2.0,
                                                                      reach.px.y + reach.px.height / 2.0)) /
@@ -134,8 +137,8 @@ Ground ground_of(const Photo& photo, const card::Calibration& calibration, const
     std::vector<cv::Point> on_card;
     for (const cv::Point2d& corner : face) {
         const cv::Point2d out = corner - middle;  // each corner moves out by the margin along both sides
-        const cv::Point2d px = ground.px({corner.x + std::copysign(card_margin_mm, out.x),
-                                          corner.y + std::copysign(card_margin_mm, out.y)});
+        const cv::Point2d px = ground.px(
+            {corner.x + std::copysign(card_margin_mm, out.x), corner.y + std::copysign(card_margin_mm, out.y)});
         on_card.emplace_back(cvRound(px.x), cvRound(px.y));
     }
     for (int j = 0; j < size.height; ++j)
@@ -161,12 +164,12 @@ cv::Mat codes_of(const Photo& photo, const card::Calibration& calibration, const
     return codes;
 }
 
-Ground halved(const Ground& ground) {
+Ground coarser(const Ground& ground, int times) {
     Ground out;
-    out.px_per_mm = ground.px_per_mm / 2;
-    out.origin_mm = ground.origin_mm + cv::Point2d(0.5, 0.5) / ground.px_per_mm;
-    const cv::Size size(ground.weight.cols / 2, ground.weight.rows / 2);
-    const cv::Rect even(0, 0, size.width * 2, size.height * 2);
+    out.px_per_mm = ground.px_per_mm / times;
+    out.origin_mm = ground.mm((times - 1) / 2.0, (times - 1) / 2.0);
+    const cv::Size size(ground.weight.cols / times, ground.weight.rows / times);
+    const cv::Rect even(0, 0, size.width * times, size.height * times);
     cv::Mat sum, twice;
     cv::merge(std::vector<cv::Mat>{ground.weight(even), ground.weight(even)}, twice);
     cv::resize(cv::Mat(ground.layers(even).mul(twice)), sum, size, 0, 0, cv::INTER_AREA);

@@ -33,7 +33,7 @@ struct Ground {
 // The same pixels as device codes (the photo's own type), for colours.
 [[nodiscard]] cv::Mat codes_of(const Photo& photo, const card::Calibration& calibration, const Ground& like);
 
-// Every second pixel each way, averaged over 2 x 2.
-[[nodiscard]] Ground halved(const Ground& ground);
+// Averaged over times x times pixels.
+[[nodiscard]] Ground coarser(const Ground& ground, int times);
 
 }  // namespace kempt::align

@@ -30,15 +30,15 @@ Brought bring(const Texture& earlier, const Texture& later, const SkinMap& map, 
 }
 
 cv::Mat weighted(const cv::Mat& texture, const cv::Mat& weight) {
-    cv::Mat twice;
-    cv::merge(std::vector<cv::Mat>{weight, weight}, twice);
-    return texture.mul(twice);
+    cv::Mat many;
+    cv::merge(std::vector<cv::Mat>(static_cast<std::size_t>(texture.channels()), weight), many);
+    return texture.mul(many);
 }
 
 cv::Mat power(const cv::Mat& texture, const cv::Mat& weight) {
-    std::array<cv::Mat, 2> layers;
-    cv::split(texture, layers.data());
-    return (layers[0].mul(layers[0]) + layers[1].mul(layers[1])).mul(weight);
+    cv::Mat sum;
+    cv::transform(texture.mul(texture), sum, cv::Mat(1, texture.channels(), CV_32FC1, cv::Scalar(1)));
+    return sum.mul(weight);
 }
 
 // Vertex of the parabola through three even samples, held to the middle one's half.
@@ -59,11 +59,14 @@ Patches match(const Texture& earlier, const Texture& later, const SkinMap& map, 
     for (int y = 0; y + side <= e.weight.rows; y += step)
         for (int x = 0; x + side <= e.weight.cols; x += step) places.emplace_back(x, y, side, side);
     Patches out;
-    out.skin_mm2 =
-        cv::sum(e.weight.mul(brought.weight(cv::Rect(rim, rim, e.weight.cols, e.weight.rows))))[0] / (s * s);
+    out.skin_mm2 = cv::sum(e.weight.mul(brought.weight(cv::Rect({rim, rim}, e.weight.size()))))[0] / (s * s);
     // What is summed over patch and shift: w1 t1 w2 t2, w1 t1^2 w2, w1 w2 t2^2, w1 w2.
     const cv::Mat w2 = brought.weight, t2 = weighted(brought.texture, w2), q2 = power(brought.texture, w2);
     const cv::Mat w1 = e.weight, t1 = weighted(earlier.texture, w1), q1 = power(earlier.texture, w1);
+    const cv::Rect inner(rim, rim, e.weight.cols, e.weight.rows);
+    const double ours = cv::sum(q1.mul(w2(inner)))[0], theirs = cv::sum(w1.mul(q2(inner)))[0];
+    if (ours > 0 && theirs > 0) out.correlation = t1.dot(t2(inner)) / std::sqrt(ours * theirs);
+    out.strength = out.correlation * std::sqrt(out.skin_mm2 / options.place_mm2);
     std::vector<std::optional<Tie>> found(places.size());
     std::vector<char> enough(places.size(), 0);
     cv::parallel_for_(cv::Range(0, static_cast<int>(places.size())), [&](const cv::Range& part) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "align/coarse_search.h"
 #include "align/patches.h"
@@ -11,11 +12,23 @@ namespace kempt::align {
 
 namespace {
 
-// Blotches and freckles of 1-4 mm for the search, pores and grain too for the fit.
-constexpr Bands coarse_bands{{0.3, 2.0}, {0.6, 5.0}}, fine_bands{{0.15, 1.5}, {0.4, 3.0}};
-constexpr double least_skin_mm2 = 60;  // six patches' worth, three of them to spare for a map of four numbers
-constexpr std::size_t least_ties = 6;
+// Pixels of 1/2 mm and features of 1-4 mm (blotches, freckles) for the search, pores and grain too for the fit. Redness
+// keeps coarser features only: phones store colour at half resolution and smooth it more.
+constexpr int coarse_times = 3;
+const std::vector<Band> coarse_bands{{0, 0.3, 2.0}, {1, 0.6, 5.0}}, fine_bands{{0, 0.15, 1.5}, {1, 0.4, 3.0}};
+// Patches overlap by half, so that each pixel speaks four times. Place areas: squares of the correlation lengths.
+constexpr double patch_mm = 7, step_mm = 3.5, patch_skin_mm2 = 9, coarse_place_mm2 = 0.8, fine_place_mm2 = 0.35;
+constexpr double overlap = (patch_mm / step_mm) * (patch_mm / step_mm);
+// A guess is a turn and a shift; what tilt and the round head add comes to 2 mm at the ends of the line. The coarse fit
+// then leaves half a millimetre.
+constexpr double coarse_reach_mm = 2.5;
+constexpr double fine_reach_mm[] = {1.2, 0.7};
+constexpr double least_skin_mm2 = 60;  // six patches' worth
+constexpr std::size_t least_ties = 6;  // twice what a turn, a shift and a size need
 constexpr double agreeing_mm = 0.5;
+// A guess for which most of the patches speak needs no rivals.
+constexpr double clear_share = 0.7;
+constexpr std::size_t clear_ties = 20;
 
 Error stopped() {
     return {ErrorKind::cancelled, "cancelled", "Laying the photos over each other was stopped.", "", ""};
@@ -41,7 +54,8 @@ SkinMap start_map(const Guess& guess, const Texture& earlier, const std::vector<
         const cv::Point2d d = p - middle;
         const cv::Vec2d at(d.x * map.along[0] + d.y * map.along[1], -d.x * map.along[1] + d.y * map.along[0]);
         for (int k = 0; k < 2; ++k)
-            map.low_mm[k] = std::min(map.low_mm[k], at[k] - rim), map.high_mm[k] = std::max(map.high_mm[k], at[k] + rim);
+            map.low_mm[k] = std::min(map.low_mm[k], at[k] - rim),
+            map.high_mm[k] = std::max(map.high_mm[k], at[k] + rim);
     };
     const Ground& g = earlier.ground;
     for (int j = 0; j < g.weight.rows; j += 4)
@@ -61,60 +75,73 @@ double support(const std::vector<Tie>& ties, const SkinMap& map) {
     return sum;
 }
 
+// Of several guesses the map for which most skin speaks. Nothing when none has enough.
+Result<Fit> best_of(const std::vector<Guess>& guesses, const Texture& earlier, const Texture& later,
+                    const std::vector<cv::Point2d>& line_mm, cv::Point2d middle, const Progress& progress) {
+    std::optional<Fit> best;
+    double most = 0;
+    for (const Guess& guess : guesses) {
+        const SkinMap start = start_map(guess, earlier, line_mm, middle);
+        Patches patches =
+            match(earlier, later, start, {patch_mm, step_mm, coarse_reach_mm, patch_skin_mm2, coarse_place_mm2});
+        if (tell(progress, 0.5, "looking for the same skin") == Go::stop) return stopped();
+        if (patches.ties.size() < least_ties) continue;
+        const Fit fitted = fit(patches.ties, start, overlap);
+        const double speaks = support(patches.ties, fitted.map);
+        if (speaks > most) {
+            most = speaks;
+            best = fitted;
+        }
+        if (patches.ties.size() >= clear_ties && fitted.agreeing > clear_share) break;
+    }
+    if (!best) return too_little("The skin beside the line shows too little that could be found again.");
+    return *best;
+}
+
 }  // namespace
 
 Result<Registered> register_skin(const Ground& earlier, const Ground& later, const std::vector<cv::Point2d>& line_mm,
                                  const RegisterOptions& options, const Progress& progress) {
-    const double px2 = 1 / (earlier.px_per_mm * earlier.px_per_mm);
-    const double skin = cv::sum(earlier.weight)[0] * px2;
-    if (skin < least_skin_mm2)
+    if (cv::sum(earlier.weight)[0] < least_skin_mm2 * earlier.px_per_mm * earlier.px_per_mm)
         return too_little("There is too little bare skin beside the line on the earlier photo.");
     if (tell(progress, 0, "looking for the same skin") == Go::stop) return stopped();
-    const Texture coarse_earlier = texture_of(halved(earlier), coarse_bands),
-                  coarse_later = texture_of(halved(later), coarse_bands);
     // Places are counted from the middle of the line: there the answer is wanted.
     cv::Point2d middle;
     for (const cv::Point2d& p : line_mm) middle += p * (1.0 / static_cast<double>(line_mm.size()));
     SearchOptions how;
     how.shift_mm = options.search_mm;
     how.turn_deg = options.search_deg;
+    how.base_turn_rad = options.base_turn_rad;
+    how.base_shift_mm = options.base_shift_mm;
+    const Texture coarse_earlier = texture_of(coarser(earlier, coarse_times), coarse_bands),
+                  coarse_later = texture_of(coarser(later, coarse_times), coarse_bands);
     const std::vector<Guess> guesses = search(coarse_earlier, coarse_later, middle, how);
     if (tell(progress, 0.4, "looking for the same skin") == Go::stop) return stopped();
-    Registered best;
-    double most = 0;
-    PatchOptions coarse_patches{7, 3.5, 2.5, 9, 0.8};
-    const double overlap = std::pow(coarse_patches.size_mm / coarse_patches.step_mm, 2);
-    for (const Guess& guess : guesses) {
-        const SkinMap start = start_map(guess, coarse_earlier, line_mm, middle);
-        Patches patches = match(coarse_earlier, coarse_later, start, coarse_patches);
-        if (patches.ties.size() < least_ties) continue;
-        const Fit fitted = fit(patches.ties, start, overlap);
-        const double speaks = support(patches.ties, fitted.map);
-        if (speaks > most) {
-            most = speaks;
-            best.fit = fitted;
-            best.ties = patches.ties;
-            best.guess_strength = guess.strength;
-        }
-        if (tell(progress, 0.5, "looking for the same skin") == Go::stop) return stopped();
-    }
-    if (most <= 0) return too_little("The skin beside the line shows too little that could be found again.");
+    auto coarse = best_of(guesses, coarse_earlier, coarse_later, line_mm, middle, progress);
+    if (!coarse) return coarse.error();
+    Registered out;
+    out.fit = std::move(coarse).value();
     const Texture fine_earlier = texture_of(earlier, fine_bands), fine_later = texture_of(later, fine_bands);
-    for (const double reach : {1.2, 0.7}) {
-        const PatchOptions fine{7, 3.5, reach, 9, 0.35};
-        Patches patches = match(fine_earlier, fine_later, best.fit.map, fine);
+    if (tell(progress, 0.7, "laying the skin over the skin") == Go::stop) return stopped();
+    for (const double reach : fine_reach_mm) {
+        Patches patches =
+            match(fine_earlier, fine_later, out.fit.map, {patch_mm, step_mm, reach, patch_skin_mm2, fine_place_mm2});
         if (patches.ties.size() < least_ties)
             return too_little("The skin beside the line shows too little that could be found again.");
-        best.fit = fit(patches.ties, best.fit.map, overlap);
-        best.ties = patches.ties;
-        best.skin_mm2 = patches.skin_mm2;
-        double agreeing = 0, weighted = 0;
-        for (const Tie& tie : best.ties) agreeing += tie.weight, weighted += tie.weight * tie.correlation;
-        best.skin_share = agreeing / std::max(1, patches.looked_for);
-        best.correlation = agreeing > 0 ? weighted / agreeing : 0;
-        if (tell(progress, reach > 1 ? 0.8 : 1, "laying the skin over the skin") == Go::stop) return stopped();
+        out.fit = fit(patches.ties, out.fit.map, overlap);
+        out.looked_for = patches.looked_for;
+        out.skin_mm2 = patches.skin_mm2;
+        out.correlation = patches.correlation;
+        out.strength = patches.strength;
+        out.ties = std::move(patches.ties);
+        if (tell(progress, reach > 1 ? 0.85 : 1, "laying the skin over the skin") == Go::stop) return stopped();
     }
-    return best;
+    double agreeing = 0;
+    for (const Tie& tie : out.ties) agreeing += tie.weight;
+    out.skin_share = agreeing / std::max(1, out.looked_for);
+    if (out.strength < least_strength)
+        return too_little("The skin beside the line could not be found again on the new photo.");
+    return out;
 }
 
 }  // namespace kempt::align

@@ -35,7 +35,8 @@ std::vector<cv::Point2d> prolonged(const std::vector<cv::Point2d>& line) {
     }
     if (even.size() < 2) even.push_back(line.back());
     const std::size_t course = std::min<std::size_t>(even.size() - 1, 8);
-    const cv::Point2d before = unit(even.front() - even[course]), after = unit(even.back() - even[even.size() - 1 - course]);
+    const cv::Point2d before = unit(even.front() - even[course]),
+                      after = unit(even.back() - even[even.size() - 1 - course]);
     std::vector<cv::Point2d> out;
     for (double d = skin_beyond_mm; d > 0; d -= step_mm) out.push_back(even.front() + before * d);
     out.insert(out.end(), even.begin(), even.end());
@@ -145,7 +146,8 @@ cv::Mat skin_like(const cv::Mat& linear_rgb, const SkinColour& skin, double slac
         for (int i = 0; i < mask.cols; ++i) {
             const cv::Vec3f f = features(linear_rgb.at<cv::Vec3f>(j, i)) - skin.middle;
             bool like = f[0] > -darkest - 2 * more && f[0] < brightest + 2 * more;
-            for (int c = 1; c < 3; ++c) like = like && std::abs(f[c]) < std::max(least_width, 4 * skin.spread[c]) + more;
+            for (int c = 1; c < 3; ++c)
+                like = like && std::abs(f[c]) < std::max(least_width, 4 * skin.spread[c]) + more;
             // Paper and grey cloth: brighter than the skin and half as warm or less.
             if (f[0] > 0.3f && f[1] + f[2] < -0.5f * warm) like = false;
             if (!like) mask.at<float>(j, i) = 0;

@@ -17,8 +17,8 @@ constexpr double slope_sd = 0.03, square_sd = 0.0016, cube_sd = 1e-5;
 constexpr double left_over = 1e-5;
 constexpr int rounds = 12;
 constexpr double most_spread = 2.5;  // what promises may be wrong by; the first rounds look further
-constexpr double tukey = 4.7;      // 95 % efficient for normal errors (Huber and Ronchetti 2009)
-constexpr double floor_mm = 0.05;  // ties are not told apart finer than this: pixels of 1/6 mm, correlated to a third
+constexpr double tukey = 4.7;        // 95 % efficient for normal errors (Huber and Ronchetti 2009)
+constexpr double floor_mm = 0.05;    // ties are not told apart finer than this: pixels of 1/6 mm, correlated to a third
 
 using Normal = cv::Mat_<double>;
 
@@ -64,7 +64,24 @@ cv::Mat SkinMap::grid(cv::Point2d origin_mm, double px_per_mm, cv::Size size) co
     return out;
 }
 
-Fit fit(std::vector<Tie>& ties, const SkinMap& start, double overlap) {
+SkinMap rigid_through(const std::vector<Tie>& ties, cv::Point2d middle_mm) {
+    const double share = 1 / static_cast<double>(ties.size());
+    cv::Point2d from, to;
+    for (const Tie& tie : ties) from += tie.earlier_mm * share, to += tie.later_mm * share;
+    double along_sum = 0, across_sum = 0;
+    for (const Tie& tie : ties) {
+        const cv::Point2d a = tie.earlier_mm - from, b = tie.later_mm - to;
+        along_sum += a.dot(b), across_sum += a.cross(b);
+    }
+    SkinMap map;
+    map.middle_mm = middle_mm;
+    map.turn_rad = std::atan2(across_sum, along_sum);
+    const cv::Point2d shift = to - map.rigid(from);
+    map.shift_mm = {shift.x, shift.y};
+    return map;
+}
+
+Fit fit(std::vector<Tie>& ties, const SkinMap& start, double overlap, bool trusted) {
     constexpr int n = SkinMap::terms, all = 2 * n;
     Fit result;
     result.map = start;
@@ -82,9 +99,9 @@ Fit fit(std::vector<Tie>& ties, const SkinMap& start, double overlap) {
         const auto first = row(1, x1, y1), second = row(2, x2, y2);
         add_prior({first[0], first[1], second[0], second[1]}, slope_sd);
     };
-    slope(ax / 2, ay / 2, -ay / 2, ax / 2);    // (a + d) / 2
-    slope(ax / 2, ay / 2, ay / 2, -ax / 2);    // (a - d) / 2
-    slope(-ay / 2, ax / 2, ax / 2, ay / 2);    // (b + c) / 2
+    slope(ax / 2, ay / 2, -ay / 2, ax / 2);  // (a + d) / 2
+    slope(ax / 2, ay / 2, ay / 2, -ax / 2);  // (a - d) / 2
+    slope(-ay / 2, ax / 2, ax / 2, ay / 2);  // (b + c) / 2
     for (int axis = 0; axis < 2; ++axis) {
         for (const int term : {3, 4, 5}) add_prior({{axis * n + term, 1.0}}, square_sd);
         for (const int term : {6, 7}) add_prior({{axis * n + term, 1.0}}, cube_sd);
@@ -97,12 +114,13 @@ Fit fit(std::vector<Tie>& ties, const SkinMap& start, double overlap) {
         const cv::Point2d d = tie.later_mm - start.rigid(tie.earlier_mm);
         wanted.emplace_back(d.x, d.y);
         const double across = std::pow(std::abs(start.across(tie.earlier_mm)), 3) * left_over;
-        const cv::Matx22d covariance = tie.information.inv(cv::DECOMP_SVD) +
-                                       cv::Matx22d::eye() * (floor_mm * floor_mm + across * across);
+        const cv::Matx22d covariance =
+            tie.information.inv(cv::DECOMP_SVD) + cv::Matx22d::eye() * (floor_mm * floor_mm + across * across);
         information.push_back(covariance.inv());
     }
     Normal x(all, 1, 0.0);
-    for (int k = 0; k < n; ++k) x(k) = start.bend[static_cast<std::size_t>(k)][0], x(n + k) = start.bend[static_cast<std::size_t>(k)][1];
+    for (int k = 0; k < n; ++k)
+        x(k) = start.bend[static_cast<std::size_t>(k)][0], x(n + k) = start.bend[static_cast<std::size_t>(k)][1];
     const auto residual = [&](std::size_t i) {
         cv::Vec2d r = wanted[i];
         for (int k = 0; k < n; ++k) {
@@ -120,12 +138,13 @@ Fit fit(std::vector<Tie>& ties, const SkinMap& start, double overlap) {
         std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
         // Of two normal axes the squared distance has the median 1.386. Never below what the information promised, so
         // that a few ties that agree by chance cannot throw the others out.
-        spread = std::clamp(std::sqrt(sorted[sorted.size() / 2] / 1.386), 1.0, std::max(most_spread, 12.0 / (1 << round)));
+        spread =
+            std::clamp(std::sqrt(sorted[sorted.size() / 2] / 1.386), 1.0, std::max(most_spread, 12.0 / (1 << round)));
         normal = prior.clone();
         Normal right(all, 1, 0.0);
         for (std::size_t i = 0; i < ties.size(); ++i) {
             const double u = std::sqrt(distance[i]) / (tukey * spread);
-            ties[i].weight = u < 1 ? (1 - u * u) * (1 - u * u) : 0;
+            ties[i].weight = trusted ? 1 : u < 1 ? (1 - u * u) * (1 - u * u) : 0;
             const double w = ties[i].weight / (spread * spread * overlap);
             if (w <= 0) continue;
             for (int a = 0; a < 2; ++a)

@@ -11,10 +11,11 @@ namespace {
 constexpr float cut_off = 2.5f;  // standard deviations: a stray hair counts no more than a pore
 // Below this share of weight a mean is made of too little: half a window's edge of a corner.
 constexpr double least_weight = 0.05;
-constexpr Band hair_band{0.08, 0.5};     // a hair of 0.07 mm blurred by lens and pixels against the half millimetre about
-constexpr double stands_out = 4.5;       // times the skin's own contrast in that band
-constexpr double beside_mm = 0.25;       // a hair's blur and its shadow
-constexpr double about_mm = 0.8;         // where a third of this is hair, the rest is between hairs
+constexpr Band hair_band{0, 0.08,
+                         0.5};      // a hair of 0.07 mm blurred by lens and pixels against the half millimetre about
+constexpr double stands_out = 4.5;  // times the skin's own contrast in that band
+constexpr double beside_mm = 0.25;  // a hair's blur and its shadow
+constexpr double about_mm = 0.8;    // where a third of this is hair, the rest is between hairs
 constexpr double full_of_hair = 0.35;
 constexpr double contrast_mm = 4, least_contrast = 0.5;  // of the whole
 
@@ -70,24 +71,33 @@ void leave_out_hairs(Ground& ground) {
     ground.weight.setTo(0, wide | (density > full_of_hair));
 }
 
-Texture texture_of(const Ground& ground, const Bands& bands) {
-    Texture out{ground, {}};
+Texture texture_of(const Ground& ground, const std::vector<Band>& bands) {
     std::array<cv::Mat, 2> layers;
     cv::split(ground.layers, layers.data());
-    for (std::size_t k = 0; k < 2; ++k) {
-        cv::Mat band = in_band(layers[k], ground.weight, k == 0 ? bands.light : bands.redness, ground.px_per_mm);
-        // Contrast about each place, held up by that of the whole, so that plain places stay quiet and noisy ones do not
-        // speak for all.
-        band *= 1 / contrast(band, ground.weight);
-        cv::Mat about = cv::max(cv::min(band, 2 * cut_off), -2 * cut_off);
+    std::vector<cv::Mat> kept;
+    for (const Band& band : bands) {
+        cv::Mat field = in_band(layers[static_cast<std::size_t>(band.layer)], ground.weight, band, ground.px_per_mm);
+        // Contrast about each place, held up by that of the whole, so that plain places stay quiet and noisy ones do
+        // not speak for all.
+        field *= 1 / contrast(field, ground.weight);
+        cv::Mat about = cv::max(cv::min(field, 2 * cut_off), -2 * cut_off);
         about = mean(cv::Mat(about.mul(about)), ground.weight, contrast_mm * ground.px_per_mm);
         cv::sqrt(about * (1 - least_contrast * least_contrast) + least_contrast * least_contrast, about);
-        cv::divide(band, about, band);
-        layers[k] = cv::max(cv::min(band, cut_off), -cut_off);
-        layers[k].setTo(0, ground.weight <= 0);
+        cv::divide(field, about, field);
+        field = cv::max(cv::min(field, cut_off), -cut_off);
+        field.setTo(0, ground.weight <= 0);
+        kept.push_back(field);
     }
-    cv::merge(layers.data(), 2, out.texture);
+    Texture out{ground, {}};
+    cv::merge(kept, out.texture);
     return out;
+}
+
+std::vector<cv::Mat> weighted_bands(const Texture& texture) {
+    std::vector<cv::Mat> bands;
+    cv::split(texture.texture, bands);
+    for (cv::Mat& band : bands) band = band.mul(texture.ground.weight);
+    return bands;
 }
 
 }  // namespace kempt::align

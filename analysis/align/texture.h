@@ -6,23 +6,26 @@
 
 namespace kempt::align {
 
-// Standard deviations of the two Gaussians whose difference is kept, in mm.
+// Of log light (layer 0) or redness (layer 1): standard deviations of the two Gaussians whose difference is kept, in
+// mm.
 struct Band {
+    int layer = 0;
     double finest_mm = 0, coarsest_mm = 0;
-};
-struct Bands {
-    Band light, redness;
 };
 
 struct Texture {
     Ground ground;    // weight: where the texture may be compared
-    cv::Mat texture;  // CV_32FC2, 0 where the weight is 0; elsewhere about unit variance, cut off
+    cv::Mat texture;  // CV_32FC(number of bands, 4 at most), 0 where the weight is 0; elsewhere about unit variance,
+                      // cut off
 };
 
 // Weighted throughout (normalised convolution, Knutsson and Westin 1993), so that card and hair do not bleed into the
 // skin beside them. Log light turns a factor of light into an offset, which the band drops; redness (red over green)
 // does not see shading and shadow at all.
-[[nodiscard]] Texture texture_of(const Ground& ground, const Bands& bands);
+[[nodiscard]] Texture texture_of(const Ground& ground, const std::vector<Band>& bands);
+
+// Times the weight, band by band.
+[[nodiscard]] std::vector<cv::Mat> weighted_bands(const Texture& texture);
 
 // Takes the weight away from thin things that stand out from the skin about them, hairs above all, and from places that
 // are full of them.

@@ -19,7 +19,7 @@ struct Visit {
 struct VisitPair {
     Visit earlier, later;
     bool any_light = false;  // the later visit is lit from anywhere; else the same chair and lamps, set up again
-    std::string change;      // of the hair: "none", "density", "restyled" (other strands), "grown out" (line 1-3 mm out)
+    std::string change;  // of the hair: "none", "density", "restyled" (other strands), "grown out" (line 1-3 mm out)
     double card_shift_mm = 0, card_turn_deg = 0;  // how much else the card lies
 };
 
