@@ -13,10 +13,10 @@
 namespace kempt::ends {
 
 struct EndsOptions {
-    double last_mm = 20;            // see_through looks at the hair from the hem this far inward
-    double column_mm = 2;           // the hem is found for columns of this width
-    double smooth_mm = 60;          // the smooth perimeter follows the hem over this length
-    double least_width_mm = 40;     // of the hem: a narrower one has no shape to be uneven about
+    double last_mm = 20;         // see_through looks at the hair from the hem this far inward
+    double column_mm = 2;        // the hem is found for columns of this width
+    double smooth_mm = 60;       // the smooth perimeter follows the hem over this length
+    double least_width_mm = 40;  // of the hem: a narrower one has no shape to be uneven about
     double least_px_per_mm = 6;
 };
 
