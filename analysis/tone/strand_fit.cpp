@@ -8,7 +8,7 @@ namespace kempt::tone {
 namespace {
 
 using Parameters = StrandModel::Parameters;
-constexpr size_t most_lines = 4;
+constexpr size_t most_lines = StrandModel::room_for_lines;  // a strand with more is banded all over
 constexpr size_t most_modes = 3;
 // A mode whose cost without any line is this much above the best one never won on rendered panels.
 constexpr double hopeless = 150;
@@ -84,7 +84,7 @@ Grown grow(StrandModel& model, Parameters p, bool learn) {
     double cost = 0;
     for (size_t lines = 0;; ++lines) {
         if (learn) model.learn_noise(p);
-        cost = model.fit(p, 15);
+        cost = model.fit(p, 10);
         if (lines == most_lines) break;
         const std::vector<double> gains = model.gain_of_line(p);
         std::vector<size_t> order(gains.size());
@@ -106,7 +106,7 @@ Grown grow(StrandModel& model, Parameters p, bool learn) {
             tried.push_back(at[i]);
             Parameters with = p;
             with.insert(with.end(), {0, 0, 0, at[i], std::log(2.5)});
-            const double there = model.fit(with, 40);
+            const double there = model.fit(with, 25);
             if (there < best_cost) best_cost = there, best = with;
         }
         if (best.empty() || cost - best_cost < least_gain) break;
@@ -129,7 +129,7 @@ FittedLine line_of(const StrandModel& model, const StrandFit& fit, size_t k) {
     line.at_sd = std::sqrt(
         std::max(0.0, fit.covariance(static_cast<int>(first + place_of), static_cast<int>(first + place_of))));
     // This line's own step at its place, the others as they stand there.
-    std::vector<double> shares = model.body_shares(p, line.at_mm);
+    const StrandModel::Shares shares = model.body_shares(p, line.at_mm);
     const auto colour_at = [&](const Parameters& q, double own) {
         cv::Vec3d lab;
         for (size_t c = 0; c < 3; ++c) {
@@ -166,7 +166,7 @@ StrandFit fit_strand(StrandModel& model, double least_step, const Progress& prog
         return fit;
     std::vector<Grown> modes;
     for (Parameters p : starts(model)) {
-        const double cost = model.fit(p, 25);
+        const double cost = model.fit(p, 10);
         const bool known = std::any_of(modes.begin(), modes.end(), [&](const Grown& other) {
             return std::abs(other.p[StrandModel::highlight + 1] - p[StrandModel::highlight + 1]) < 8 &&
                    std::abs(other.p[StrandModel::highlight + 2] - p[StrandModel::highlight + 2]) < 0.3;
@@ -187,7 +187,7 @@ StrandFit fit_strand(StrandModel& model, double least_step, const Progress& prog
     for (Grown& mode : modes) {
         // What a line must explain anyway is not held for an explanation that needs more of them.
         const double cost =
-            model.fit(mode.p, 20) + 0.5 * least_gain * static_cast<double>(StrandModel::line_count(mode.p));
+            model.fit(mode.p, 30) + 0.5 * least_gain * static_cast<double>(StrandModel::line_count(mode.p));
         if (!best || cost < best_cost) best = &mode, best_cost = cost;
     }
     fit.parameters = best->p;

@@ -18,7 +18,7 @@ double bend(double t) {
 StrandModel::StrandModel(const Rows& rows) : rows_(rows) {}
 
 cv::Vec3d StrandModel::body_lab(const Parameters& p, double at_mm) const {
-    const std::vector<double> shares = body_shares(p, at_mm);
+    const Shares shares = body_shares(p, at_mm);
     cv::Vec3d lab;
     for (int c = 0; c < 3; ++c) {
         for (size_t g = 0; g < 3; ++g) lab[c] += shares[g] * p[3 * g + static_cast<size_t>(c)];
@@ -34,19 +34,19 @@ double StrandModel::highlight_light(const Parameters& p, double at_mm) const {
     return std::exp(p[highlight] - 0.5 * u * u);
 }
 
-std::vector<double> StrandModel::body_shares(const Parameters& p, double at_mm) const {
+StrandModel::Shares StrandModel::body_shares(const Parameters& p, double at_mm) const {
     const double t = at_mm / rows_.length_mm;
-    std::vector<double> shares{1, t - 0.5, bend(t)};
+    Shares shares{1, t - 0.5, bend(t)};
     for (size_t k = 0; k < line_count(p); ++k) {
         const double* line = &p[fixed + each_line * k];
-        shares.push_back(integral((at_mm - line[3]) * width_in_sd / std::exp(line[4])));
+        shares[3 + k] = integral((at_mm - line[3]) * width_in_sd / std::exp(line[4]));
     }
     return shares;
 }
 
 void StrandModel::row_residual(const Parameters& p, size_t row, cv::Vec3d& residual, double* jacobian) const {
     const double at = rows_.at_mm[row];
-    const std::vector<double> shares = body_shares(p, at);
+    const Shares shares = body_shares(p, at);
     cv::Vec3d base;
     const size_t lines = line_count(p);
     for (size_t c = 0; c < 3; ++c) {
@@ -84,22 +84,17 @@ void StrandModel::row_residual(const Parameters& p, size_t row, cv::Vec3d& resid
     }
 }
 
-void StrandModel::prior(const Parameters& p, std::vector<double>& residuals, std::vector<double>& weights) const {
-    residuals.assign(p.size(), 0);
-    weights.assign(p.size(), 0);
-    const auto add = [&](size_t i, double mean, double sd) {
-        residuals[i] = (p[i] - mean) / sd;
-        weights[i] = 1 / sd;
-    };
+template <class Add>
+void StrandModel::for_each_prior(const Parameters& p, Add add) const {
     for (size_t c = 0; c < 3; ++c) {
-        add(3 + c, 0, drift_sd[c]);
-        add(6 + c, 0, bend_sd[c]);
+        add(3 + c, 0.0, drift_sd[c]);
+        add(6 + c, 0.0, bend_sd[c]);
     }
     add(highlight, height_log_mean, height_log_sd);
     add(highlight + 1, rows_.length_mm / 2, place_sd_share * rows_.length_mm);
     add(highlight + 2, spread_log_mean, spread_log_sd);
     for (size_t k = 0; k < line_count(p); ++k) {
-        for (size_t c = 0; c < 3; ++c) add(fixed + each_line * k + c, 0, step_sd);
+        for (size_t c = 0; c < 3; ++c) add(fixed + each_line * k + c, 0.0, step_sd);
         add(fixed + each_line * k + 4, width_log_mean, width_log_sd);
     }
 }
@@ -116,10 +111,8 @@ void StrandModel::hold_in_bounds(Parameters& p) const {
 }
 
 double StrandModel::cost(const Parameters& p) const {
-    std::vector<double> residuals, weights;
-    prior(p, residuals, weights);
     double sum = 0;
-    for (const double r : residuals) sum += r * r;
+    for_each_prior(p, [&](size_t i, double mean, double sd) { sum += std::pow((p[i] - mean) / sd, 2); });
     cv::Vec3d here, before;
     bool had = false;
     for (size_t i = 0; i < rows_.at_mm.size(); ++i) {
@@ -142,14 +135,13 @@ StrandModel::Normal StrandModel::normal_equations(const Parameters& p) const {
     const size_t n = p.size();
     const int size = static_cast<int>(n);
     Normal out{cv::Mat1d(size, size, 0.0), cv::Mat1d(size, 1, 0.0), 0};
-    std::vector<double> residuals, weights;
-    prior(p, residuals, weights);
-    for (size_t k = 0; k < n; ++k) {
+    for_each_prior(p, [&](size_t k, double mean, double sd) {
         const int i = static_cast<int>(k);
-        out.h(i, i) += weights[k] * weights[k];
-        out.g(i) -= weights[k] * residuals[k];
-        out.cost += residuals[k] * residuals[k];
-    }
+        const double residual = (p[k] - mean) / sd;
+        out.h(i, i) += 1 / (sd * sd);
+        out.g(i) -= residual / sd;
+        out.cost += residual * residual;
+    });
     std::vector<double> here(3 * n), before(3 * n), row(3 * n);
     cv::Vec3d r_here, r_before;
     bool had = false;
@@ -206,7 +198,7 @@ double StrandModel::fit(Parameters& p, int most_rounds) const {
                 hold_in_bounds(next);
                 const double there = cost(next);
                 if (there < best) {
-                    done = best - there < 1e-2;
+                    done = best - there < 0.1;  // a line needs hundreds of times that
                     best = there;
                     p = next;
                     better = true;

@@ -5,6 +5,7 @@
 // fibre is a Gaussian in angle, Marschner et al. 2003, and the head bends evenly).
 #pragma once
 
+#include <array>
 #include <opencv2/core.hpp>
 #include <vector>
 
@@ -42,8 +43,10 @@ class StrandModel {
 
     [[nodiscard]] cv::Vec3d body_lab(const Parameters& p, double at_mm) const;
     [[nodiscard]] double highlight_light(const Parameters& p, double at_mm) const;
-    // Share of each of the five kinds of parameters in the body's colour there: 1, drift, bend, then each line's step.
-    [[nodiscard]] std::vector<double> body_shares(const Parameters& p, double at_mm) const;
+    // How much of each enters the body's colour there: 1, drift, bend, then each line's step.
+    static constexpr size_t room_for_lines = 4;
+    using Shares = std::array<double, 3 + room_for_lines>;
+    [[nodiscard]] Shares body_shares(const Parameters& p, double at_mm) const;
     // Covariance of the parameters at the last fit's end (n x n).
     [[nodiscard]] cv::Mat1d covariance(const Parameters& p) const;
     [[nodiscard]] static size_t line_count(const Parameters& p) { return (p.size() - fixed) / each_line; }
@@ -57,7 +60,8 @@ class StrandModel {
     [[nodiscard]] double cost(const Parameters& p) const;
     [[nodiscard]] Normal normal_equations(const Parameters& p) const;
     void row_residual(const Parameters& p, size_t row, cv::Vec3d& residual, double* jacobian) const;
-    void prior(const Parameters& p, std::vector<double>& residuals, std::vector<double>& weights) const;
+    template <class Add>
+    void for_each_prior(const Parameters& p, Add add) const;
     void hold_in_bounds(Parameters& p) const;
 
     const Rows& rows_;

@@ -55,12 +55,12 @@ Zones zones_of(const StrandModel& model, const StrandFit& fit, const std::vector
             if (!rows.usable[i]) continue;
             ++seen;
             zones.lab[z] += body[i];
-            const std::vector<double> shares = model.body_shares(fit.parameters, rows.at_mm[i]);
+            const StrandModel::Shares shares = model.body_shares(fit.parameters, rows.at_mm[i]);
             for (size_t c = 0; c < 3; ++c) {
                 double* slope = by_parameter[static_cast<int>(3 * z + c)];
                 for (size_t g = 0; g < 3; ++g) slope[3 * g + c] += shares[g];
-                for (size_t k = 3; k < shares.size(); ++k)
-                    slope[StrandModel::fixed + StrandModel::each_line * (k - 3) + c] += shares[k];
+                for (size_t k = 0; k < StrandModel::line_count(fit.parameters); ++k)
+                    slope[StrandModel::fixed + StrandModel::each_line * k + c] += shares[3 + k];
             }
         }
         zones.told[z] = seen > 0 && seen >= 0.5 * all;
