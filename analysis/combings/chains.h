@@ -20,4 +20,8 @@ struct Chain {
 [[nodiscard]] std::vector<Chain> chains_of(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
                                            const std::vector<Join>& joins);
 
+// Without those that lie on others from end to end, or nearly so: a piece between two crossings through which the joins
+// of both strands go already.
+[[nodiscard]] std::vector<Chain> without_covered(std::vector<Chain> chains, cv::Size photo);
+
 }  // namespace kempt::combings

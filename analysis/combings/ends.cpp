@@ -73,10 +73,11 @@ LineEnd end_of(const std::vector<cv::Point2f>& inward, float usual, const Darkne
     std::vector<float> dark;
     for (size_t i = 0; i < std::min<size_t>(12, p.size()); ++i) dark.push_back(darkness.at(p[i].x, p[i].y));
     std::nth_element(dark.begin(), dark.begin() + static_cast<std::ptrdiff_t>(dark.size() / 2), dark.end());
-    end.peak = std::max(0.01f, dark[dark.size() / 2]);
+    end.sign = dark[dark.size() / 2] < 0 ? -1.f : 1.f;
+    end.peak = std::max(0.01f, std::abs(dark[dark.size() / 2]));
     for (int i = 2; i <= 5; ++i) {
         const cv::Point2f q = end.at + end.ahead * static_cast<float>(i);
-        end.ahead_dark += std::clamp(darkness.at(q.x, q.y) / (0.6f * end.peak), 0.f, 1.f) / 4;
+        end.ahead_dark += std::clamp(end.sign * darkness.at(q.x, q.y) / (0.6f * end.peak), 0.f, 1.f) / 4;
     }
     return end;
 }

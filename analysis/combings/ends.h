@@ -17,7 +17,8 @@ struct LineEnd {
     float direction_sd = 0;  // radians
     float curvature_sd = 0;
     float usual = 0.01f;   // RMS curvature of the photo's strands
-    float peak = 0;        // darkness along the line's last piece
+    float peak = 0;        // size of the darkness along the last piece of the line
+    float sign = 1;        // of that darkness
     float ahead_dark = 0;  // 0 paper .. 1 as dark as the line, over the pixels just ahead
     [[nodiscard]] cv::Point2f across() const { return {-ahead.y, ahead.x}; }
 };

@@ -193,8 +193,11 @@ Join weigh(const std::vector<LineEnd>& ends, int a, int b, const Darkness& darkn
     join.cost = disagreement(e, f) + (gap > o.reach_px ? 0.1 * (gap - o.reach_px) : 0);
     if (join.cost > limit) return join;
     const double peak = std::min(e.peak, f.peak);
-    for (const cv::Point2f& p : bridge(e, f))
-        join.blank_px += 1 - std::clamp(darkness.at(p.x, p.y) / (0.6 * peak), 0.0, 1.0);
+    for (const cv::Point2f& p : bridge(e, f)) {
+        // From dark to bright a strand passes through the tone of the paper.
+        const double dark = darkness.at(p.x, p.y), seen = e.sign == f.sign ? e.sign * dark : std::abs(dark);
+        join.blank_px += 1 - std::clamp(seen / (0.6 * peak), 0.0, 1.0);
+    }
     join.cost += o.blank_cost * join.blank_px;
     return join;
 }

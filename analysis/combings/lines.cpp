@@ -32,7 +32,7 @@ struct Walker {
                             aside = std::abs(wx * dy - wy * dx);
                 if (ahead < 0.3f || ahead > 2.4f || aside > 0.9f * ahead + 0.15f) continue;
                 const float turn = std::abs(q.tx * dx + q.ty * dy);
-                if (turn < most_turn || q.lean < least_lean) continue;
+                if (turn < most_turn || q.lean < least_lean || q.sign != p.sign) continue;
                 const float cost = ahead + 2 * aside + 3 * (1 - turn);
                 if (cost < least) least = cost, best = k;
             }
@@ -88,6 +88,7 @@ Line part_of(const Line& line, size_t from, size_t to) {
     out.strength.assign(line.strength.begin() + static_cast<std::ptrdiff_t>(from),
                         line.strength.begin() + static_cast<std::ptrdiff_t>(to));
     out.mass = median(out.strength);
+    out.sign = line.sign;
     return out;
 }
 
@@ -104,10 +105,11 @@ std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options)
     Walker walker{ridges, used};
     // Strongest first, in 64 steps of the logarithm.
     const float least = static_cast<float>(options.start_snr) * ridges.noise;
+    const float least_bright = static_cast<float>(options.bright_snr) * ridges.noise;
     std::vector<std::vector<int>> levels(64);
     for (size_t i = 0; i < n; ++i) {
         const RidgePoint& p = ridges.points[i];
-        if (p.strength < least || p.lean < 0.5f) continue;
+        if (p.strength < (p.sign > 0 ? least : least_bright) || p.lean < 0.5f) continue;
         const int level = static_cast<int>(12 * std::log2(std::max(1e-6f, p.strength) / std::max(1e-6f, least)));
         levels[static_cast<size_t>(std::clamp(level, 0, 63))].push_back(static_cast<int>(i));
     }
@@ -132,6 +134,7 @@ std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options)
             for (const int k : forth) add(k);
             if (length_of(line) < options.least_length_px) continue;
             line.mass = median(line.strength);
+            line.sign = p.sign;
             lines.push_back(std::move(line));
         }
     return lines;

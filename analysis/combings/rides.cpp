@@ -214,6 +214,9 @@ void apply(std::vector<Chain>& chains, const Ride& ride, float usual, const Dark
     }
     const Piece shared = piece_of(host, ride.from, ride.to);
     const double length = static_cast<double>(shared.at.size());
+    // A way along nearly all of the host is no sharing: the host is the piece between the two.
+    const bool whole = std::abs(ride.to - ride.from) > n - 1 - 24 && apart;
+    if (whole) swap = false;
     Chain one;
     append(one, ending_at(a, ride.e.side), false);
     append(one, shared, true);
@@ -227,7 +230,10 @@ void apply(std::vector<Chain>& chains, const Ride& ride, float usual, const Dark
         one.end[1] = b.end[1 - ride.f.side];
         inherit(one, b);
         b = {};
-        host.shared_px += length;
+        if (whole)
+            host = {};
+        else
+            host.shared_px += length;
         a = std::move(one);
         return;
     }

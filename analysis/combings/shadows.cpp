@@ -11,6 +11,7 @@ namespace {
 constexpr double least_score = 0.4;
 // A strand 1 mm above the paper in light from 58 degrees off the zenith.
 constexpr double reach_mm = 1.6;
+constexpr float rim_px = 5;
 constexpr int every = 3;  // points of a line that are looked at
 
 struct Place {
@@ -29,6 +30,7 @@ struct Beside {
     cv::Point2f normal{0, 0};  // unit, from the clearer line to this one; 0: nothing clearer there
     float ratio = 1;           // this one's strength to the other's
     float away = 0;            // px between them
+    bool rim = false;          // a clearer line of the other sign lies within the reach of sharpening
 };
 
 class Neighbours {
@@ -48,6 +50,7 @@ class Neighbours {
         const cv::Point2f q = own.at[static_cast<size_t>(i)], t = direction_at(own, i);
         const int r = static_cast<int>(reach / side) + 1, cx = column(q.x), cy = row(q.y);
         Beside best;
+        bool rim = false;
         for (int y = std::max(0, cy - r); y <= std::min(ny_ - 1, cy + r); ++y)
             for (int x = std::max(0, cx - r); x <= std::min(nx_ - 1, cx + r); ++x) {
                 const size_t cell = static_cast<size_t>(y) * static_cast<size_t>(nx_) + static_cast<size_t>(x);
@@ -57,12 +60,17 @@ class Neighbours {
                     const Line& other = lines_[static_cast<size_t>(p.line)];
                     const cv::Point2f d = q - other.at[static_cast<size_t>(p.point)];
                     const float along = d.dot(t), aside = static_cast<float>(d.cross(t));
-                    if (std::abs(along) > 1.1f || std::abs(aside) > reach || std::abs(aside) < 1.5f) continue;
+                    if (std::abs(along) > 1.1f || std::abs(aside) > reach || std::abs(aside) < 1.2f) continue;
                     if (std::abs(t.dot(direction_at(other, p.point))) < 0.94f) continue;  // 20 degrees
                     const float ratio = own.mass / other.mass;
+                    if (other.sign != own.sign) {
+                        rim = rim || (ratio < (own.sign > 0 ? 0.6f : 1.67f) && std::abs(aside) < rim_px);
+                        if (own.sign < 0) continue;  // a dark line may well be the shadow of a bright strand
+                    }
                     if (ratio < best.ratio) best = {d * static_cast<float>(1 / cv::norm(d)), ratio, std::abs(aside)};
                 }
             }
+        best.rim = rim;
         return best;
     }
 
@@ -110,7 +118,9 @@ ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double px_pe
     const double clear = cv::norm(out.side);
     const cv::Point2f side = clear > 0 ? out.side * static_cast<float>(1 / clear) : out.side;
     for (size_t l = 0; l < lines.size(); ++l) {
-        double on_side = 0, beside = 0, ratio = 0, away = 0;
+        double on_side = 0, beside = 0, ratio = 0, away = 0, rims = 0;
+        for (const Beside& b : seen[l]) rims += b.rim;
+        if (rims > 0.5 * static_cast<double>(seen[l].size())) continue;
         for (const Beside& b : seen[l])
             if (b.ratio < 1) beside += 1, on_side += b.normal.dot(side) > 0.1f, ratio += b.ratio, away += b.away;
         bool shadow = false;

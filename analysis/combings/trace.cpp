@@ -88,8 +88,10 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     const std::vector<Line> lines = cut_at_crossings(split.strands, ridges.bounds, 5, 3, 6, crumbs);
     const std::vector<LineEnd> ends = ends_of(lines, darkness);
     if (tell(progress, 0.75, "joining strands at crossings") == Go::stop) return cancelled();
-    const std::vector<Chain> chains =
-        join_along(chains_of(lines, ends, join_ends(ends, darkness, {})), usual_curvature(lines), darkness);
+    const std::vector<Chain> chains = without_covered(
+        join_along(without_covered(chains_of(lines, ends, join_ends(ends, darkness, {})), darkness.size()),
+                   usual_curvature(lines), darkness),
+        darkness.size());
 
     Traced out;
     out.px_per_mm = calibration.sheet->px_per_mm;

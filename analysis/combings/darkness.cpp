@@ -1,0 +1,102 @@
+#include "combings/darkness.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <opencv2/imgproc.hpp>
+
+#include "card/sampler.h"
+
+namespace kempt::combings {
+namespace {
+
+constexpr int cell = 32;  // px; 2-3 mm: light changes little over it, and hair leaves paper free in it
+// Near luma, so that the chroma that JPEG halves and the sensor's mosaic add little: green counts double.
+// (Weights fitted to each photo's own hair came out the same within a few hundredths, for that very reason.)
+constexpr std::array<float, 3> near_luma{0.25f, 0.5f, 0.25f};
+}  // namespace
+
+Darkness::Darkness(const Photo& photo, const Field& field)
+    : pixels_(photo.pixels), wide_(photo.pixels.depth() == CV_16U) {
+    const auto tables = card::code_tables(photo);
+    for (size_t c = 0; c < 3; ++c) {
+        table_[c] = tables[c];
+        for (float& v : table_[c]) v *= near_luma[c];
+    }
+    const cv::Rect box = field.bounds(pixels_.size());
+    cv::Mat1f paper((pixels_.rows + cell - 1) / cell + 1, (pixels_.cols + cell - 1) / cell + 1, 1.f);
+    cv::parallel_for_(
+        cv::Range(box.y / cell, std::min(paper.rows, (box.y + box.height) / cell + 1)), [&](const cv::Range& rows) {
+            std::vector<float> sample;
+            for (int j = rows.start; j < rows.end; ++j)
+                for (int i = box.x / cell; i < std::min(paper.cols, (box.x + box.width) / cell + 1); ++i) {
+                    sample.clear();
+                    float sum = 0;
+                    for (int y = j * cell; y < std::min(pixels_.rows, (j + 1) * cell); y += 2)
+                        for (int x = i * cell; x < std::min(pixels_.cols, (i + 1) * cell); x += 2)
+                            sample.push_back(light(x, y)), sum += sample.back();
+                    if (sample.empty()) continue;
+                    // Paper is the brighter part.
+                    const float mean = sum / static_cast<float>(sample.size());
+                    float bright = 0;
+                    int n = 0;
+                    for (const float v : sample)
+                        if (v >= mean) bright += v, ++n;
+                    paper(j, i) = n > 0 ? bright / static_cast<float>(n) : mean;
+                }
+        });
+    // A cell that print or hair fills takes its light from around it.
+    cv::Mat1f steady;
+    cv::medianBlur(paper, steady, 5);
+    cv::GaussianBlur(steady, steady, {}, 1);
+    per_paper_ = 1 / cv::max(steady, 0.01f);
+}
+
+float Darkness::light(int x, int y) const {
+    if (wide_) {
+        const ushort* p = pixels_.ptr<ushort>(y) + 3 * x;
+        return table_[0][p[0]] + table_[1][p[1]] + table_[2][p[2]];
+    }
+    const uchar* p = pixels_.ptr<uchar>(y) + 3 * x;
+    return table_[0][p[0]] + table_[1][p[1]] + table_[2][p[2]];
+}
+
+void Darkness::row(int y, int from, int to, float* out) const {
+    const float v =
+        std::clamp((static_cast<float>(y) + 0.5f) / cell - 0.5f, 0.f, static_cast<float>(per_paper_.rows) - 1.001f);
+    const int j = static_cast<int>(v);
+    const float b = v - static_cast<float>(j);
+    const float *p = per_paper_[j], *q = per_paper_[j + 1];
+    const int first = std::clamp(from, 0, pixels_.cols), last = std::clamp(to, first, pixels_.cols);
+    if (wide_) {
+        for (int x = first; x < last; ++x) out[x - from] = light(x, y);
+    } else {
+        const uchar* code = pixels_.ptr<uchar>(y) + 3 * first;
+        const float *r = table_[0].data(), *g = table_[1].data(), *bl = table_[2].data();
+        for (int x = first; x < last; ++x, code += 3) out[x - from] = r[code[0]] + g[code[1]] + bl[code[2]];
+    }
+    // Per paper, linear between the middles of cells.
+    for (int x = first; x < last;) {
+        const int i = std::clamp((x - cell / 2 + cell) / cell - 1, 0, per_paper_.cols - 2);
+        const int end = std::min(last, i + 2 >= per_paper_.cols ? last : (i + 1) * cell + cell / 2);
+        const float left = p[i] * (1 - b) + q[i] * b, right = p[i + 1] * (1 - b) + q[i + 1] * b;
+        const float step = (right - left) / cell, base = left + step * (0.5f - static_cast<float>(i * cell + cell / 2));
+        for (int k = x; k < std::max(end, x + 1); ++k)
+            out[k - from] = 1 - out[k - from] * (base + step * static_cast<float>(std::max(k, cell / 2)));
+        x = std::max(end, x + 1);
+    }
+    for (int x = from; x < first; ++x) out[x - from] = 0;
+    for (int x = std::max(last, from); x < to; ++x) out[x - from] = 0;
+}
+
+float Darkness::at(double x, double y) const {
+    if (!(x >= 0 && y >= 0 && x < pixels_.cols - 1.001 && y < pixels_.rows - 1.001)) return 0;
+    const int i = static_cast<int>(x), j = static_cast<int>(y);
+    const float a = static_cast<float>(x - i), b = static_cast<float>(y - j);
+    const float mean = (light(i, j) * (1 - a) + light(i + 1, j) * a) * (1 - b) +
+                       (light(i, j + 1) * (1 - a) + light(i + 1, j + 1) * a) * b;
+    const int u = std::clamp(i / cell, 0, per_paper_.cols - 1), v = std::clamp(j / cell, 0, per_paper_.rows - 1);
+    return 1 - mean * per_paper_(v, u);
+}
+
+}  // namespace kempt::combings
