@@ -13,18 +13,19 @@ namespace {
 // A shorter piece shows too little of a pattern.
 constexpr double least_strand_mm = 20;
 
-// What one strand's figures are unsure by, as SDs (calibrated on bench_pattern's seeds 100000-100041, docs/methods.md).
+// What one strand's figures are unsure by, as SDs (calibrated on bench_pattern's seeds 100000-100041 and
+// 200000-200037).
 constexpr double diameter_share = 0.025;   // the tracer's own smoothing and slips, beside the noise of the points
 constexpr double diameter_common = 0.012;  // of all strands of a photo: noise bends straight ones
 constexpr double piece_share = 0.05;       // of a strand known in pieces only: the rest may bend otherwise
-constexpr double pieces_ratio_share = 0.08, pieces_length_share = 0.05;
-constexpr double most_guessed = 0.15;  // of a strand in pieces: more says too little of its length
-constexpr double ends_mm = 0.35;       // where both ends of a strand are seen
-constexpr double arc_share = 0.004;    // hair that stands off the paper is nearer to the camera
+constexpr double nearly_ratio_share = 0.02, nearly_length_share = 0.01;  // of one with crumbs or a shadow beside it
+constexpr double pieces_ratio_share = 0.08, pieces_length_share = 0.05;  // of one in pieces
+constexpr double ends_mm = 0.35;                                         // where both ends of a strand are seen
+constexpr double arc_share = 0.004;  // hair that stands off the paper is nearer to the camera
 constexpr double ratio_share = 0.004;
 
-struct Known {  // one figure of one strand
-    double log_value, sd;
+struct Known {         // one figure of one strand
+    double value, sd;  // sd as a share
 };
 
 // Median of the strands that are known. Its interval holds the errors of each, what is common to all, and the median of
@@ -32,20 +33,20 @@ struct Known {  // one figure of one strand
 // number of places further up or down.
 Quantity median_reading(const char* name, const char* unit, std::vector<Known> known, std::size_t unknown,
                         double common) {
-    std::sort(known.begin(), known.end(), [](const Known& a, const Known& b) { return a.log_value < b.log_value; });
+    std::sort(known.begin(), known.end(), [](const Known& a, const Known& b) { return a.value < b.value; });
     const auto at = [&](double place) {  // between two strands in proportion
         const double inside = std::clamp(place, 0.0, static_cast<double>(known.size() - 1));
         const auto below = static_cast<std::size_t>(inside);
         const auto above = std::min(below + 1, known.size() - 1);
         const double share = inside - static_cast<double>(below);
-        return (1 - share) * known[below].log_value + share * known[above].log_value;
+        return (1 - share) * known[below].value + share * known[above].value;
     };
     const double n = static_cast<double>(known.size()), middle = (n - 1) / 2, away = static_cast<double>(unknown) / 2;
     double own = 0;
     for (const Known& one : known) own += one.sd * one.sd / n;
     // The SD of a median is sqrt(pi / 2) of a mean's.
     const double half = 1.96 * std::sqrt(CV_PI / 2 * own / n + common * common);
-    return {name, std::exp(at(middle)), unit, std::exp(at(middle - away) - half), std::exp(at(middle + away) + half)};
+    return {name, at(middle), unit, at(middle - away) * std::exp(-half), at(middle + away) * std::exp(half)};
 }
 
 combings::Strand shown(const combings::TracedStrand& line, const Shape& shape, bool doubtful, double scale_sd) {
@@ -68,28 +69,28 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
     if (!traced) return traced.error();
     PatternReadings out;
     std::vector<Known> diameters, ratios, lengths;
-    std::size_t clear = 0, unknown = 0;
+    std::size_t followed = 0, unknown = 0;
     for (const Whole& whole : wholes_of(traced.value())) {
-        if (whole.length_mm < least_strand_mm) continue;
+        if (whole.arc_mm < least_strand_mm) continue;
+        const bool one_line = whole.followed == Followed::whole || whole.followed == Followed::nearly;
         for (const Piece& piece : whole.pieces) {
-            out.strands.push_back(shown(traced->strands[piece.line], piece.shape, !whole.clear, traced->scale_sd));
+            out.strands.push_back(shown(traced->strands[piece.line], piece.shape, !one_line, traced->scale_sd));
             out.shapes.push_back(piece.shape);
         }
-        diameters.push_back({std::log(whole.curve_diameter_mm()),
-                             std::hypot(whole.curve_diameter_sd(), diameter_share, whole.clear ? 0 : piece_share)});
-        if (whole.clear) {
-            const Shape& shape = whole.pieces.front().shape;
-            ++clear;
-            ratios.push_back(
-                {std::log(shape.wave_ratio), std::hypot(ratio_share, ends_mm / std::max(shape.chord_mm, ends_mm))});
-            lengths.push_back({std::log(shape.arc_mm), std::hypot(arc_share, ends_mm / shape.arc_mm)});
-        } else if (!whole.cut_off && whole.guessed_mm < most_guessed * whole.length_mm) {
-            ratios.push_back(
-                {std::log(std::max(1.0, whole.length_mm / std::max(whole.chord_mm, ends_mm))), pieces_ratio_share});
-            lengths.push_back({std::log(whole.length_mm), pieces_length_share});
-        } else {
+        diameters.push_back({whole.curve_diameter_mm(),
+                             std::hypot(whole.curve_diameter_sd(), diameter_share, one_line ? 0 : piece_share)});
+        if (whole.followed == Followed::unsure) {
             ++unknown;
+            continue;
         }
+        followed += one_line;
+        const double ratio_guess =
+                         one_line ? whole.followed == Followed::whole ? 0 : nearly_ratio_share : pieces_ratio_share,
+                     length_guess =
+                         one_line ? whole.followed == Followed::whole ? 0 : nearly_length_share : pieces_length_share;
+        ratios.push_back({std::max(1.0, whole.arc_mm / std::max(whole.chord_mm, ends_mm)),
+                          std::hypot(ratio_share, ends_mm / std::max(whole.chord_mm, ends_mm), ratio_guess)});
+        lengths.push_back({whole.arc_mm, std::hypot(arc_share, ends_mm / whole.arc_mm, length_guess)});
     }
     if (diameters.empty()) {
         for (const char* name : {"curve_diameter", "wave_ratio", "strand_length"})
@@ -98,7 +99,7 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
     }
     out.readings.push_back(
         median_reading("curve_diameter", "mm", diameters, 0, std::hypot(traced->scale_sd, diameter_common)));
-    if (3 * clear < 2 * diameters.size() || ratios.size() <= unknown) {
+    if (3 * followed < 2 * diameters.size() || ratios.size() <= unknown) {
         for (const char* name : {"wave_ratio", "strand_length"})
             out.refused.push_back({name, "strands-doubtful",
                                    "More than a third of the strands could not be followed from end to end without a "

@@ -13,11 +13,73 @@ namespace {
 // A torn end lies this near to the line that it belongs to: the tracer leaves off up to 2 mm before a faint or crowded
 // place.
 constexpr double touch_mm = 2.5;
-// Pieces beside the main one that may be lint or a mark on the paper.
+// Lines beside the main one that may be lint or a mark on the paper, in sum.
 constexpr double crumb_mm = 4;
-
+constexpr double nearly_share = 0.1;   // of the main line, beside it
+constexpr double most_guessed = 0.15;  // of a strand in pieces: more says too little of its length
 // Times the usual scatter: hairs of one photo lie within a factor of two, creases beyond (bench_pattern's seeds).
 constexpr double most_noise = 2.2;
+constexpr std::size_t most_kinks = 3;  // more are its curl
+
+// What is known of one line.
+struct Known {
+    std::optional<Shape> shape;
+    std::vector<Shape> parts;  // the same, or of its parts between kinks
+    bool kinked = false, hair = true;
+};
+
+Known look_at(const combings::TracedStrand& line, double noise_mm) {
+    Known out;
+    std::vector<double> kinks;
+    const auto shape = shape_and_kinks(line.path_mm, noise_mm, &kinks);
+    if (!shape) return out;
+    out.shape = shape.value();
+    // A line that bends much and yet runs straight ripples by (ratio - 1) x diameter: a tenth of a millimetre and less
+    // is no wave of a hair but the noise along a crease.
+    out.hair = !(shape->curve_diameter_mm < 100 && (shape->wave_ratio - 1) * shape->curve_diameter_mm < 0.1);
+    if (kinks.empty() || kinks.size() > most_kinks) {
+        out.parts.push_back(*out.shape);
+        return out;
+    }
+    out.kinked = true;
+    kinks.push_back(1e9);
+    std::vector<cv::Point2d> part;
+    double along = 0;
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < line.path_mm.size(); ++i) {
+        if (i > 0) along += cv::norm(line.path_mm[i] - line.path_mm[i - 1]);
+        const bool clear = std::abs(along - kinks[next]) > 2;
+        if (clear) part.push_back(line.path_mm[i]);
+        if (!clear || i + 1 == line.path_mm.size()) {
+            if (auto one = shape_of(part, noise_mm)) out.parts.push_back(one.value());
+            part.clear();
+        }
+        if (along > kinks[next] + 2) ++next;
+    }
+    return out;
+}
+
+double distance_mm(cv::Point2d from, const std::vector<cv::Point2d>& path) {
+    double nearest = 1e9;
+    for (const cv::Point2d& p : path) nearest = std::min(nearest, cv::norm(p - from));
+    return nearest;
+}
+
+bool touch(const combings::TracedStrand& a, const combings::TracedStrand& b) {
+    for (const auto& [one, other] : {std::pair{&a, &b}, std::pair{&b, &a}})
+        for (const cv::Point2d& end : {one->path_mm.front(), one->path_mm.back()})
+            if (distance_mm(end, other->path_mm) < touch_mm) return true;
+    return false;
+}
+
+// Most of the line runs beside a longer one, nearer than its loops are to each other: its shadow.
+bool is_beside(const combings::TracedStrand& line, const combings::TracedStrand& longer, const Shape& of_longer) {
+    const double near_mm = std::min(2.0, of_longer.curve_diameter_mm / 6);
+    std::size_t near = 0, all = 0;
+    for (std::size_t i = 0; i < line.path_mm.size(); i += 2, ++all)
+        near += distance_mm(line.path_mm[i], longer.path_mm) < near_mm;
+    return 10 * near > 6 * all;
+}
 
 double weighted_median(std::vector<std::pair<double, double>> of) {
     std::sort(of.begin(), of.end());
@@ -28,17 +90,35 @@ double weighted_median(std::vector<std::pair<double, double>> of) {
     return 0;
 }
 
-double distance_mm(cv::Point2d end, const std::vector<cv::Point2d>& path) {
-    double nearest = 1e9;
-    for (const cv::Point2d& p : path) nearest = std::min(nearest, cv::norm(p - end));
-    return nearest;
-}
-
-bool touch(const combings::TracedStrand& a, const combings::TracedStrand& b) {
-    for (const auto& [one, other] : {std::pair{&a, &b}, std::pair{&b, &a}})
-        for (const cv::Point2d& end : {one->path_mm.front(), one->path_mm.back()})
-            if (distance_mm(end, other->path_mm) < touch_mm) return true;
-    return false;
+// lines: longest first, those beside others taken out; beside: there were such.
+void judge(Whole& whole, const combings::Traced& traced, const std::vector<Known>& known, bool beside) {
+    const std::vector<std::size_t>& of = whole.lines;
+    const combings::TracedStrand& main = traced.strands[of.front()];
+    double sum = 0, guessed = 0, chord = 0;
+    bool cut_off = false;
+    for (std::size_t i = 0; i < of.size(); ++i) {
+        const combings::TracedStrand& line = traced.strands[of[i]];
+        sum += line.length_mm;
+        guessed += line.blank_mm + line.shared_mm + (known[of[i]].shape ? 0 : line.length_mm);
+        cut_off = cut_off || line.cut_off;
+        for (std::size_t k = 0; k <= i; ++k)
+            for (const cv::Point2d& a : {line.path_mm.front(), line.path_mm.back()})
+                for (const cv::Point2d& b :
+                     {traced.strands[of[k]].path_mm.front(), traced.strands[of[k]].path_mm.back()})
+                    chord = std::max(chord, cv::norm(a - b));
+    }
+    const double rest = sum - main.length_mm;
+    const bool good = main.doubts == 0 && main.blank_mm < 1 && main.shared_mm == 0 && !main.cut_off &&
+                      known[of.front()].shape && !known[of.front()].kinked;
+    if (good && rest < crumb_mm && !beside)
+        whole.followed = Followed::whole;
+    else if (good && (rest < crumb_mm || rest < nearly_share * main.length_mm))
+        whole.followed = Followed::nearly;
+    else if (!cut_off && guessed < most_guessed * sum)
+        whole.followed = Followed::in_pieces;
+    const bool one = whole.followed == Followed::whole || whole.followed == Followed::nearly;
+    whole.arc_mm = one ? known[of.front()].shape->arc_mm : sum;
+    whole.chord_mm = one ? known[of.front()].shape->chord_mm : chord;
 }
 
 }  // namespace
@@ -62,54 +142,50 @@ double Whole::curve_diameter_sd() const {
 }
 
 std::vector<Whole> wholes_of(const combings::Traced& traced) {
-    const auto& lines = traced.strands;
+    const auto& lines = traced.strands;  // longest first
+    std::vector<Known> known(lines.size());
+    cv::parallel_for_({0, static_cast<int>(lines.size())}, [&](const cv::Range& range) {
+        for (auto i = static_cast<std::size_t>(range.start); i < static_cast<std::size_t>(range.end); ++i)
+            known[i] = look_at(lines[i], traced.point_sd_mm);
+    });
+    std::vector<std::pair<double, double>> noise;  // and the length that shows it
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        if (known[i].hair && known[i].shape) noise.emplace_back(known[i].shape->noise_mm, lines[i].length_mm);
+    const double most = most_noise * weighted_median(noise);
+
     std::vector<std::size_t> root(lines.size());
     std::iota(root.begin(), root.end(), std::size_t{0});
     const auto find = [&](std::size_t i) {
         while (root[i] != i) i = root[i] = root[root[i]];
         return i;
     };
+    std::vector<bool> beside(lines.size(), false);
     for (std::size_t i = 0; i < lines.size(); ++i)
-        for (std::size_t k = 0; k < i; ++k)
-            if (find(i) != find(k) && touch(lines[i], lines[k]))
-                root[std::max(find(i), find(k))] = std::min(find(i), find(k));
-    std::vector<std::optional<Shape>> shapes(lines.size());
-    cv::parallel_for_({0, static_cast<int>(lines.size())}, [&](const cv::Range& range) {
-        for (int i = range.start; i < range.end; ++i) {
-            const auto k = static_cast<std::size_t>(i);
-            if (auto shape = shape_of(lines[k].path_mm, traced.point_sd_mm)) shapes[k] = shape.value();
+        for (std::size_t k = 0; k < i && known[i].hair; ++k) {
+            if (!known[k].hair) continue;
+            const bool shadow = known[k].shape && is_beside(lines[i], lines[k], *known[k].shape);
+            beside[i] = beside[i] || shadow;
+            if (shadow || touch(lines[i], lines[k])) root[std::max(find(i), find(k))] = std::min(find(i), find(k));
         }
-    });
-    std::vector<Whole> out(lines.size());
-    std::vector<std::vector<cv::Point2d>> ends(lines.size());
-    std::vector<std::pair<double, double>> noise;     // and the length that shows it
-    for (std::size_t i = 0; i < lines.size(); ++i) {  // longest first
-        const std::size_t r = find(i);
-        Whole& whole = out[r];
-        const combings::TracedStrand& line = lines[i];
-        const bool first = whole.length_mm == 0;
-        whole.length_mm += line.length_mm;
-        whole.guessed_mm += line.blank_mm + line.shared_mm;
-        whole.cut_off = whole.cut_off || line.cut_off;
-        for (const cv::Point2d& end : {line.path_mm.front(), line.path_mm.back()}) {
-            for (const cv::Point2d& other : ends[r]) whole.chord_mm = std::max(whole.chord_mm, cv::norm(end - other));
-            ends[r].push_back(end);
-        }
-        if (first) whole.clear = line.doubts == 0 && line.blank_mm < 1 && line.shared_mm == 0 && !line.cut_off;
-        if (whole.length_mm - lines[r].length_mm > crumb_mm && !first) whole.clear = false;
-        const std::optional<Shape>& shape = shapes[i];
-        if (!shape) {
-            whole.guessed_mm += line.length_mm;
+    std::vector<Whole> all(lines.size()), out;
+    std::vector<bool> has_beside(lines.size(), false);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (!known[i].hair) continue;
+        Whole& whole = all[find(i)];
+        if (beside[i]) {
+            has_beside[find(i)] = true;
             continue;
         }
-        whole.pieces.push_back({i, *shape});
-        noise.emplace_back(shape->noise_mm, line.length_mm);
+        whole.lines.push_back(i);
+        for (const Shape& shape : known[i].parts)
+            if (shape.noise_mm <= most) whole.pieces.push_back({i, shape});
     }
-    const double most = most_noise * weighted_median(noise);
-    for (Whole& whole : out)
-        std::erase_if(whole.pieces, [&](const Piece& piece) { return piece.shape.noise_mm > most; });
-    std::erase_if(out, [](const Whole& whole) { return whole.pieces.empty(); });
-    std::sort(out.begin(), out.end(), [](const Whole& a, const Whole& b) { return a.length_mm > b.length_mm; });
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (all[i].pieces.empty()) continue;
+        judge(all[i], traced, known, has_beside[i]);
+        out.push_back(std::move(all[i]));
+    }
+    std::sort(out.begin(), out.end(), [](const Whole& a, const Whole& b) { return a.arc_mm > b.arc_mm; });
     return out;
 }
 

@@ -9,23 +9,30 @@
 
 namespace kempt::pattern {
 
+// shape_of, and where along the path (mm) it is kinked as no hair of its curl is: the tracer went astray there.
+[[nodiscard]] Result<Shape> shape_and_kinks(const std::vector<cv::Point2d>& path_mm, double noise_mm,
+                                            std::vector<double>* kinks_mm);
+
+enum class Followed {
+    whole,      // one line from end to end, without a guess and inside the field
+    nearly,     // one such line and a little more beside it
+    in_pieces,  // several lines, or one with a guess
+    unsure      // runs out of the field, or too much of it is guessed
+};
 struct Piece {
     std::size_t line = 0;  // of Traced::strands
-    Shape shape;
+    Shape shape;           // of the line, or of a part of it between kinks
 };
-struct Whole {                  // a strand, or what is known of it
-    std::vector<Piece> pieces;  // longest first; those that have a shape
-    double length_mm = 0;       // of all its lines
-    double chord_mm = 0;        // between the two ends of lines that lie farthest apart
-    double guessed_mm = 0;  // of the length: bridged paper, ways shared with another line, lines too short for a shape
-    bool clear = false;     // one line from end to end, without a guess and inside the field
-    bool cut_off = false;
+struct Whole {                       // a strand
+    std::vector<Piece> pieces;       // longest line first
+    std::vector<std::size_t> lines;  // of Traced::strands, longest first
+    Followed followed = Followed::unsure;
+    double arc_mm = 0, chord_mm = 0;  // of the one line, or the lines' sum and their two farthest ends
     // 2 / mean curvature over its pieces and its SD as a share; 0 without pieces.
     [[nodiscard]] double curve_diameter_mm() const;
     [[nodiscard]] double curve_diameter_sd() const;
 };
-// Longest first. Lines whose points scatter several times as much as those of the other lines are left out of the
-// pieces: creases of the paper, and noise.
+// Longest first. Creases and other lines that are no hair are left out.
 [[nodiscard]] std::vector<Whole> wholes_of(const combings::Traced& traced);
 
 }  // namespace kempt::pattern
