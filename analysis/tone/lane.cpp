@@ -128,10 +128,13 @@ Result<Lane> straighten_lane(const Photo& photo, const card::Calibration& calibr
             const cv::Point2d mm = lane.centre_mm[r] + lane.across_mm[r] * ((col + 0.5) / cols - 0.5) * lane_mm;
             const cv::Point2d px = project(mm);
             const int x = cvRound(px.x), y = cvRound(px.y);
-            if (x < 0 || y < 0 || x >= photo.pixels.cols || y >= photo.pixels.rows ||
-                (beside_card && mm.x > -card_margin_mm && mm.y > -card_margin_mm &&
-                 mm.x < card::card_width_mm + card_margin_mm && mm.y < card::card_height_mm + card_margin_mm)) {
-                state[col] = Lane::hidden;
+            if (x < 0 || y < 0 || x >= photo.pixels.cols || y >= photo.pixels.rows) {
+                state[col] = Lane::outside;
+                continue;
+            }
+            if (beside_card && mm.x > -card_margin_mm && mm.y > -card_margin_mm &&
+                mm.x < card::card_width_mm + card_margin_mm && mm.y < card::card_height_mm + card_margin_mm) {
+                state[col] = Lane::under_card;
                 continue;
             }
             int burnt = 0;

@@ -17,7 +17,7 @@ struct Lane {
     cv::Mat light;                                  // CV_32FC3 linear sRGB, 1 = the card's white
     cv::Mat state;                                  // CV_8U, one of the below for each cell
     std::vector<cv::Point2d> centre_mm, across_mm;  // for each row: place in the card's plane, unit vector to the right
-    enum State : uchar { seen = 0, burnt = 1, black = 2, hidden = 3 };  // hidden: outside the photo or under the card
+    enum State : uchar { seen, burnt, black, outside, under_card, states };
 
     // Photo pixel at a distance along the line and to its right; along is held within the line.
     [[nodiscard]] cv::Point2d px(const card::Calibration& calibration, double along_mm, double aside_mm) const;

@@ -24,7 +24,7 @@ inline const double width_log_mean = std::log(2.5), least_width = std::log(0.4),
 // 80 % of a Gaussian integral lies within 2.563 SD.
 inline constexpr double width_in_sd = 2.5631;
 // New growth shorter than this, and a change so near the ends, cannot be told from the parting and the thinning ends.
-inline constexpr double first_line_mm = 3, last_line_mm = 5;
+inline constexpr double first_line_mm = 4, last_line_mm = 5;
 
 inline double integral(double u) {
     return 0.5 * std::erfc(-u / std::sqrt(2.0));
