@@ -108,6 +108,7 @@ Panel panel(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card, c
     p.region_half_mm = person.uniform(12, 20);
     p.half_width_mm = p.region_half_mm + person.uniform(5, 9);
     const double feet = person.uniform(2.8, 3.6);
+    p.run_mm = person.log_uniform(8, 40);
 
     s.light = panel_light(shot, options.light);
     s.light.key_share = std::max(s.light.key_share, options.least_key_share);

@@ -40,6 +40,7 @@ struct Panel {
     double wander_mm = 0.5;                        // slow sideways course of the locks
     double wave_mm = 60, wave_amplitude_mm = 0.5;  // waves common to the panel
     double gaps = 0.15;                            // share where the top layer is open
+    double run_mm = 20;                            // how far a fibre stays on top before it dips under
     double under = 0.55;                           // brightness of the layer below
     double streaks_per_cm2 = 0;                    // fibres that lie across the others on top
     double streak_spread_deg = 20;

@@ -113,7 +113,7 @@ Weave weave(const Panel& panel) {
             const LobePlace &a = node[static_cast<size_t>(k)], &b = node[static_cast<size_t>(k + 1)];
             // Each fibre at its own place of the noise, or all would open and close together at the lattice's knots.
             const double fibre_phase = 0.5 + 0.5 * lattice(gap_seed, i, -77);
-            const bool below = value_noise(gap_seed, i, s / 9 + fibre_phase) < open;
+            const bool below = value_noise(gap_seed, i, s / panel.run_mm + fibre_phase) < open;
             const Fibre& fibre = layers[below ? 1 : 0][static_cast<size_t>(i)];
             const bool shown = fibre.there && s < fibre.end;
             const double wandering = value_noise(lean_seed + (below ? 7u : 0u), i, s / 12 + 1.7 * fibre_phase) * 1.3;
