@@ -4,6 +4,8 @@
 #include <cmath>
 #include <string>
 
+#include <opencv2/imgproc.hpp>
+
 #include "card/plane.h"
 #include "ends/cover.h"
 #include "ends/grid.h"
@@ -22,7 +24,9 @@ constexpr double least_hair_mm2 = 50;  // less than this is no lock
 constexpr double entering_mm = 3, least_entering = 0.3;
 constexpr double beyond_mm = 3, most_beyond = 0.15;
 constexpr double most_left_out = 0.2;  // of the hem's columns
-constexpr double least_deep = 0.9, least_rim = 0.8;
+constexpr double least_deep = 0.9, least_rim = 0.7;
+// Paper in the deepest shadow that is taken (darkest_share of paper.cpp) is still a quarter of the photo's whites.
+constexpr double least_white = 0.25;
 constexpr double spread95 = 1.96;
 
 const char* const names[] = {"hem_unevenness", "see_through", "flyaway"};
@@ -34,6 +38,17 @@ EndsReadings refused(EndsReadings out, const char* code, const std::string& text
 
 Error cancelled() {
     return {ErrorKind::cancelled, "cancelled", "Measuring was stopped.", "The photo and the marks are kept.", ""};
+}
+
+// Light of the photo's whites: 95 % of it is darker.
+double whites(const Photo& photo, const card::Calibration& calibration) {
+    cv::Mat few, grey;
+    cv::resize(photo.pixels, few, {160, 120}, 0, 0, cv::INTER_NEAREST);
+    cv::transform(card::LightMap(photo, calibration).linear(few), grey, cv::Matx13f(1 / 3.f, 1 / 3.f, 1 / 3.f));
+    std::vector<float> values(grey.begin<float>(), grey.end<float>());
+    const auto at = values.begin() + static_cast<std::ptrdiff_t>(0.95 * static_cast<double>(values.size()));
+    std::nth_element(values.begin(), at, values.end());
+    return *at;
 }
 
 void draw(const Frame& frame, const HemShape& shape, const cv::Mat& cover, EndsReadings& out) {
@@ -56,24 +71,28 @@ void draw(const Frame& frame, const HemShape& shape, const cv::Mat& cover, EndsR
 
 void give(const CoverSums& cover, const HemShape& shape, const EndsOptions& options, const Trust& trust,
           EndsReadings& out) {
-    const auto add = [&](const char* name, double value, const char* unit, double sd, double most) {
+    const auto add = [&](const char* name, double value, const char* unit, double down_sd, double up_sd, double most) {
         out.readings.push_back(
-            {name, value, unit, std::max(0.0, value - spread95 * sd), std::min(most, value + spread95 * sd)});
+            {name, value, unit, std::max(0.0, value - spread95 * down_sd), std::min(most, value + spread95 * up_sd)});
     };
-    const double uneven = unevenness(shape);
-    const double sway = 0.5 * (std::abs(unevenness_at(cover, shape, options, 0.4) - uneven) +
-                               std::abs(unevenness_at(cover, shape, options, 0.6) - uneven));
-    add("hem_unevenness", uneven, "mm", unevenness_sd(uneven, sway, trust), 1e9);
+    // A level that is taken too low or too high for half moves the hem where it fades out slowly.
+    const double uneven = unevenness(shape), at_low = unevenness_at(cover, shape, options, 0.4),
+                 at_high = unevenness_at(cover, shape, options, 0.6);
+    const double down = uneven - std::min(at_low, at_high), up = std::max(at_low, at_high) - uneven;
+    add("hem_unevenness", uneven, "mm", unevenness_sd(uneven, std::max(0.0, down), trust),
+        unevenness_sd(uneven, std::max(0.0, up), trust), 1e9);
     const double bare = bare_share(cover, shape, options.last_mm);
-    add("see_through", 100 * bare, "%", 100 * cover_sd(1 - bare, trust), 100);
+    const double bare_sd = 100 * cover_sd(1 - bare, trust);
+    add("see_through", 100 * bare, "%", bare_sd, bare_sd, 100);
     const Flyaway fly = flyaway(cover, shape);
     if (fly.seen < least_rim)
         out.refused.push_back({"flyaway", "rim-outside",
                                "Less than 20 mm of paper around the hair lies in the region, so hairs that stand off "
                                "would be missed."});
-    else if (const double hair = fly.inside + fly.outside; hair > 0)
-        add("flyaway", 100 * fly.outside / hair, "%", 100 * flyaway_sd(fly.outside / hair, fly.rim_mm2 / hair, trust),
-            100);
+    else if (const double hair = fly.inside + fly.outside; hair > 0) {
+        const double share = fly.outside / hair, sd = 100 * flyaway_sd(share, fly.rim_mm2 / hair, trust);
+        add("flyaway", 100 * share, "%", sd, sd, 100);
+    }
 }
 
 EndsReadings measure(const Photo& photo, const card::Calibration& calibration,
@@ -83,7 +102,7 @@ EndsReadings measure(const Photo& photo, const card::Calibration& calibration,
     const Grid grid = cut_grid(photo, calibration, region_px, frame);
     if ((stopped = tell(progress, 0.4, "looking at the paper") == Go::stop)) return out;
     const auto paper = paper_light(grid);
-    if (!paper)
+    if (!paper || paper->rim < least_white * whites(photo, calibration))
         return refused(out, "no-paper",
                        "No bare paper was seen around the ends: the region must reach the sheet's white beyond them.");
     const Looks looks = looks_of(grid, *paper);

@@ -36,10 +36,12 @@ bool crosses_itself(const std::vector<cv::Point2d>& p) {
     return left != 0 && left != 4;
 }
 
-// Blocks of k x k pixels in linear light (channels still the device's).
-template <class Code>
-void average_blocks(const cv::Mat& codes, int k, const std::array<std::vector<float>, 3>& table, cv::Mat& out) {
+// Blocks of k x k pixels in linear light (channels still the device's). K: k where it is known beforehand, for speed.
+template <class Code, int K>
+void average_blocks(const cv::Mat& codes, int any_k, const std::array<std::vector<float>, 3>& table, cv::Mat& out) {
+    const int k = K > 0 ? K : any_k;
     const float scale = 1.f / static_cast<float>(k * k);
+    const float *red = table[0].data(), *green = table[1].data(), *blue = table[2].data();
     cv::parallel_for_(cv::Range(0, out.rows), [&](const cv::Range& rows) {
         for (int y = rows.start; y < rows.end; ++y) {
             auto* to = out.ptr<float>(y);
@@ -48,14 +50,21 @@ void average_blocks(const cv::Mat& codes, int k, const std::array<std::vector<fl
                 const Code* in = codes.ptr<Code>(y * k + j);
                 for (int x = 0; x < out.cols; ++x) {
                     float r = 0, g = 0, b = 0;
-                    for (int i = 0; i < k; ++i, in += 3)
-                        r += table[0][in[0]], g += table[1][in[1]], b += table[2][in[2]];
+                    for (int i = 0; i < k; ++i, in += 3) r += red[in[0]], g += green[in[1]], b += blue[in[2]];
                     to[3 * x] += r, to[3 * x + 1] += g, to[3 * x + 2] += b;
                 }
             }
             for (int x = 0; x < 3 * out.cols; ++x) to[x] *= scale;
         }
     });
+}
+
+template <class Code>
+void average(const cv::Mat& codes, int k, const std::array<std::vector<float>, 3>& table, cv::Mat& out) {
+    if (k == 1) return average_blocks<Code, 1>(codes, k, table, out);
+    if (k == 2) return average_blocks<Code, 2>(codes, k, table, out);
+    if (k == 3) return average_blocks<Code, 3>(codes, k, table, out);
+    average_blocks<Code, 0>(codes, k, table, out);
 }
 
 cv::Mat where_to_look(const cv::Matx33d& h, cv::Size size, double k, cv::Point corner) {
@@ -162,9 +171,9 @@ Grid cut_grid(const Photo& photo, const card::Calibration& calibration, const st
             for (float& v : table[static_cast<size_t>(c)]) v = card::corrected(*calibration.light, c, v);
     cv::Mat reduced(box.height / k, box.width / k, CV_32FC3);
     if (photo.pixels.depth() == CV_16U)
-        average_blocks<ushort>(photo.pixels(box), k, table, reduced);
+        average<ushort>(photo.pixels(box), k, table, reduced);
     else
-        average_blocks<uchar>(photo.pixels(box), k, table, reduced);
+        average<uchar>(photo.pixels(box), k, table, reduced);
 
     Grid grid;
     const cv::Mat where = where_to_look(px_from_cell(frame), size, k, box.tl());

@@ -19,7 +19,7 @@ double cover_sd(double cover, const Trust& trust) {
 }
 
 double unevenness_sd(double unevenness_mm, double sway_mm, const Trust& trust) {
-    return std::sqrt(0.05 * 0.05 + std::pow(0.05 * unevenness_mm, 2) + std::pow(0.5 * sway_mm, 2) +
+    return std::sqrt(0.05 * 0.05 + std::pow(0.04 * unevenness_mm, 2) + std::pow(0.8 * sway_mm, 2) +
                      std::pow(trust.scale_sd_share * unevenness_mm, 2));
 }
 

@@ -121,6 +121,7 @@ std::optional<PaperLight> paper_light(const Grid& grid) {
                std::abs(std::log(std::max(c[2], 1e-4f) / g) - blue_of_paper) < most_colour_shift;
     };
     PaperLight out;
+    out.rim = bright;
     out.bare = cv::Mat(mean.size(), CV_8UC1, cv::Scalar(0));
     std::vector<cv::Point> todo;
     each_rim_cell([&](int x, int y) {

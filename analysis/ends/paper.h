@@ -11,6 +11,7 @@ namespace kempt::ends {
 struct PaperLight {
     cv::Mat light;          // CV_32FC3, of the grid's size
     cv::Mat bare;           // CV_8UC1, cells of 0.5 mm: 255 where bare paper was seen
+    double rim = 0;         // mean light of the rim's paper
     double bare_share = 0;  // of the valid cells
 };
 

@@ -28,6 +28,17 @@ Perimeter::Perimeter(const std::vector<double>& u, const std::vector<double>& v,
     : from_(from_mm),
       to_(to_mm),
       spans_(std::max(1, static_cast<int>(std::floor((to_mm - from_mm) / smooth_mm + 0.5)))) {
+    settle(u, v);
+}
+
+Perimeter Perimeter::line(const std::vector<double>& u, const std::vector<double>& v, double from_mm, double to_mm) {
+    Perimeter straight;
+    straight.from_ = from_mm, straight.to_ = to_mm, straight.straight_ = true;
+    straight.settle(u, v);
+    return straight;
+}
+
+void Perimeter::settle(const std::vector<double>& u, const std::vector<double>& v) {
     std::vector<double> weight(u.size(), 1.0), off(u.size());
     fit(u, v, weight);
     for (int again = 0; again < reweightings; ++again) {
@@ -42,7 +53,7 @@ Perimeter::Perimeter(const std::vector<double>& u, const std::vector<double>& v,
 }
 
 void Perimeter::fit(const std::vector<double>& u, const std::vector<double>& v, const std::vector<double>& weight) {
-    const int n = static_cast<int>(u.size()), spline = 3 + spans_, p = spline + 1;
+    const int n = static_cast<int>(u.size()), spline = straight_ ? 2 : 3 + spans_, p = spline + 1;
     std::vector<double> t(u.size()), terms;
     cv::Mat1d basis(n, spline), weighted(n, spline), target(n, 1);
     double square = 0;
@@ -50,7 +61,7 @@ void Perimeter::fit(const std::vector<double>& u, const std::vector<double>& v, 
         const auto k = static_cast<size_t>(i);
         t[k] = (u[k] - from_) / (to_ - from_);
         spline_terms(t[k], spans_, terms);
-        std::copy(terms.begin(), terms.end(), basis[i]);
+        std::copy_n(terms.begin(), spline, basis[i]);
         for (int c = 0; c < spline; ++c) weighted(i, c) = weight[k] * basis(i, c);
         target(i) = v[k];
         square += weight[k] * v[k] * v[k];
@@ -60,6 +71,15 @@ void Perimeter::fit(const std::vector<double>& u, const std::vector<double>& v, 
     cv::Mat1d(weighted.t() * basis).copyTo(normal(cv::Rect(0, 0, spline, spline)));
     cv::Mat1d(weighted.t() * target).copyTo(right(cv::Rect(0, 0, 1, spline)));
     for (int k = 0; k < p; ++k) normal(k, k) += 1e-9;
+    if (straight_) {
+        cv::Mat1d solved;
+        const cv::Rect whole(0, 0, spline, spline);
+        if (cv::solve(normal(whole), right(cv::Rect(0, 0, 1, spline)), solved, cv::DECOMP_CHOLESKY)) {
+            weights_.assign(solved.begin(), solved.end());
+            weights_.push_back(0);  // of the bend
+        }
+        return;
+    }
     double least = std::numeric_limits<double>::max();
     cv::Mat1d hinge(n, 1);
     const double margin = std::min(bend_from_side_mm, (to_ - from_) / 2);
@@ -92,7 +112,7 @@ double Perimeter::inside(double u) const {
     std::vector<double> terms;
     spline_terms(t, spans_, terms);
     double sum = weights_.back() * std::max(0.0, t - bend_);
-    for (size_t k = 0; k < terms.size(); ++k) sum += weights_[k] * terms[k];
+    for (size_t k = 0; k + 1 < weights_.size(); ++k) sum += weights_[k] * terms[k];
     return sum;
 }
 

@@ -17,13 +17,18 @@ class Perimeter {
     // Needs eight points or more; all u within [from, to].
     Perimeter(const std::vector<double>& u, const std::vector<double>& v, double from_mm, double to_mm,
               double smooth_mm);
+    // A straight line through the points, with the same weights: a first guess.
+    [[nodiscard]] static Perimeter line(const std::vector<double>& u, const std::vector<double>& v, double from_mm,
+                                        double to_mm);
     [[nodiscard]] double at(double u) const;
 
   private:
+    void settle(const std::vector<double>& u, const std::vector<double>& v);
     void fit(const std::vector<double>& u, const std::vector<double>& v, const std::vector<double>& weight);
     [[nodiscard]] double inside(double u) const;
     double from_ = 0, to_ = 1;
     int spans_ = 1;
+    bool straight_ = false;
     double bend_ = 0.5;  // as a share of the width
     std::vector<double> weights_;
 };

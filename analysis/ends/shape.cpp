@@ -14,7 +14,9 @@ constexpr double side_row_mm = 2, steepest_side = 0.6, side_slope_step = 0.02;
 constexpr double full_mm = 10;
 constexpr double off_mm = 20;  // a column further off is a gap between locks or a stray lock
 constexpr int passes = 4;
-constexpr size_t least_columns = 60;
+constexpr size_t least_columns = 40;
+// The first pass looks at the middle of the width alone: hair that hangs aslant leaves the outer columns sideways.
+constexpr double first_margin = 0.15;
 
 // The stretch [first, past last) of largest sum of (value - level).
 template <class Value>
@@ -34,11 +36,8 @@ std::pair<int, int> best_stretch(int n, double level, Value value) {
 
 double hem_of_column(const CoverSums& cover, double u, double column_mm, double level) {
     const double half = column_mm / 2, step = cell_mm;
-    // Mean over the stretch from differences of one running sum along the column.
-    const auto rows = static_cast<int>(cover.length_mm() / step);
-    std::vector<CoverSums::Sum> row(static_cast<size_t>(rows));
-    for (int j = 0; j < rows; ++j)
-        row[static_cast<size_t>(j)] = cover.over(u - half, j * step, u + half, (j + 1) * step);
+    const std::vector<CoverSums::Sum> row = cover.rows_between(u - half, u + half);
+    const int rows = static_cast<int>(row.size());
     const int reach = std::max(1, static_cast<int>(std::lround(stretch_mm / step)));
     double sum = 0, most = 0, hem = 0, before = 0;
     bool falls_next = false;
@@ -112,17 +111,17 @@ SideLine find_side(const CoverSums& cover, const Perimeter& smooth, double middl
         }
     SideLine best{middle, 0};
     double most = -1e300;
-    for (double slope = -steepest_side; slope <= steepest_side + 1e-9; slope += side_slope_step)
+    std::vector<int> shift(static_cast<size_t>(rows));
+    for (double slope = -steepest_side; slope <= steepest_side + 1e-9; slope += side_slope_step) {
+        for (int r = 0; r < rows; ++r)
+            shift[static_cast<size_t>(r)] = static_cast<int>(
+                std::lround(direction * slope * (2 + (r + 0.5) * side_row_mm - side_depth_mm) / column_step_mm));
         for (int i = 0; i <= n; ++i) {
             double sum = 0;
-            for (int r = 0; r < rows; ++r) {
-                const double d = 2 + (r + 0.5) * side_row_mm;
-                sum += sums(r, std::clamp(static_cast<int>(std::lround(i + direction * slope * (d - side_depth_mm) /
-                                                                               column_step_mm)),
-                                          0, n));
-            }
+            for (int r = 0; r < rows; ++r) sum += sums(r, std::clamp(i + shift[static_cast<size_t>(r)], 0, n));
             if (sum > most) most = sum, best = {middle + direction * i * column_step_mm, slope};
         }
+    }
     return best;
 }
 
@@ -160,6 +159,19 @@ CoverSums::Sum CoverSums::over(double u0, double v0, double u1, double v1) const
     return {down_to(cover_, d) - down_to(cover_, c), down_to(seen_, d) - down_to(seen_, c)};
 }
 
+std::vector<CoverSums::Sum> CoverSums::rows_between(double u0, double u1) const {
+    const int a = std::clamp(static_cast<int>(std::lround(u0 / cell_)), 0, cols_),
+              b = std::clamp(static_cast<int>(std::lround(u1 / cell_)), 0, cols_);
+    std::vector<Sum> rows(static_cast<size_t>(rows_));
+    double cover = 0, seen = 0;
+    for (int y = 0; y < rows_; ++y) {
+        const double c = cover_(y + 1, b) - cover_(y + 1, a), s = seen_(y + 1, b) - seen_(y + 1, a);
+        rows[static_cast<size_t>(y)] = {c - cover, s - seen};
+        cover = c, seen = s;
+    }
+    return rows;
+}
+
 HemShape find_shape(const CoverSums& cover, const EndsOptions& options) {
     HemShape shape;
     const int n = static_cast<int>(cover.width_mm() / column_step_mm);
@@ -174,11 +186,16 @@ HemShape find_shape(const CoverSums& cover, const EndsOptions& options) {
     const auto sides = best_stretch(n, shape.full_cover / 2, at_start);
     shape.left.u = sides.first * column_step_mm, shape.right.u = sides.second * column_step_mm;
     for (int pass = 0; pass < passes; ++pass) {
-        const double from = shape.left.u + beside_mm, to = shape.right.u - beside_mm;
+        const double margin = pass == 0 ? first_margin * (shape.right.u - shape.left.u) : beside_mm,
+                     from = shape.left.u + margin, to = shape.right.u - margin;
         const Columns columns = hem_between(cover, from, to, options.column_mm, shape.full_cover / 2);
         shape.u.clear();
         if (columns.u.size() < least_columns) return shape;
-        shape.left_out = fit_smooth(columns, from, to, options.smooth_mm, shape);
+        if (pass == 0) {
+            shape.u = columns.u, shape.hem = columns.hem;
+            shape.smooth = Perimeter::line(shape.u, shape.hem, from, to);
+        } else
+            shape.left_out = fit_smooth(columns, from, to, options.smooth_mm, shape);
         if (pass == passes - 1) break;
         CoverSums::Sum full;
         double deep = 0;

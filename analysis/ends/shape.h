@@ -20,6 +20,8 @@ class CoverSums {
     };
     // u is rounded to whole cells, v is not.
     [[nodiscard]] Sum over(double u0, double v0, double u1, double v1) const;
+    // One sum for each row of cells between u0 and u1.
+    [[nodiscard]] std::vector<Sum> rows_between(double u0, double u1) const;
     [[nodiscard]] double width_mm() const { return cols_ * cell_; }
     [[nodiscard]] double length_mm() const { return rows_ * cell_; }
 

@@ -74,9 +74,11 @@ std::vector<double> solve(std::vector<std::vector<double>> m) {
 
 struct Curve {  // cubic in pieces (truncated powers) with one bend
     double from = 0, to = 1, bend = 0;
+    bool straight = false;
     std::vector<double> knots, weight;
     [[nodiscard]] std::vector<double> terms(double u) const {
         const double t = (clamp(u, from, to) - from) / (to - from);
+        if (straight) return {1, t};
         std::vector<double> f{1, t, t * t, t * t * t};
         for (const double k : knots) f.push_back(std::pow(std::max(0.0, t - k), 3));
         f.push_back(std::max(0.0, t - bend));
@@ -97,15 +99,15 @@ struct Curve {  // cubic in pieces (truncated powers) with one bend
 };
 
 Curve weighted_fit(const std::vector<double>& u, const std::vector<double>& v, const std::vector<double>& weight,
-                   double from, double to) {
+                   double from, double to, bool straight) {
     Curve best;
     double least = 1e300;
     const int spans = std::max(1, static_cast<int>(std::floor((to - from) / 60 + 0.5)));
     for (double bend = from + 15; bend <= to - 15 + 1e-9; bend += 1) {
         Curve c;
-        c.from = from, c.to = to, c.bend = (bend - from) / (to - from);
-        for (int k = 1; k < spans; ++k) c.knots.push_back(static_cast<double>(k) / spans);
-        const size_t n = 5 + c.knots.size();
+        c.from = from, c.to = to, c.bend = (bend - from) / (to - from), c.straight = straight;
+        for (int k = 1; k < spans && !straight; ++k) c.knots.push_back(static_cast<double>(k) / spans);
+        const size_t n = straight ? 2 : 5 + c.knots.size();
         std::vector<std::vector<double>> m(n, std::vector<double>(n + 1, 0));
         for (size_t i = 0; i < u.size(); ++i) {
             const auto f = c.terms(u[i]);
@@ -119,13 +121,14 @@ Curve weighted_fit(const std::vector<double>& u, const std::vector<double>& v, c
         double rss = 0;
         for (size_t i = 0; i < u.size(); ++i) rss += weight[i] * std::pow(v[i] - c.at(u[i]), 2);
         if (rss < least) least = rss, best = c;
+        if (straight) break;
     }
     return best;
 }
 
-Curve fit(const std::vector<double>& u, const std::vector<double>& v, double from, double to) {
+Curve fit(const std::vector<double>& u, const std::vector<double>& v, double from, double to, bool straight = false) {
     std::vector<double> weight(u.size(), 1.0);
-    Curve c = weighted_fit(u, v, weight, from, to);
+    Curve c = weighted_fit(u, v, weight, from, to, straight);
     for (int again = 0; again < 4; ++again) {
         std::vector<double> off;
         for (size_t i = 0; i < u.size(); ++i) off.push_back(std::abs(v[i] - c.at(u[i])));
@@ -133,7 +136,7 @@ Curve fit(const std::vector<double>& u, const std::vector<double>& v, double fro
         std::nth_element(sorted.begin(), sorted.begin() + static_cast<long>(sorted.size() / 2), sorted.end());
         const double reach = std::max(0.3, 2.0 * sorted[sorted.size() / 2]);
         for (size_t i = 0; i < u.size(); ++i) weight[i] = std::min(1.0, reach / std::max(1e-9, off[i]));
-        c = weighted_fit(u, v, weight, from, to);
+        c = weighted_fit(u, v, weight, from, to, straight);
     }
     return c;
 }
@@ -223,19 +226,22 @@ Found find_hem(const CoverGrid& g) {
     f.left.u = middle(sides.first) - 0.25, f.right.u = middle(sides.second - 1) + 0.25;
     for (int pass = 0; pass < 4; ++pass) {
         std::vector<double> u, hem;
-        const double from = f.left.u + 2, to = f.right.u - 2;
+        // First a straight line through the middle of the width.
+        const double margin = pass == 0 ? 0.15 * (f.right.u - f.left.u) : 2, from = f.left.u + margin,
+                     to = f.right.u - margin;
         for (int i = 0; i < columns; ++i)
             if (middle(i) >= from && middle(i) <= to)
                 u.push_back(middle(i)), hem.push_back(hem_of(g, middle(i), f.full / 2));
         f.u.clear();
-        if (u.size() < 60) return f;
+        if (u.size() < 40) return f;
         f.u = u, f.hem = hem;
-        for (int again = 0; again < 3; ++again) {
+        if (pass == 0) f.smooth = fit(u, hem, from, to, true);
+        for (int again = 0; again < 3 && pass > 0; ++again) {
             f.smooth = fit(f.u, f.hem, from, to);
             std::vector<double> ku, kh;
             for (size_t i = 0; i < u.size(); ++i)
                 if (std::abs(hem[i] - f.smooth.at(u[i])) <= off_mm) ku.push_back(u[i]), kh.push_back(hem[i]);
-            if (ku.size() == f.u.size() || ku.size() < 60) break;
+            if (ku.size() == f.u.size() || ku.size() < 40) break;
             f.u = ku, f.hem = kh;
         }
         f.left_out = 1 - static_cast<double>(f.u.size()) / static_cast<double>(u.size());
@@ -275,7 +281,7 @@ HemTruth hem_truth(const SheetScene& scene, const HemHair& hair, const HemLie& l
     t.full_cover = f.full;
     t.width_mm = f.right.u - f.left.u;
     t.left_out = f.left_out;
-    if (f.u.size() < 60) return t;
+    if (f.u.size() < 40) return t;
     double squares = 0, bare = 0, all = 0;
     for (size_t i = 0; i < f.u.size(); ++i) {
         squares += std::pow(f.hem[i] - f.smooth.at(f.u[i]), 2);
