@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <opencv2/imgproc.hpp>
+#include <optional>
 
 #include "card/card_layout.h"
 
@@ -23,14 +24,28 @@ double length(cv::Point2d v) {
     return std::hypot(v.x, v.y);
 }
 
+// A point before the first (or, from the other end, after the last), so that the curve keeps turning there as it turns
+// at the next click.
+cv::Point2d before(cv::Point2d first, cv::Point2d second, std::optional<cv::Point2d> third) {
+    const cv::Point2d chord = second - first;
+    if (!third) return first - chord;
+    const cv::Point2d next = *third - second;
+    const double most = CV_PI / 3;  // a sharper corner is a slip of the hand, not a curl that goes on
+    const double turn = std::clamp(std::atan2(chord.x * next.y - chord.y * next.x, chord.dot(next)), -most, most);
+    return first - cv::Point2d(chord.x * std::cos(turn) + chord.y * std::sin(turn),
+                               -chord.x * std::sin(turn) + chord.y * std::cos(turn));
+}
+
 // Points of the curve every `step_mm` or closer, from the first point to the last.
 std::vector<cv::Point2d> curve_through(const std::vector<cv::Point2d>& points, double step_mm) {
     std::vector<cv::Point2d> curve{points.front()};
-    for (size_t i = 0; i + 1 < points.size(); ++i) {
+    const size_t n = points.size();
+    const bool bends = n > 2;
+    const cv::Point2d head = before(points[0], points[1], bends ? std::optional(points[2]) : std::nullopt),
+                      tail = before(points[n - 1], points[n - 2], bends ? std::optional(points[n - 3]) : std::nullopt);
+    for (size_t i = 0; i + 1 < n; ++i) {
         const cv::Point2d p1 = points[i], p2 = points[i + 1];
-        // Beyond the ends the line goes on straight.
-        const cv::Point2d p0 = i > 0 ? points[i - 1] : p1 * 2 - p2,
-                          p3 = i + 2 < points.size() ? points[i + 2] : p2 * 2 - p1;
+        const cv::Point2d p0 = i > 0 ? points[i - 1] : head, p3 = i + 2 < n ? points[i + 2] : tail;
         const double t1 = std::sqrt(length(p1 - p0)), t2 = t1 + std::sqrt(length(p2 - p1)),
                      t3 = t2 + std::sqrt(length(p3 - p2));
         const int pieces = std::max(1, static_cast<int>(std::ceil(1.3 * length(p2 - p1) / step_mm)));

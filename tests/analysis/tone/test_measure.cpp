@@ -1,0 +1,170 @@
+// From a photo to readings, refusals and overlay.
+#include <algorithm>
+#include <boost/test/unit_test.hpp>
+#include <cmath>
+
+#include "painted.h"
+#include "tone/level.h"
+#include "tone/tone.h"
+
+using namespace kempt;
+using namespace kempt::test;
+
+namespace {
+
+cv::Vec3d two_tones(double s) {
+    return s < 18 ? light(22, 5, 8) : light(46, 10, 26);
+}
+
+const Quantity* find(const tone::ToneReadings& readings, const std::string& name) {
+    const auto at = std::find_if(readings.readings.begin(), readings.readings.end(),
+                                 [&](const Quantity& q) { return q.name == name; });
+    return at == readings.readings.end() ? nullptr : &*at;
+}
+
+std::string code_of(const tone::ToneReadings& readings, const std::string& name) {
+    for (const Refusal& refusal : readings.refused)
+        if (refusal.name == name) return refusal.code;
+    return "";
+}
+
+std::string error_of(const Result<tone::ToneReadings>& result) {
+    return result.ok() ? "" : result.error().code;
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_SUITE(measure)
+
+BOOST_AUTO_TEST_CASE(a_painted_strand_gives_its_colours_line_and_overlay) {
+    const Painted strand = paint(two_tones);
+    const auto got = tone::measure_tone(strand.photo, strand.calibration, strand.line_px);
+    BOOST_REQUIRE_MESSAGE(got.ok(), error_of(got));
+    BOOST_REQUIRE((got->root && got->mid && got->end));
+    BOOST_CHECK_LT(colour::ciede2000(*got->mid, {46, 10, 26}), 1.5);
+    BOOST_CHECK_LT(colour::ciede2000(*got->end, {46, 10, 26}), 1.5);
+    const double step = colour::ciede2000({22, 5, 8}, {46, 10, 26});
+    BOOST_REQUIRE_EQUAL(got->lines.size(), 1U);
+    const tone::Demarcation& line = got->lines[0];
+    BOOST_CHECK_CLOSE(line.step, step, 8);
+    BOOST_TEST((line.step_low <= step && step <= line.step_high));
+    BOOST_CHECK_SMALL(line.at_mm - 18, 0.5);
+    BOOST_TEST((line.at_low <= 18 && 18 <= line.at_high));
+    BOOST_CHECK_LT(line.width_mm, 2);
+    // 18 mm below the scalp, which is at the first click.
+    BOOST_CHECK_SMALL(line.at_px.x - strand.line_px[0].x, 0.5);
+    BOOST_CHECK_SMALL(line.at_px.y - (strand.line_px[0].y + 18 * 8), 4.0);
+
+    // The root zone is 20 mm long: 18 of the first tone, 2 of the second.
+    const Quantity* spread = find(*got, "tone_spread");
+    BOOST_REQUIRE(spread);
+    BOOST_TEST(spread->unit == "dE00");
+    BOOST_TEST((spread->low < spread->value && spread->value < spread->high));
+    BOOST_CHECK_SMALL(
+        spread->value - std::max(colour::ciede2000(*got->root, *got->mid), colour::ciede2000(*got->root, *got->end)),
+        1e-9);
+    const Quantity* level = find(*got, "tone_level");
+    BOOST_REQUIRE(level);
+    BOOST_CHECK_SMALL(level->value - tone::level_of_lightness(46), 0.3);
+    BOOST_TEST((level->high - level->low >= 2 * 0.9 && level->low >= 1 && level->high <= 10));
+
+    BOOST_CHECK_SMALL(got->length_mm - 100, 0.3);
+    BOOST_TEST(got->profile.size() == 100U);
+    BOOST_TEST(got->path_px.size() == got->profile.size());
+    BOOST_CHECK_SMALL(got->path_px[39].y - (strand.line_px[0].y + 39.5 * 8), 0.5);
+    // The lane is a closed band of 10 mm around the line.
+    BOOST_REQUIRE(got->lane_px.size() >= 8);
+    const auto side = std::minmax_element(got->lane_px.begin(), got->lane_px.end(),
+                                          [](const cv::Point2d& a, const cv::Point2d& b) { return a.x < b.x; });
+    BOOST_CHECK_SMALL(side.second->x - side.first->x - 80, 1.0);
+}
+
+BOOST_AUTO_TEST_CASE(an_even_strand_has_no_line_and_hardly_any_spread) {
+    PaintedOptions options;
+    options.gradient_per_mm = {0, 0.002};
+    const Painted strand = paint(
+        [](double s) {
+            const double shine = 0.05 * std::exp(-0.5 * std::pow((s - 50) / 15, 2));
+            return light(30, 8, 14) + cv::Vec3d::all(shine);
+        },
+        options);
+    const auto got = tone::measure_tone(strand.photo, strand.calibration, strand.line_px);
+    BOOST_REQUIRE_MESSAGE(got.ok(), error_of(got));
+    BOOST_TEST(got->lines.empty());
+    BOOST_REQUIRE(find(*got, "tone_spread"));
+    BOOST_CHECK_LT(find(*got, "tone_spread")->value, 2.0);
+    BOOST_CHECK_LT(find(*got, "tone_spread")->low, 0.5);
+    BOOST_REQUIRE(got->mid.has_value());
+    BOOST_CHECK_LT(colour::ciede2000(*got->mid, {30, 8, 14}), 2.0);
+}
+
+BOOST_AUTO_TEST_CASE(errors_name_what_is_missing) {
+    Painted strand = paint(two_tones);
+    const auto measure = [&](const std::vector<cv::Point2d>& line) {
+        return error_of(tone::measure_tone(strand.photo, strand.calibration, line));
+    };
+    BOOST_TEST(measure({}) == "line-too-short");
+    BOOST_TEST(measure({strand.line_px[0]}) == "line-too-short");
+    BOOST_TEST(measure({strand.line_px[0], strand.line_px[0]}) == "line-too-short");
+    BOOST_TEST(measure({strand.line_px[0], strand.line_px[0] + cv::Point2d(0, 25 * 8)}) == "line-too-short");
+    BOOST_TEST(measure({strand.line_px[0], {1e5, 10}}) == "line-outside");
+    BOOST_TEST(measure({strand.line_px[0], {std::nan(""), 10}}) == "line-outside");
+    tone::ToneOptions odd;
+    odd.step_mm = 0;
+    BOOST_TEST(error_of(tone::measure_tone(strand.photo, strand.calibration, strand.line_px, odd)) ==
+               "options-invalid");
+
+    card::Calibration dark = strand.calibration;
+    dark.light.reset();
+    BOOST_TEST(error_of(tone::measure_tone(strand.photo, dark, strand.line_px)) == "light-missing");
+    const auto points = card::calibrate_two_points({0, 0}, {800, 0}, 100);
+    BOOST_TEST(error_of(tone::measure_tone(strand.photo, *points, strand.line_px)) == "light-missing");
+    BOOST_TEST(error_of(tone::measure_tone(strand.photo, {}, strand.line_px)) == "scale-missing");
+
+    for (const double stop_at : {0.0, 0.5}) {
+        const auto stopped = tone::measure_tone(
+            strand.photo, strand.calibration, strand.line_px, {},
+            [&](double fraction, std::string_view) { return fraction >= stop_at ? Go::stop : Go::on; });
+        BOOST_TEST(error_of(stopped) == "cancelled");
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_strand_that_cannot_be_read_is_refused_with_its_reason_and_still_drawn) {
+    const auto refused = [&](const Painted& strand, const std::vector<cv::Point2d>& line) {
+        const auto got = tone::measure_tone(strand.photo, strand.calibration, line);
+        BOOST_REQUIRE_MESSAGE(got.ok(), error_of(got));
+        BOOST_TEST(got->readings.empty());
+        BOOST_TEST(got->lines.empty());
+        BOOST_TEST(!got->lane_px.empty());
+        BOOST_TEST(code_of(*got, "tone_spread") == code_of(*got, "tone_level"));
+        for (const Refusal& refusal : got->refused) BOOST_TEST(refusal.text.back() == '.');
+        return code_of(*got, "tone_spread");
+    };
+    const Painted strand = paint(two_tones);
+    const double x = strand.line_px[0].x;
+    BOOST_TEST(refused(strand, {{x, 60}, {x, strand.line_px[3].y}}) == "lane-over-card");
+    BOOST_TEST(refused(strand, {{2, 320}, {2, 1000}}) == "lane-outside");
+
+    PaintedOptions options;
+    options.exposure = 3;
+    BOOST_TEST(refused(paint([](double s) { return s < 50 ? light(70, 2, 10) : light(30, 5, 10); }, options),
+                       strand.line_px) == "burnt-out");
+    options.exposure = 0.02;
+    options.noise_codes = 0;
+    BOOST_TEST(refused(paint([](double) { return cv::Vec3d(3e-4, 3e-4, 3e-4); }, options), strand.line_px) ==
+               "too-dark");
+}
+
+BOOST_AUTO_TEST_CASE(a_highlight_all_over_black_hair_is_refused_not_guessed) {
+    // Twelve times the body's light in the middle and still seven times at the ends: the body cannot be known.
+    const Painted strand = paint(
+        [](double s) { return light(8, 1, 0) + cv::Vec3d::all(0.11 * std::exp(-0.5 * std::pow((s - 50) / 45, 2))); });
+    const auto got = tone::measure_tone(strand.photo, strand.calibration, strand.line_px);
+    BOOST_REQUIRE_MESSAGE(got.ok(), error_of(got));
+    BOOST_TEST(code_of(*got, "tone_spread") == "highlight-hides-colour");
+    BOOST_TEST(code_of(*got, "tone_level") == "highlight-hides-colour");
+    BOOST_TEST(!got->mid.has_value());
+    BOOST_TEST(got->lines.empty());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
