@@ -11,10 +11,6 @@
 using namespace kempt;
 
 namespace {
-const edges::EdgeReadings& edges_of(const Result<work::MeasureResult>& result) {
-    return result->edges;
-}
-
 const Quantity* find(const std::vector<Quantity>& readings, const std::string& name) {
     for (const Quantity& reading : readings)
         if (reading.name == name) return &reading;
@@ -32,7 +28,7 @@ BOOST_AUTO_TEST_CASE(a_photo_with_the_card_gives_scale_and_readings_inside_their
     BOOST_TEST(result->px_per_mm == 20.0, boost::test_tools::tolerance(0.01));
     BOOST_TEST_MESSAGE(result->quality.level);
     for (const Finding& finding : result->quality.findings) BOOST_TEST_MESSAGE(finding.code + ": " + finding.text);
-    BOOST_REQUIRE(find(edges_of(result).readings, "edge_coverage"));
+    BOOST_REQUIRE(find(result->readings, "edge_coverage"));
     for (const Quantity& reading : result->readings) {
         BOOST_TEST_MESSAGE(reading.name << " " << reading.value << " " << reading.low << " " << reading.high);
         BOOST_TEST(reading.low <= reading.value);
