@@ -181,9 +181,9 @@ Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& c
         if (zones.told[z]) *places[z] = as_lab(zones.lab[z]);
     constexpr const char* hidden = "highlight-hides-colour";
     constexpr const char* hidden_text =
-        "A highlight hides the colour of the hair there; use softer light, or turn the head a little.";
-    if (zones.told[0] && zones.told[1] && zones.told[2])
-        out.readings.push_back(spread_of(zones));
+        "A highlight hides the colour of the hair; use softer light, or turn the head a little.";
+    if (const auto spread = spread_of(zones))
+        out.readings.push_back(*spread);
     else
         out.refused.push_back({"tone_spread", hidden, hidden_text});
     if (zones.told[1])

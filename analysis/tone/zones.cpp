@@ -63,14 +63,14 @@ Zones zones_of(const StrandModel& model, const StrandFit& fit, const std::vector
                     slope[StrandModel::fixed + StrandModel::each_line * k + c] += shares[3 + k];
             }
         }
-        zones.told[z] = seen > 0 && seen >= 0.5 * all;
+        zones.seen[z] = seen > 0 && seen >= 0.5 * all;
         if (seen < 1) continue;
         zones.lab[z] *= 1 / seen;
         by_parameter.rowRange(static_cast<int>(3 * z), static_cast<int>(3 * z + 3)) *= 1 / seen;
     }
     const cv::Mat1d half(by_parameter * fit.covariance), whole(half * by_parameter.t());
     for (int i = 0; i < 9; ++i)
-        for (int j = 0; j < 9; ++j) zones.covariance(i, j) = whole(i, j);
+        for (int j = 0; j < 9; ++j) zones.open(i, j) = zones.covariance(i, j) = whole(i, j);
     for (size_t z = 0; z < 3; ++z) {
         cv::Vec3d sd;
         for (int c = 0; c < 3; ++c) {
@@ -79,12 +79,13 @@ Zones zones_of(const StrandModel& model, const StrandFit& fit, const std::vector
             variance += std::pow(own_sd[c] * doubt, 2);
         }
         zones.highlight_sd[z] = difference_sd(zones.lab[z], sd);
-        zones.told[z] = zones.told[z] && zones.highlight_sd[z] <= hidden_sd;
+        zones.told[z] = zones.seen[z] && zones.highlight_sd[z] <= hidden_sd;
     }
     return zones;
 }
 
-Quantity spread_of(const Zones& zones) {
+std::optional<Quantity> spread_of(const Zones& zones) {
+    if (!zones.seen[0] || !zones.seen[1] || !zones.seen[2]) return std::nullopt;
     Quantity out{"tone_spread", spread(zones.lab), "dE00", 0, 0};
     cv::Matx<double, 9, 1> slope;
     for (int i = 0; i < 9; ++i) {
@@ -95,6 +96,7 @@ Quantity spread_of(const Zones& zones) {
         down[static_cast<size_t>(i / 3)][i % 3] -= step;
         slope(i) = (spread(up) - spread(down)) / (2 * step);
     }
+    if ((slope.t() * zones.open * slope)(0) > hidden_sd * hidden_sd) return std::nullopt;
     const double variance = (slope.t() * zones.covariance * slope)(0);
     const double half = z95 * std::sqrt(std::max(0.0, variance));
     out.low = std::max(0.0, out.value - half);

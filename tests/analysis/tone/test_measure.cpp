@@ -161,9 +161,10 @@ BOOST_AUTO_TEST_CASE(a_highlight_all_over_black_hair_is_refused_not_guessed) {
         [](double s) { return light(8, 1, 0) + cv::Vec3d::all(0.11 * std::exp(-0.5 * std::pow((s - 50) / 45, 2))); });
     const auto got = tone::measure_tone(strand.photo, strand.calibration, strand.line_px);
     BOOST_REQUIRE_MESSAGE(got.ok(), error_of(got));
-    BOOST_TEST(code_of(*got, "tone_spread") == "highlight-hides-colour");
     BOOST_TEST(code_of(*got, "tone_level") == "highlight-hides-colour");
-    BOOST_TEST(!got->mid.has_value());
+    BOOST_TEST((!got->root.has_value() && !got->mid.has_value() && !got->end.has_value()));
+    // Their differences may still be known; then the interval holds the truth, which is none.
+    if (const Quantity* spread = find(*got, "tone_spread")) BOOST_CHECK_LT(spread->low, 0.5);
     BOOST_TEST(got->lines.empty());
 }
 
