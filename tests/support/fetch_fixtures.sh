@@ -60,6 +60,8 @@ have portrait || { debian python3-skimage && keep portrait \
 have phone || { debian_source exiv2 '*/test/data/IMG_3578.heic' &&
     keep phone "$work"/exiv2/*/test/data/IMG_3578.heic; } ||
     skip "phone HEIC" "Debian source exiv2 cannot be fetched"
+have chart || { debian argyll-ref && keep chart "$work"/argyll-ref/usr/share/color/argyll/ref/ColorChecker.cie; } ||
+    skip "colour chart's values" "Debian argyll-ref cannot be fetched"
 have png || { debian_source libpng1.6 '*/contrib/pngsuite/*.png' && keep png "$work"/libpng1.6/*/contrib/pngsuite/*.png; } ||
     skip "PNG variants" "Debian source libpng1.6 cannot be fetched"
 have crashers || { debian_source libpng1.6 '*/contrib/testpngs/crashers/*' &&
