@@ -9,8 +9,6 @@ namespace kempt::align {
 namespace {
 
 constexpr double radian = CV_PI / 180;
-// Area of one independent place in mm2: the square of the texture's correlation length, near 0.8 mm for the band used.
-constexpr double place_mm2 = 0.6;
 constexpr double least_overlap = 0.3;  // of the earlier skin
 constexpr int peaks_a_turn = 3;
 // The right place has shoulders: neighbouring turns and shifts, out to the length of a blotch over half the line.
@@ -85,8 +83,29 @@ cv::Mat correlation(cv::Mat spectrum) {
     return spectrum;
 }
 
-// The strongest shifts for one turn. Light alone and the mean of all bands are both asked: redness helps where light
-// has changed most, and harms where a phone's colour noise drowns it.
+// Correlation over shifts in units of its own scatter: how far a shift stands out from all others of this turn. The
+// scatter is a median, because the right place and its shoulders stand out too. -1e9 where too little overlaps.
+cv::Mat standing_out(const cv::Mat& match, const cv::Mat& overlap, const Setting& at) {
+    const int reach = at.reach_px;
+    cv::Mat out(2 * reach + 1, 2 * reach + 1, CV_32FC1, cv::Scalar(-1e9));
+    std::vector<float> size;
+    for (int dy = -reach; dy <= reach; ++dy)
+        for (int dx = -reach; dx <= reach; ++dx) {
+            const cv::Point p((dx + at.size.width) % at.size.width, (dy + at.size.height) % at.size.height);
+            const float o = overlap.at<float>(p);
+            if (o <= least_overlap * at.all_px) continue;
+            const float value = match.at<float>(p) / std::sqrt(o);
+            out.at<float>(dy + reach, dx + reach) = value;
+            size.push_back(std::abs(value));
+        }
+    if (size.size() < 50) return cv::Mat(out.size(), CV_32FC1, cv::Scalar(-1e9));
+    const auto middle = size.begin() + static_cast<std::ptrdiff_t>(size.size() / 2);
+    std::nth_element(size.begin(), middle, size.end());
+    return out * (0.6745 / std::max(*middle, 1e-9f));
+}
+
+// The strongest shifts for one turn. Each band alone and all together are asked: fine texture tells more where photos
+// are sharp and lit alike, coarse texture and redness where light has changed.
 std::vector<Guess> guesses_of(const Setting& at, double turn_rad) {
     const cv::Matx23d from = earlier_from_canvas(at, turn_rad);
     const auto brought = [&](const cv::Mat& field) {
@@ -94,28 +113,20 @@ std::vector<Guess> guesses_of(const Setting& at, double turn_rad) {
         cv::warpAffine(field, out, from, at.frame.size(), cv::INTER_LINEAR | cv::WARP_INVERSE_MAP);
         return spectrum(out, {}, at.size);
     };
-    cv::Mat sum, first, overlap;
-    for (std::size_t band = 0; band < at.carried.size(); ++band) {
-        add(sum, at.later_spectra[band], brought(at.carried[band]));
-        if (band == 0) first = sum.clone();
-    }
+    cv::Mat overlap, all, strength;
     add(overlap, at.later_weight, brought(at.earlier.ground.weight));
-    first = correlation(first);
-    sum = correlation(sum) * (1.0 / static_cast<double>(at.carried.size()));
     overlap = correlation(overlap);
+    for (std::size_t band = 0; band < at.carried.size(); ++band) {
+        cv::Mat one;
+        add(one, at.later_spectra[band], brought(at.carried[band]));
+        one = correlation(one);
+        all = all.empty() ? one.clone() : cv::Mat(all + one);
+        const cv::Mat alone = standing_out(one, overlap, at);
+        strength = strength.empty() ? alone : cv::Mat(cv::max(strength, alone));
+    }
+    strength = cv::max(strength, standing_out(all, overlap, at));
     const int reach = at.reach_px;
-    const auto whole = [&](int dx, int dy) {
-        return cv::Point((dx + at.size.width) % at.size.width, (dy + at.size.height) % at.size.height);
-    };
-    cv::Mat strength(2 * reach + 1, 2 * reach + 1, CV_32FC1);
-    const double s = at.px_per_mm, place_px = s * s * place_mm2;
-    for (int dy = -reach; dy <= reach; ++dy)
-        for (int dx = -reach; dx <= reach; ++dx) {
-            const cv::Point p = whole(dx, dy);
-            const float o = overlap.at<float>(p), match = std::max(first.at<float>(p), sum.at<float>(p));
-            strength.at<float>(dy + reach, dx + reach) =
-                o > least_overlap * at.all_px ? match / static_cast<float>(std::sqrt(o * place_px)) : -1e9f;
-        }
+    const double s = at.px_per_mm;
     std::vector<Guess> best;
     for (int peak = 0; peak < peaks_a_turn; ++peak) {
         double top = 0;
@@ -123,9 +134,7 @@ std::vector<Guess> guesses_of(const Setting& at, double turn_rad) {
         cv::minMaxLoc(strength, nullptr, &top, nullptr, &where);
         if (top <= 0) break;
         const cv::Point shift = where - cv::Point(reach, reach);
-        const double places = overlap.at<float>(whole(shift.x, shift.y)) / place_px;
-        best.push_back(
-            {turn_rad, at.base_shift_mm + cv::Vec2d(shift.x / s, shift.y / s), top / std::sqrt(places), top});
+        best.push_back({turn_rad, at.base_shift_mm + cv::Vec2d(shift.x / s, shift.y / s), top});
         cv::circle(strength, where, cvRound(apart_mm * s), cv::Scalar(-1e9), cv::FILLED);
     }
     return best;

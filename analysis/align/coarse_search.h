@@ -9,8 +9,7 @@ namespace kempt::align {
 struct Guess {
     double turn_rad = 0;
     cv::Vec2d shift_mm;
-    double correlation = 0;  // over what both show, -1..1
-    double strength = 0;     // correlation x square root of the independent places it was taken over
+    double strength = 0;  // how far it stands out from all other shifts, in standard deviations
 };
 
 struct SearchOptions {

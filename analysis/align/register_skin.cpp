@@ -15,7 +15,8 @@ namespace {
 // Pixels of 1/2 mm and features of 1-4 mm (blotches, freckles) for the search, pores and grain too for the fit. Redness
 // keeps coarser features only: phones store colour at half resolution and smooth it more.
 constexpr int coarse_times = 3;
-const std::vector<Band> coarse_bands{{0, 0.3, 2.0}, {1, 0.6, 5.0}}, fine_bands{{0, 0.15, 1.5}, {1, 0.4, 3.0}};
+const std::vector<Band> coarse_bands{{0, 0.3, 2.0}, {0, 0.9, 4.0}, {1, 0.6, 5.0}},
+    fine_bands{{0, 0.15, 1.0}, {0, 0.8, 4.0}, {1, 0.4, 3.0}};
 // Patches overlap by half, so that each pixel speaks four times. Place areas: squares of the correlation lengths.
 constexpr double patch_mm = 7, step_mm = 3.5, patch_skin_mm2 = 9, coarse_place_mm2 = 0.8, fine_place_mm2 = 0.35;
 constexpr double overlap = (patch_mm / step_mm) * (patch_mm / step_mm);
@@ -76,9 +77,9 @@ double support(const std::vector<Tie>& ties, const SkinMap& map) {
 }
 
 // Of several guesses the map for which most skin speaks. Nothing when none has enough.
-Result<Fit> best_of(const std::vector<Guess>& guesses, const Texture& earlier, const Texture& later,
-                    const std::vector<cv::Point2d>& line_mm, cv::Point2d middle, const Progress& progress) {
-    std::optional<Fit> best;
+Result<Registered> best_of(const std::vector<Guess>& guesses, const Texture& earlier, const Texture& later,
+                           const std::vector<cv::Point2d>& line_mm, cv::Point2d middle, const Progress& progress) {
+    std::optional<Registered> best;
     double most = 0;
     for (const Guess& guess : guesses) {
         const SkinMap start = start_map(guess, earlier, line_mm, middle);
@@ -90,7 +91,9 @@ Result<Fit> best_of(const std::vector<Guess>& guesses, const Texture& earlier, c
         const double speaks = support(patches.ties, fitted.map);
         if (speaks > most) {
             most = speaks;
-            best = fitted;
+            best.emplace();
+            best->fit = fitted;
+            best->standing_out = guess.strength;
         }
         if (patches.ties.size() >= clear_ties && fitted.agreeing > clear_share) break;
     }
@@ -119,8 +122,7 @@ Result<Registered> register_skin(const Ground& earlier, const Ground& later, con
     if (tell(progress, 0.4, "looking for the same skin") == Go::stop) return stopped();
     auto coarse = best_of(guesses, coarse_earlier, coarse_later, line_mm, middle, progress);
     if (!coarse) return coarse.error();
-    Registered out;
-    out.fit = std::move(coarse).value();
+    Registered out = std::move(coarse).value();
     const Texture fine_earlier = texture_of(earlier, fine_bands), fine_later = texture_of(later, fine_bands);
     if (tell(progress, 0.7, "laying the skin over the skin") == Go::stop) return stopped();
     for (const double reach : fine_reach_mm) {
@@ -139,7 +141,7 @@ Result<Registered> register_skin(const Ground& earlier, const Ground& later, con
     double agreeing = 0;
     for (const Tie& tie : out.ties) agreeing += tie.weight;
     out.skin_share = agreeing / std::max(1, out.looked_for);
-    if (out.strength < least_strength)
+    if (out.evidence() < options.least_evidence)
         return too_little("The skin beside the line could not be found again on the new photo.");
     return out;
 }

@@ -7,13 +7,14 @@ namespace kempt::align {
 
 namespace {
 
-// Standard deviations of the bend a priori. A scalp curved with radius 85 mm or more (heads) under cameras whose tilt
-// towards the card differs by D shifts as t2 / (2 * 85) * tan(D): D = 15 degrees (both photos 10 degrees off, any way)
-// gives 0.0016 t2, and the slope of a card that lies 10 mm away from the line 0.12 * 0.27 = 0.03. Cubic: the same
-// bend seen from 120-200 mm grows by a tenth each 15 mm.
-constexpr double slope_sd = 0.03, square_sd = 0.0016, cube_sd = 1e-5;
-// What is left of the head's shape after such a bend grows with the distance across the line: a cubic term as large as
-// its prior, 1e-5 t3, gives 0.01 mm at 10 mm and 0.6 mm at 40 mm. Skin far from the line counts accordingly less.
+// Standard deviations of the bend a priori. A scalp of 85 mm radius (heads: 80-100) that lies h below the card's plane
+// shows h tan(D) aside when the two cameras' tilts towards the card differ by D. D = 10 degrees and h = t2 / (2 * 85):
+// 0.001 t2; the slope of it 10 mm from where the card touches: 0.02. Seen from 150 mm, the square grows by a 150th a
+// millimetre: 7e-6.
+constexpr double slope_sd = 0.02, square_sd = 0.001, cube_sd = 7e-6;
+// What is left of the head's shape after such a bend grows with the distance across the line: a cubic term a little
+// larger than its prior, 1e-5 t3, gives 0.01 mm at 10 mm and 0.6 mm at 40 mm. Skin far from the line counts accordingly
+// less.
 constexpr double left_over = 1e-5;
 constexpr int rounds = 12;
 constexpr double most_spread = 2.5;  // what promises may be wrong by; the first rounds look further
