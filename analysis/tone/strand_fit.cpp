@@ -13,6 +13,7 @@ constexpr size_t most_modes = 3;
 // A mode whose cost without any line is this much above the best one never won on rendered panels.
 constexpr double hopeless = 150;
 constexpr double lines_apart_mm = 5, candidates_apart_mm = 8;
+constexpr double gradual_mm = 9;  // as wide as the model allows: a gradual change, no line
 constexpr size_t place_of = 3, width_of = 4;  // within a line's parameters
 
 // Mean luminance over about 7 mm.
@@ -195,7 +196,7 @@ StrandFit fit_strand(StrandModel& model, double least_step, const Progress& prog
     fit.covariance = model.covariance(fit.parameters);
     for (size_t k = 0; k < StrandModel::line_count(fit.parameters); ++k) {
         const FittedLine line = line_of(model, fit, k);
-        if (line.step >= least_step) fit.lines.push_back(line);
+        if (line.step >= least_step && line.width_mm < gradual_mm) fit.lines.push_back(line);
     }
     std::sort(fit.lines.begin(), fit.lines.end(),
               [](const FittedLine& a, const FittedLine& b) { return a.at_mm < b.at_mm; });
