@@ -13,7 +13,7 @@ constexpr size_t most_modes = 3;
 // A mode whose cost without any line is this much above the best one never won on rendered panels.
 constexpr double hopeless = 150;
 constexpr double lines_apart_mm = 5, candidates_apart_mm = 8;
-constexpr double gradual_mm = 9;  // as wide as the model allows: a gradual change, no line
+constexpr double gradual_mm = 9;              // as wide as the model allows: a gradual change, no line
 constexpr size_t place_of = 3, width_of = 4;  // within a line's parameters
 
 // Mean luminance over about 7 mm.

@@ -81,8 +81,7 @@ TonePanel tone_panel(uint64_t person_seed, uint64_t shot_seed, const CardPicture
     TonePanel tone;
     tone.panel = panel(person_seed, shot_seed, card, po);
     // Soft light, as the guide asks for tone: the highlight of a hard lamp hides what lies under it.
-    tone.panel.scene.light.key_share =
-        options.key_share > 0 ? options.key_share : Rng(shot_seed + 5).uniform(0.1, 0.4);
+    tone.panel.scene.light.key_share = options.key_share > 0 ? options.key_share : Rng(shot_seed + 5).uniform(0.1, 0.4);
     TonePlan plan;
     plan.length_mm = po.length_mm;
     plan.root = lab_of(tone.panel.scene.hair.albedo);
