@@ -1,5 +1,6 @@
 #include "desk/photo/strand_list.h"
 
+#include <QHash>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QSignalBlocker>
@@ -61,8 +62,12 @@ void StrandList::show_strands(const StrandsOverlay& found) {
     shown_ = key;
     const QSignalBlocker block(this);
     clear();
-    for (const ShownStrand& strand : found.strands)
-        addItem(new QListWidgetItem(QIcon(sample_of(strand, devicePixelRatioF())), words_of(strand)));
+    QHash<int, QIcon> samples;  // one for each colour, whole and dashed: many strands share them
+    for (const ShownStrand& strand : found.strands) {
+        QIcon& sample = samples[2 * strand.colour + (strand.doubtful ? 1 : 0)];
+        if (sample.isNull()) sample = QIcon(sample_of(strand, devicePixelRatioF()));
+        addItem(new QListWidgetItem(sample, words_of(strand)));
+    }
     const int row = count() > 0 ? sizeHintForRow(0) : 0;
     setFixedHeight(std::min(count(), most_rows) * row + 2 * frameWidth() + measures().gap(1));
 }
