@@ -17,7 +17,7 @@ struct Traits {
 
 // Direction: what a recovering client hopes for. Fill depth is the depth at which coverage reaches half of its inner
 // value, so it falls as an edge fills in.
-constexpr std::array<Traits, 16> table{{
+constexpr std::array<Traits, 21> table{{
     {"edge_coverage", "Edge coverage", Better::higher, 1.5, 1.1},
     {"edge_strands", "Strands at the edge", Better::higher, 1.9, 1.2},
     {"fill_depth", "Fill depth", Better::lower, 0.36, 0.3},
@@ -28,12 +28,17 @@ constexpr std::array<Traits, 16> table{{
     {"shine_width", "Shine width", Better::lower, 0, 0},
     {"luster", "Luster", Better::higher, 0, 0},
     {"alignment", "Alignment", Better::higher, 0, 0},
-    {"tone_spread", "Tone spread", Better::lower, 0, 0},
+    {"tone_spread", "Tone spread", Better::lower, 0.75, 1.2},
+    {"tone_level", "Level", Better::neither, 0.15, 0.25},
     {"hem_unevenness", "Unevenness of the hem", Better::lower, 0, 0},
     {"see_through", "See-through share of the ends", Better::lower, 0, 0},
     {"flyaway", "Flyaway share", Better::lower, 0, 0},
     {"short_share", "Share of short strands", Better::lower, 0, 0},
     {"strands", "Strands combed out", Better::lower, 0, 0},
+    {"strand_median", "Length of the combed-out strands", Better::higher, 0, 0},
+    {"curve_diameter", "Curve diameter", Better::neither, 0, 0},
+    {"wave_ratio", "Wave ratio", Better::neither, 0, 0},
+    {"strand_length", "Strand length", Better::neither, 0, 0},
 }};
 
 const Traits* find(const std::string& reading) {

@@ -5,7 +5,8 @@
 
 namespace kempt::change {
 
-enum class Better { higher, lower };
+// neither: a colour or a shape that is what it is; a change of it is called a change and no more.
+enum class Better { higher, lower, neither };
 // Which direction is better for a reading; higher for a name that the table does not hold.
 [[nodiscard]] Better better_direction(const std::string& reading);
 

@@ -152,6 +152,8 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
     const bool called = std::abs(judgement.difference) > smallest;
     if (!called)
         judgement.verdict = Verdict::no_detectable_change;
+    else if (better_direction(reading) == Better::neither)
+        judgement.verdict = Verdict::changed;
     else if ((judgement.difference > 0) == (better_direction(reading) == Better::higher))
         judgement.verdict = Verdict::improved;
     else

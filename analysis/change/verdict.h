@@ -9,7 +9,8 @@
 
 namespace kempt::change {
 
-enum class Verdict { improved, worse, no_detectable_change, not_comparable };
+// changed: beyond the smallest detectable change, of a reading that has no better side.
+enum class Verdict { improved, worse, changed, no_detectable_change, not_comparable };
 
 struct Judgement {
     Verdict verdict = Verdict::not_comparable;

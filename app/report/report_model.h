@@ -21,7 +21,7 @@ enum class Copy {
     record   // for the salon's own file: the client copy and every reading of every visit with where it came from
 };
 enum class Paper { letter, a4 };
-enum class Outcome { improved, worse, no_detectable_change, not_comparable };
+enum class Outcome { improved, worse, changed, no_detectable_change, not_comparable };
 
 // A visit's value: the mean of its comparable shots, with its 95 % interval.
 struct Value {

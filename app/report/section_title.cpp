@@ -57,8 +57,8 @@ void add_in_short(Blocks& blocks, const Context& context) {
     if (context.model.rows.isEmpty()) return;
     add_heading(blocks, QStringLiteral("In short"), context.width);
     QVector<TableRow> rows;
-    for (const Outcome outcome :
-         {Outcome::improved, Outcome::worse, Outcome::no_detectable_change, Outcome::not_comparable}) {
+    for (const Outcome outcome : {Outcome::improved, Outcome::worse, Outcome::changed, Outcome::no_detectable_change,
+                                  Outcome::not_comparable}) {
         // "left temple: edge coverage, fill depth; nape: edge coverage"
         QStringList views;
         QString view;

@@ -37,6 +37,7 @@ QColor colour_of(Outcome outcome) {
             return ink::better;
         case Outcome::worse:
             return ink::worse;
+        case Outcome::changed:
         case Outcome::no_detectable_change:
             return ink::text;
         case Outcome::not_comparable:

@@ -35,6 +35,8 @@ QString words_of(Outcome outcome) {
             return QStringLiteral("improved");
         case Outcome::worse:
             return QStringLiteral("worse");
+        case Outcome::changed:
+            return QStringLiteral("changed");
         case Outcome::no_detectable_change:
             return QStringLiteral("no detectable change");
         case Outcome::not_comparable:

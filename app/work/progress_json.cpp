@@ -102,6 +102,8 @@ QString word_of(change::Verdict verdict) {
             return QStringLiteral("improved");
         case change::Verdict::worse:
             return QStringLiteral("worse");
+        case change::Verdict::changed:
+            return QStringLiteral("changed");
         case change::Verdict::no_detectable_change:
             return QStringLiteral("no detectable change");
         case change::Verdict::not_comparable:

@@ -39,6 +39,8 @@ report::Outcome outcome_of(change::Verdict verdict) {
             return report::Outcome::improved;
         case change::Verdict::worse:
             return report::Outcome::worse;
+        case change::Verdict::changed:
+            return report::Outcome::changed;
         case change::Verdict::no_detectable_change:
             return report::Outcome::no_detectable_change;
         case change::Verdict::not_comparable:

@@ -50,8 +50,10 @@ std::optional<QDate> date_at(const Series& series, const std::optional<double>& 
 }
 
 QString forecast_sentence(const TargetWay& way, const VisitPoint& now) {
-    const bool higher = change::better_direction(way.target.reading.toStdString()) == change::Better::higher;
-    if (higher ? *now.mean >= way.target.value : *now.mean <= way.target.value)
+    const change::Better better = change::better_direction(way.target.reading.toStdString());
+    if (better == change::Better::neither  ? way.share.value_or(0) >= 1
+        : better == change::Better::higher ? *now.mean >= way.target.value
+                                           : *now.mean <= way.target.value)
         return QStringLiteral("The target is reached.");
     if (way.earliest && way.latest)
         return QStringLiteral("At the pace so far the target may be reached between %1 and %2.")

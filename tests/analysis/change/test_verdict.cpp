@@ -122,3 +122,15 @@ BOOST_AUTO_TEST_CASE(share_of_the_way_runs_from_baseline_to_target_in_either_dir
     BOOST_TEST(!share_of_way(40, 50, 40).has_value());
     BOOST_TEST(!share_of_way(40, std::nan(""), 60).has_value());
 }
+
+BOOST_AUTO_TEST_CASE(a_reading_without_a_better_side_changes_and_is_not_called_better_or_worse) {
+    for (const char* reading : {"curve_diameter", "wave_ratio", "strand_length", "tone_level"}) {
+        const auto up = judge(reading, visit({10, 10}, "mm"), visit({20, 20}, "mm"), {1, 8});
+        const auto down = judge(reading, visit({20, 20}, "mm"), visit({10, 10}, "mm"), {1, 8});
+        const auto same = judge(reading, visit({10, 10}, "mm"), visit({11, 11}, "mm"), {1, 8});
+        BOOST_TEST((up.verdict == Verdict::changed));
+        BOOST_TEST((down.verdict == Verdict::changed));
+        BOOST_TEST((same.verdict == Verdict::no_detectable_change));
+        BOOST_TEST(up.reason.find(" rose by 10 mm") != std::string::npos, up.reason);
+    }
+}

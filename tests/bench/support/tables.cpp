@@ -90,7 +90,8 @@ struct Visit {
 
 void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs) {
     using namespace kempt::change;
-    out << "| reading | pairs with no change | called improved or worse | pairs with a change (mean true change) | called "
+    out << "| reading | pairs with no change | called improved or worse | pairs with a change (mean true change) | "
+           "called "
            "in its direction | within-visit SD | smallest detectable change (median) |\n"
            "| --- | --- | --- | --- | --- | --- | --- |\n";
     for (const Spec& spec : specs) {
@@ -119,15 +120,19 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
             if (a.shots.size() >= 2 && b.shots.size() >= 2) {
                 const Judgement verdict = judged(a, b);
                 ++unchanged;
-                called += verdict.verdict == Verdict::improved || verdict.verdict == Verdict::worse;
+                called += verdict.verdict == Verdict::improved || verdict.verdict == Verdict::worse ||
+                          verdict.verdict == Verdict::changed;
                 smallest.push_back(verdict.smallest_detectable);
             }
             if (a.shots.size() >= 2 && c.shots.size() >= 2 && a.truths > 0 && c.truths > 0) {
                 const double by = c.true_value() - a.true_value();
-                const bool better = (by > 0) == (better_direction(spec.reading) == Better::higher);
+                const Better better = better_direction(spec.reading);
+                const Verdict right = better == Better::neither                ? Verdict::changed
+                                      : (by > 0) == (better == Better::higher) ? Verdict::improved
+                                                                               : Verdict::worse;
                 ++changed;
                 change += by;
-                found += judged(a, c).verdict == (better ? Verdict::improved : Verdict::worse);
+                found += judged(a, c).verdict == right;
             }
         }
         std::sort(smallest.begin(), smallest.end());
