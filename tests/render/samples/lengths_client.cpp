@@ -118,8 +118,10 @@ std::string ends(const std::string& out, int visit, int shot, const std::string&
                   "\"hem_unevenness\": %.2f, \"see_through\": %.1f, \"flyaway\": %.2f, \"px_per_mm\": %.2f",
                   truth.hem_unevenness, truth.see_through, truth.flyaway, taken_shot.px_per_mm);
     const std::string base = "marisol/0" + std::to_string(visit + 1) + "-ends-" + std::to_string(shot);
-    return put(out, base, "ends", taken_shot.photo, taken,
-               "\"sheet\": \"hem\", \"region\": " + list(hem_region_px(scene, hair, lie, rng)), text);
+    std::vector<V2> region = hem_region_px(scene, hair, lie, rng);
+    for (V2& corner : region)
+        corner = {clamp(corner.x, 0, taken_shot.photo.width), clamp(corner.y, 0, taken_shot.photo.height)};
+    return put(out, base, "ends", taken_shot.photo, taken, "\"sheet\": \"hem\", \"region\": " + list(region), text);
 }
 
 std::string loose(const std::string& out, int visit, bool one_strand, const std::string& taken) {
@@ -195,8 +197,8 @@ std::string lengths_client(const std::string& out, const CardPicture& card) {
         "                   {\"date\": \"2026-06-10\", \"kind\": \"cut\", \"note\": \"3 cm off the ends, before the "
         "photographs of the hem\"},\n"
         "                   {\"date\": \"2026-08-05\", \"kind\": \"gloss\", \"note\": \"clear\"}],\n"
-        "      \"targets\": [{\"view\": \"lengths\", \"reading\": \"shine_contrast\", \"value\": 0.5},\n"
-        "                  {\"view\": \"ends\", \"reading\": \"hem_unevenness\", \"value\": 2}]\n    }";
+        "      \"targets\": [{\"view\": \"lengths\", \"reading\": \"shine_contrast\", \"value\": 0.8},\n"
+        "                  {\"view\": \"ends\", \"reading\": \"hem_unevenness\", \"value\": 0.3}]\n    }";
     return json;
 }
 
