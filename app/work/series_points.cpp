@@ -122,15 +122,18 @@ QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to) {
 void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, const QString& unit) {
     for (VisitPoint& point : points) {
         if (point.shots.empty()) continue;
-        double sum = 0;
-        for (const ShotValue& shot : point.shots) sum += shot.value;
+        double sum = 0, low = 0, high = 0;
+        for (const ShotValue& shot : point.shots) sum += shot.value, low += shot.low, high += shot.high;
         const double count = static_cast<double>(point.shots.size());
         point.mean = sum / count;
-        double half = 0;
+        if (!(spread.df > 0)) {  // no repeats and no default: what the readings say of themselves
+            point.low = low / count;
+            point.high = high / count;
+            continue;
+        }
         // What repeat shots cannot show lies between visits, so more shots do not lessen it.
-        if (spread.df > 0)
-            half = change::student_t_quantile(0.975, spread.df) *
-                   std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);
+        const double half =
+            change::student_t_quantile(0.975, spread.df) * std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);
         // No reading can be below nothing, and no share above all.
         point.low = std::max(0.0, *point.mean - half);
         point.high = unit == u"%" ? std::min(100.0, *point.mean + half) : *point.mean + half;
