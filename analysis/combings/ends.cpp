@@ -89,6 +89,7 @@ std::vector<LineEnd> ends_of(const std::vector<Line>& lines, const Darkness& dar
         ends[e] = end_of(last_points(lines[e / 2], e % 2 == 1, window), usual, darkness);
         ends[e].line = static_cast<int>(e / 2);
         ends[e].last = e % 2 == 1;
+        ends[e].length = static_cast<float>(lines[e / 2].at.size());
     }
     return ends;
 }

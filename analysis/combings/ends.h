@@ -11,6 +11,7 @@ namespace kempt::combings {
 struct LineEnd {
     int line = -1;
     bool last = false;       // the end at line.at.back()
+    float length = 0;        // of the line, px
     cv::Point2f at;          // smoothed
     cv::Point2f ahead;       // unit tangent, outward
     float curvature = 0;     // 1/px, signed: above 0 turns from x towards y

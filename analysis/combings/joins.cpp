@@ -8,7 +8,9 @@ namespace kempt::combings {
 namespace {
 
 double free_cost_of(const LineEnd& end, const JoinOptions& o) {
-    return o.free_cost + (o.torn_cost - o.free_cost) * std::clamp((end.ahead_dark - 0.3) / 0.5, 0.0, 1.0);
+    // A short piece between crossings may be left over: the ways of others pass there already.
+    return (o.free_cost + (o.torn_cost - o.free_cost) * std::clamp((end.ahead_dark - 0.3) / 0.5, 0.0, 1.0)) *
+           std::min(1.0, end.length / o.whole_px);
 }
 
 // One component of the graph of possible joins, solved exactly when small, by greedy choice and swaps otherwise.
@@ -200,6 +202,37 @@ Join weigh(const std::vector<LineEnd>& ends, int a, int b, const Darkness& darkn
     }
     join.cost += o.blank_cost * join.blank_px;
     return join;
+}
+
+std::vector<LineEnd> seen_with_joins(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
+                                     const std::vector<Join>& joins, float usual, const Darkness& darkness) {
+    std::vector<int> partner(ends.size(), -1);
+    for (const Join& q : joins) partner[static_cast<size_t>(q.a)] = q.b, partner[static_cast<size_t>(q.b)] = q.a;
+    std::vector<LineEnd> out = ends;
+    constexpr size_t enough = 40;  // px
+    for (size_t e = 0; e < ends.size(); ++e) {
+        if (lines[e / 2].at.size() >= enough) continue;
+        std::vector<cv::Point2f> path;
+        size_t at = e;
+        for (;;) {
+            const std::vector<cv::Point2f>& p = lines[at / 2].at;
+            if (at % 2)
+                path.insert(path.end(), p.rbegin(), p.rend());
+            else
+                path.insert(path.end(), p.begin(), p.end());
+            const int next = partner[at ^ 1];
+            if (path.size() >= enough || next < 0 || static_cast<size_t>(next) / 2 == e / 2) break;
+            const auto way = bridge(ends[at ^ 1], ends[static_cast<size_t>(next)]);
+            path.insert(path.end(), way.begin(), way.end());
+            at = static_cast<size_t>(next);
+        }
+        LineEnd end = end_of(path, usual, darkness);
+        end.line = ends[e].line, end.last = ends[e].last;
+        end.peak = ends[e].peak, end.sign = ends[e].sign;
+        end.length = static_cast<float>(path.size());
+        out[e] = end;
+    }
+    return out;
 }
 
 std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& darkness, const JoinOptions& options) {

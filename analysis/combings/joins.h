@@ -14,6 +14,7 @@ struct JoinOptions {
     double long_reach_px = 45;  // ... unless they face each other almost in line
     double free_cost = 5;       // of an end left alone where paper follows ...
     double torn_cost = 10;      // ... and where the line seems to go on
+    double whole_px = 24;       // a shorter line's ends cost less
     double blank_cost = 0.45;   // for each pixel of paper between two ends
     double doubt_cost = 3;      // a join is doubtful when another way to join costs less than this more
 };
@@ -29,6 +30,12 @@ struct Join {
 // At most one join an end, never both ends of one line or a closed ring.
 [[nodiscard]] std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& darkness,
                                           const JoinOptions& options);
+
+// The ends again, each seen with the lines that are joined on behind it: a short piece between two crossings says
+// little about its direction.
+[[nodiscard]] std::vector<LineEnd> seen_with_joins(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
+                                                   const std::vector<Join>& joins, float usual_curvature,
+                                                   const Darkness& darkness);
 
 // Cost of a join; above `limit` the costly parts are not worked out.
 [[nodiscard]] Join weigh(const std::vector<LineEnd>& ends, int a, int b, const Darkness& darkness,

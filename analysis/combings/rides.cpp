@@ -3,71 +3,18 @@
 #include <algorithm>
 #include <cmath>
 
+#include "combings/chain_map.h"
+
 namespace kempt::combings {
 namespace {
 
 constexpr float aside_px = 4.5f;    // two lines nearer than about 3 px melt into one ridge
 constexpr float entry_turn = 0.8f;  // cosine: an end that meets a line more steeply crosses it
 
-struct Free {
-    int chain, side;
-};
-
 struct Ride {
-    Free e, f;
+    FreeEnd e, f;
     int host = -1, from = 0, to = 0;  // points of the host
     double cost = 0;
-};
-
-class Map {  // points of chains near free ends, and the free ends
-  public:
-    Map(const std::vector<Chain>& chains, cv::Size photo) : nx_(photo.width / side + 1), ny_(photo.height / side + 1) {
-        points_.resize(static_cast<size_t>(nx_) * static_cast<size_t>(ny_));
-        ends_.resize(points_.size());
-        wanted_.assign(points_.size(), 0);
-        for (size_t c = 0; c < chains.size(); ++c)
-            for (int s = 0; s < 2; ++s) {
-                const cv::Point2f p = chains[c].end[s].at;
-                ends_[cell(p)].push_back({static_cast<int>(c), s});
-                around(p, [&](size_t k) { wanted_[k] = 1; });
-            }
-        for (size_t c = 0; c < chains.size(); ++c)
-            for (size_t i = 0; i < chains[c].at.size(); ++i)
-                if (const size_t k = cell(chains[c].at[i]); wanted_[k])
-                    points_[k].push_back({static_cast<int>(c), static_cast<int>(i)});
-    }
-    template <class Act>
-    void points_near(cv::Point2f p, const Act& act) const {
-        around(p, [&](size_t k) {
-            for (const auto& q : points_[k]) act(q.first, q.second);
-        });
-    }
-    template <class Act>
-    void ends_near(cv::Point2f p, const Act& act) const {
-        around(p, [&](size_t k) {
-            for (const Free& q : ends_[k]) act(q);
-        });
-    }
-
-  private:
-    static constexpr int side = 16;
-    [[nodiscard]] size_t cell(cv::Point2f p) const {
-        const int i = std::clamp(static_cast<int>(p.x) / side, 0, nx_ - 1),
-                  j = std::clamp(static_cast<int>(p.y) / side, 0, ny_ - 1);
-        return static_cast<size_t>(j) * static_cast<size_t>(nx_) + static_cast<size_t>(i);
-    }
-    template <class Act>
-    void around(cv::Point2f p, const Act& act) const {
-        const int i = std::clamp(static_cast<int>(p.x) / side, 0, nx_ - 1),
-                  j = std::clamp(static_cast<int>(p.y) / side, 0, ny_ - 1);
-        for (int v = std::max(0, j - 1); v <= std::min(ny_ - 1, j + 1); ++v)
-            for (int u = std::max(0, i - 1); u <= std::min(nx_ - 1, i + 1); ++u)
-                act(static_cast<size_t>(v) * static_cast<size_t>(nx_) + static_cast<size_t>(u));
-    }
-    int nx_, ny_;
-    std::vector<std::vector<std::pair<int, int>>> points_;
-    std::vector<std::vector<Free>> ends_;
-    std::vector<char> wanted_;
 };
 
 cv::Point2f direction_at(const Chain& chain, int i, int sense) {
@@ -89,7 +36,7 @@ double angle_cost(double cosine) {
 }
 
 // The cheapest ways for one free end.
-void rides_of(const std::vector<Chain>& chains, const Map& map, Free e, const RideOptions& options,
+void rides_of(const std::vector<Chain>& chains, const ChainMap& map, FreeEnd e, const RideOptions& options,
               std::vector<Ride>& out) {
     const Chain& own = chains[static_cast<size_t>(e.chain)];
     const LineEnd& end = own.end[e.side];
@@ -129,7 +76,7 @@ void rides_of(const std::vector<Chain>& chains, const Map& map, Free e, const Ri
             const int i = h.point + h.sense * k;
             if (i < 0 || i >= n) break;
             const cv::Point2f q = host.at[static_cast<size_t>(i)];
-            map.ends_near(q, [&](Free f) {
+            map.ends_near(q, [&](FreeEnd f) {
                 if (f.chain == e.chain || f.chain == h.chain) return;
                 const LineEnd& far = chains[static_cast<size_t>(f.chain)].end[f.side];
                 const cv::Point2f d = q - far.at;
@@ -261,7 +208,7 @@ void apply(std::vector<Chain>& chains, const Ride& ride, float usual, const Dark
 std::vector<Chain> join_along(std::vector<Chain> chains, float usual, const Darkness& darkness,
                               const RideOptions& options) {
     for (int pass = 0; pass < 8; ++pass) {
-        const Map map(chains, darkness.size());
+        const ChainMap map(chains, darkness.size());
         std::vector<Ride> rides;
         for (size_t c = 0; c < chains.size(); ++c)
             for (int s = 0; s < 2; ++s)

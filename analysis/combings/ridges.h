@@ -25,7 +25,8 @@ struct Ridges {
     std::vector<cv::Point> pixel;    // of each
     cv::Mat1i index;                 // point at a pixel of `bounds`, -1 none
     cv::Rect bounds;
-    float noise = 0;  // SD of the second derivative on bare paper
+    float noise = 0;     // SD of the second derivative on bare paper
+    float paper_sd = 0;  // SD of the smoothed darkness there
     [[nodiscard]] int at(int x, int y) const {
         const int u = x - bounds.x, v = y - bounds.y;
         return u < 0 || v < 0 || u >= bounds.width || v >= bounds.height ? -1 : index(v, u);

@@ -7,6 +7,7 @@
 
 #include "combings/chains.h"
 #include "combings/field.h"
+#include "combings/follow.h"
 #include "combings/lines.h"
 #include "combings/rides.h"
 #include "combings/ridges.h"
@@ -23,6 +24,21 @@ constexpr double working_px_per_mm = 18;  // above it photos are halved: finer t
 
 Error cancelled() {
     return {ErrorKind::cancelled, "cancelled", "Stopped.", "", ""};
+}
+
+// Again and again: after the first time each end is seen with what the last time joined on behind it.
+std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& darkness, float paper_sd) {
+    const float usual = usual_curvature(lines);
+    std::vector<LineEnd> ends = ends_of(lines, darkness);
+    std::vector<Join> joins;
+    for (int pass = 0; pass < 4; ++pass) {
+        if (pass > 0) ends = seen_with_joins(lines, ends, joins, usual, darkness);
+        joins = join_ends(ends, darkness, {});
+    }
+    std::vector<Chain> chains = without_covered(chains_of(lines, ends, joins), darkness.size());
+    chains = without_covered(follow_ends(std::move(chains), usual, paper_sd, darkness), darkness.size());
+    chains = join_along(std::move(chains), usual, darkness);
+    return without_covered(std::move(chains), darkness.size());
 }
 
 std::vector<cv::Point2d> points_of(const Line& line, double factor) {
@@ -86,12 +102,8 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     ShadowSplit split = split_shadows(string_lines(ridges), ridges.bounds, ppm);
     std::vector<Line> crumbs;
     const std::vector<Line> lines = cut_at_crossings(split.strands, ridges.bounds, 5, 3, 6, crumbs);
-    const std::vector<LineEnd> ends = ends_of(lines, darkness);
     if (tell(progress, 0.75, "joining strands at crossings") == Go::stop) return cancelled();
-    const std::vector<Chain> chains = without_covered(
-        join_along(without_covered(chains_of(lines, ends, join_ends(ends, darkness, {})), darkness.size()),
-                   usual_curvature(lines), darkness),
-        darkness.size());
+    const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd);
 
     Traced out;
     out.px_per_mm = calibration.sheet->px_per_mm;
