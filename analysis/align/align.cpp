@@ -36,7 +36,8 @@ double limit_along(const Fit& fit, const std::vector<cv::Point2d>& places_mm) {
 Result<Alignment> finished(const Fit& fit, const std::vector<cv::Point2d>& places_mm, std::string by, double skin_share,
                            const AlignOptions& options) {
     Alignment out{fit.map, limit_along(fit, places_mm), std::move(by), skin_share};
-    if (out.residual_mm <= options.most_residual_mm) return out;
+    if (out.residual_mm <= (out.by == "anchors" ? options.most_anchor_residual_mm : options.most_residual_mm))
+        return out;
     char text[120];
     std::snprintf(text, sizeof text, "The photos can only be laid over each other to about %.1f mm at the edge line.",
                   std::min(out.residual_mm, 99.0));

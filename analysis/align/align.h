@@ -27,6 +27,8 @@ struct AlignOptions {
     // And how far it may be turned, from the same way as before or from lying upside down or across.
     double search_deg = 12;
     double most_residual_mm = 1.0;  // above: refused. A line drawn anew by hand lies about 0.3 mm off
+    // By anchors: two of them say nothing of the head's bend between them, but somebody has looked.
+    double most_anchor_residual_mm = 2.5;
 };
 
 struct Alignment {

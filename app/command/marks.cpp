@@ -4,6 +4,7 @@
 #include "command/options.h"
 #include "intake/intake.h"
 #include "work/carry_marks.h"
+#include "work/measure_json.h"
 #include "work/open_book.h"
 #include "work/set_marks.h"
 
@@ -55,10 +56,18 @@ Result<Answer> carry(const Arguments& arguments, const Progress& progress) {
     options.measure.printer_scale = scale.value();
     const auto carried = work::carry_marks(**book, options, progress);
     if (!carried) return carried.error();
-    if (!arguments.has(q("keep"))) return answer_of(carried.value());
-    const auto kept = work::set_marks(**book, options.to_photo, carried.value());
-    if (!kept) return kept.error();
-    return answer_of(kept.value());
+    Marks marks = carried->marks;
+    if (arguments.has(q("keep"))) {
+        const auto kept = work::set_marks(**book, options.to_photo, marks);
+        if (!kept) return kept.error();
+        marks = kept.value();
+    }
+    Answer answer = answer_of(marks);
+    answer.json["carried_by"] = carried->by;
+    answer.json["residual_mm"] =
+        carried->residual_mm ? QJsonValue(work::rounded(*carried->residual_mm, 3)) : QJsonValue::Null;
+    answer.lines.append(carried->told());
+    return answer;
 }
 
 }  // namespace
@@ -75,7 +84,9 @@ Command marks_command() {
               add},
              {q("show"), q("The newest marks."), {book_taken()}, {photo}, show},
              {q("carry"),
-              q("To another shot of the same view, through both gauge cards. Look before you keep them."),
+              q("To another shot of the same view: through both gauge cards, or by the skin from one visit to another. "
+                "Look "
+                "before you keep them."),
               {book_taken()},
               {needed("from", Type::id, "N", "photo with marks"), needed("to", Type::id, "N", "photo without"),
                flag("keep", "keep them")},

@@ -6,7 +6,7 @@
 #include "work/common_area.h"
 #include "work/compare_pictures.h"
 #include "work/errors.h"
-#include "work/line_up.h"
+#include "work/lay_pair.h"
 
 namespace kempt::work {
 
@@ -17,23 +17,6 @@ constexpr double longest_mm = 200;        // wider than a head: a mark far off m
 constexpr int longest_warped_px = 30000;  // OpenCV's warp addresses pixels in 16 bits
 constexpr std::uint8_t empty_grey = 200;  // where a photo does not reach
 constexpr double line_margin_mm = 1;      // an edge line on the rim of the picture is hard to see
-
-std::vector<cv::Point2d> in_mm(const QVector<QPointF>& px, const card::Calibration& calibration) {
-    std::vector<cv::Point2d> mm;
-    for (const QPointF& p : px) mm.push_back(card::mm_from_px(calibration, {p.x(), p.y()}));
-    return mm;
-}
-
-bool has_scale(const PairSide& side) {
-    return side.calibration.card_found || side.calibration.sheet_found || side.calibration.two_points;
-}
-
-MarkedLine line_of(const PairSide& side) {
-    MarkedLine marked{in_mm(side.marks.edge_line, side.calibration), {}};
-    const QPointF hair = side.marks.hair_side.value_or(side.marks.edge_line.front());
-    marked.hair_mm = card::mm_from_px(side.calibration, {hair.x(), hair.y()});
-    return marked;
-}
 
 // What both pictures show: display millimetres = turn(earlier millimetres) - origin.
 struct Frame {
@@ -87,7 +70,7 @@ cv::Rect2d about_lines(const MarkedLine& earlier, const Rigid& display_from_earl
     return {first - margin, last + margin};
 }
 
-Frame frame_for(const PairSide& before, const PairSide& after, const LineUp& laid, const AlignOptions& options) {
+Frame frame_for(const PairSide& before, const PairSide& after, const Laying& laid, const AlignOptions& options) {
     const MarkedLine earlier = line_of(before), later = line_of(after);
     const QPointF middle = before.marks.edge_line.at(before.marks.edge_line.size() / 2);
     const cv::Point2d here = card::mm_from_px(before.calibration, {middle.x(), middle.y()});
@@ -196,8 +179,8 @@ AlignedPair side_by_side(const PairSide& before, const PairSide& after, const Al
     return pair;
 }
 
-Result<AlignedPair> align(const PairSide& before, const PairSide& after, const AlignOptions& options,
-                          const Progress& progress) {
+Result<AlignedPair> laid_pair(const PairSide& before, const PairSide& after, const AlignOptions& options,
+                              const Progress& progress) {
     if (!before.photo || !after.photo) return invalid("no-photo", "A before/after picture needs two photos.");
     if (options.longest_side_px < 100 || options.longest_side_px > 8000)
         return invalid("bad-picture-size", "The longest side must be 100 to 8000 pixels.");
@@ -208,24 +191,25 @@ Result<AlignedPair> align(const PairSide& before, const PairSide& after, const A
     if (before.marks.edge_line.size() < 2 || after.marks.edge_line.size() < 2)
         return invalid("no-edge-line", "Both photos need an edge line to be laid over each other.",
                        "Draw the edge line on both photos.");
-    LineUp laid = line_up(line_of(before), line_of(after));
-    const auto before_anchors = in_mm(before.marks.anchors, before.calibration);
-    const auto after_anchors = in_mm(after.marks.anchors, after.calibration);
-    if (before_anchors.size() >= 2 && before_anchors.size() == after_anchors.size())
-        laid.earlier_from_later = rigid_from_pairs(after_anchors, before_anchors);
+    const auto laying = lay_pair(before, after, part_of(progress, 0, 0.3));
+    if (!laying) return laying.error();
+    const Laying& laid = laying.value();
     const Frame frame = frame_for(before, after, laid, options);
     AlignedPair pair;
     pair.px_per_mm = frame.px_per_mm;
+    pair.by = laid.by;
+    pair.residual_mm = laid.residual_mm;
     pair.rms_mm = laid.rms_mm;
+    pair.notes.append(laid.told());
     pair.light_matched = before.calibration.light && after.calibration.light;
     if (!pair.light_matched)
         pair.notes.append(QStringLiteral("Colours as the cameras wrote them: the light could not be matched."));
     if (before.calibration.two_points || after.calibration.two_points)
         pair.notes.append(QStringLiteral("Scale from two points: tilt is not known."));
     const cv::Matx33d fine = frame.px_from_earlier(finer), plain = frame.px_from_earlier(1);
-    pair.before_line = polygon(in_mm(before.marks.edge_line, before.calibration), {}, plain);
-    pair.after_line = polygon(in_mm(after.marks.edge_line, after.calibration), laid.earlier_from_later, plain);
-    if (tell(progress, 0.2, "drawing the earlier photo") == Go::stop) return stopped();
+    pair.before_line = polygon(pair_mm(before.marks.edge_line, before.calibration), {}, plain);
+    pair.after_line = polygon(pair_mm(after.marks.edge_line, after.calibration), laid.earlier_from_later, plain);
+    if (tell(progress, 0.3, "drawing the earlier photo") == Go::stop) return stopped();
     pair.before = draw(before, fine * before.calibration.mm_from_px, frame.size(), pair.light_matched);
     if (tell(progress, 0.6, "drawing the later photo") == Go::stop) return stopped();
     pair.after = draw(after, fine * laid.earlier_from_later.matrix() * after.calibration.mm_from_px, frame.size(),
@@ -238,7 +222,7 @@ Result<AlignedPair> align(const PairSide& before, const PairSide& after, const A
 
 Result<AlignedPair> align_pair(const PairSide& before, const PairSide& after, const AlignOptions& options,
                                const Progress& progress) {
-    return guarded([&] { return align(before, after, options, progress); });
+    return guarded([&] { return laid_pair(before, after, options, progress); });
 }
 
 }  // namespace kempt::work

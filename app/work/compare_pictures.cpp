@@ -11,8 +11,10 @@
 #include "work/errors.h"
 #include "work/measure_json.h"
 #include "work/open_book.h"
+#include "work/open_kept.h"
 #include "work/progress_json.h"
 #include "work/progress_of.h"
+#include "work/shot_rank.h"
 
 namespace kempt::work {
 
@@ -24,15 +26,6 @@ struct Chosen {
     QDate date;
     int rank = -1;
 };
-
-// Readings that stand count most, then marks, then the gate's word; the first shot of equals.
-int rank_of(const PhotoRecord& photo, bool marked, const QVector<ReadingRecord>& readings) {
-    int rank = photo.quality_level == u"good" ? 2 : photo.quality_level == u"usable" ? 1 : 0;
-    if (marked) rank += 10;
-    for (const ReadingRecord& reading : readings)
-        if (!reading.refused) rank += 20;
-    return rank;
-}
 
 Result<Chosen> choose(Book& book, const CompareOptions& options, Id visit_id) {
     const auto visit = store::get_visit(book, visit_id);
@@ -56,13 +49,6 @@ Result<Chosen> choose(Book& book, const CompareOptions& options, Id visit_id) {
                            visit->date.toString(Qt::ISODate).toStdString() + ".",
                        "Choose another visit or view.");
     return best;
-}
-
-Result<std::shared_ptr<const OpenPhoto>> open_from(Book& book, Id photo, const MeasureOptions& options,
-                                                   const Progress& progress) {
-    const auto bytes = store::photo_bytes(book, photo);
-    if (!bytes) return bytes.error();
-    return open_photo(bytes.value(), options, progress);
 }
 
 Result<PairSide> side_of(const std::shared_ptr<const OpenPhoto>& open, const Chosen& chosen) {
@@ -104,9 +90,9 @@ Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& aske
     const auto scale = printer_scale_of(book);
     if (!scale) return scale.error();
     how.printer_scale = scale.value();
-    const auto before_open = open_from(book, from->photo.id, how, part_of(progress, 0, 0.3));
+    const auto before_open = open_kept(book, from->photo.id, how, part_of(progress, 0, 0.3));
     if (!before_open) return before_open.error();
-    const auto after_open = open_from(book, to->photo.id, how, part_of(progress, 0.3, 0.6));
+    const auto after_open = open_kept(book, to->photo.id, how, part_of(progress, 0.3, 0.6));
     if (!after_open) return after_open.error();
     const auto before = side_of(before_open.value(), from.value());
     if (!before) return before.error();

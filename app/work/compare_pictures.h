@@ -7,6 +7,7 @@
 #include <QPolygonF>
 #include <QString>
 #include <QStringList>
+#include <optional>
 
 #include "card/calibration.h"
 #include "core/progress.h"
@@ -37,13 +38,17 @@ struct AlignedPair {
     double px_per_mm = 0;               // of both; 0: not to scale
     QPolygonF before_line, after_line;  // the edge lines in picture pixels
     bool light_matched = false;         // both rendered from their card's light; false: as the cameras wrote them
+    QString by;                         // how they were laid: "skin", "anchors", "edge line"; empty: not to scale
+    std::optional<double> residual_mm;  // 95 % limit of the error at the edge line; by the edge line it is not known
     double rms_mm = 0;                  // how far the lines lie apart after laying over
     QStringList notes;                  // what the viewer has to know ("no card: not to scale")
 };
 
-// Rigid in millimetres (turn and shift, never a change of size): through two anchors or more that both photos carry
-// in the same order, else through the edge lines. Without a scale in both photos the pair is only shown side by side
-// (px_per_mm 0). Errors: invalid (a side without a photo or an edge line), cancelled.
+// Rigid in millimetres (turn and shift, never a change of size). Where both photos show the card: through two anchors
+// or more that both carry in the same order, else by the skin beside the earlier edge line (align/align.h), which the
+// hair cannot draw with it; the residual includes what a rigid laying leaves of a round head. Where that is refused, or
+// the scale comes from two points: anchors, else the edge lines, and a note says so. Without a scale in both photos the
+// pair is only shown side by side (px_per_mm 0). Errors: invalid (a side without a photo or an edge line), cancelled.
 [[nodiscard]] Result<AlignedPair> align_pair(const PairSide& before, const PairSide& after,
                                              const AlignOptions& options = {}, const Progress& progress = {});
 

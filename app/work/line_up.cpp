@@ -118,6 +118,12 @@ std::vector<cv::Point2d> resampled(const std::vector<cv::Point2d>& line_mm, doub
     return samples;
 }
 
+double lines_apart_mm(const MarkedLine& earlier, const MarkedLine& later, const Rigid& earlier_from_later) {
+    std::vector<cv::Point2d> from, to;
+    return nearest_pairs(resampled(earlier.line_mm, step_mm), resampled(later.line_mm, step_mm), earlier_from_later,
+                         from, to);
+}
+
 LineUp line_up(const MarkedLine& earlier, const MarkedLine& later) {
     const std::vector<cv::Point2d> line = resampled(earlier.line_mm, step_mm);
     std::vector<cv::Point2d> samples = resampled(later.line_mm, step_mm);

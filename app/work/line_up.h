@@ -32,6 +32,11 @@ struct MarkedLine {
 // than the other and because the edge itself may have moved there. Along a nearly straight line the middles decide.
 [[nodiscard]] LineUp line_up(const MarkedLine& earlier, const MarkedLine& later);
 
+// How far two lines lie apart as they are laid: RMS of the later one's samples from the earlier one, the worst fifth
+// left out. Laid by the skin, it tells how far the edge itself has moved.
+[[nodiscard]] double lines_apart_mm(const MarkedLine& earlier, const MarkedLine& later,
+                                    const Rigid& earlier_from_later);
+
 // The line at even steps of `step_mm`.
 [[nodiscard]] std::vector<cv::Point2d> resampled(const std::vector<cv::Point2d>& line_mm, double step_mm);
 

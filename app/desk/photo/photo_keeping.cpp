@@ -6,6 +6,7 @@
 #include "desk/photo/photo_page.h"
 #include "work/carry_marks.h"
 #include "work/measure_in_book.h"
+#include "work/propose_marks.h"
 #include "work/set_marks.h"
 
 namespace kempt::desk {
@@ -61,24 +62,70 @@ void PhotoPage::keep(std::function<void()> then) {
         });
 }
 
+bool PhotoPage::can_carry() const {
+    const Marks& drawn = canvas_->marks();
+    // Anchors help to bring the marks of another visit, so they may stand already.
+    Marks others = drawn;
+    if (bring_from_) others.anchors.clear();
+    return (carry_from_ > 0 || bring_from_) && nothing_drawn(others);
+}
+
 void PhotoPage::carry() {
-    if (carry_from_ == 0) return;
+    if (carry_from_ == 0) return bring_proposal();
     work::CarryOptions options;
     options.from_photo = carry_from_;
     options.to_photo = photo_.id;
     carry_->setEnabled(false);
     session_.ask(
-        session_.bench(), tr("Taking the line over"), this,
+        session_.bench(), tr("Taking the marks over"), this,
         [options](Book& book, const Progress& progress) { return work::carry_marks(book, options, progress); },
-        [this, to = photo_.id](const Marks& marks) {
+        [this, to = photo_.id](const work::CarriedMarks& carried) {
             carry_->setEnabled(true);
-            if (to != photo_.id) return;
-            canvas_->propose(marks);
-            canvas_->setFocus();
-            emit session_.news(
-                tr("The line was taken over through the card. Look along it and move the points that are off."));
+            if (to == photo_.id) take_proposal(carried);
         },
         [this] { carry_->setEnabled(true); });
+}
+
+// What is drawn here (anchors) is kept first: the book is asked for it.
+void PhotoPage::bring_proposal() {
+    if (!bring_from_) return;
+    carry_->setEnabled(false);
+    keep([this, self = QPointer<PhotoPage>(this), to = photo_.id] {
+        if (!self || to != photo_.id) return;
+        work::ProposeOptions options;
+        options.photo = to;
+        session_.ask(
+            session_.bench(), tr("Bringing the marks from the last visit"), this,
+            [options](Book& book, const Progress& progress) { return work::propose_marks(book, options, progress); },
+            [this, to](const work::ProposedMarks& proposed) {
+                carry_->setEnabled(true);
+                if (to == photo_.id) take_proposal(proposed.carried);
+            },
+            [this] { carry_->setEnabled(true); });
+    });
+}
+
+// One step, which can be taken back. What was drawn here already stays.
+void PhotoPage::take_proposal(const work::CarriedMarks& carried) {
+    Marks now = canvas_->marks();
+    const Marks& from = carried.marks;
+    const auto fill = [](QVector<QPointF>& list, const QVector<QPointF>& with) {
+        if (list.isEmpty()) list = with;
+    };
+    if (now.edge_line.isEmpty()) now.hair_side = from.hair_side;
+    fill(now.edge_line, from.edge_line);
+    fill(now.hair_taps, from.hair_taps);
+    fill(now.scalp_taps, from.scalp_taps);
+    fill(now.shine_region, from.shine_region);
+    fill(now.strand_line, from.strand_line);
+    fill(now.anchors, from.anchors);
+    if (now.sheet.isEmpty() && now.region.isEmpty()) {
+        now.sheet = from.sheet;
+        now.region = from.region;
+    }
+    canvas_->propose(now);
+    canvas_->setFocus();
+    emit session_.news(tr("%1 Look along it and move the points that are off.").arg(carried.told()));
 }
 
 }  // namespace kempt::desk

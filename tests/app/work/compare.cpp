@@ -1,7 +1,7 @@
 #include <QImage>
 #include <cmath>
 
-#include "app/work/book_photos.h"
+#include "app/work/skin_photos.h"
 #include "work/compare_pictures.h"
 #include "work/line_up.h"
 
@@ -82,6 +82,41 @@ BOOST_AUTO_TEST_CASE(the_same_scene_photographed_at_two_scales_gives_two_picture
     for (qsizetype i = 0; i < pair.before_line.size(); ++i)
         BOOST_TEST(std::hypot(pair.before_line[i].x() - pair.after_line[i].x(),
                               pair.before_line[i].y() - pair.after_line[i].y()) < 3);
+}
+
+// The hair grew outward by 2 mm and both lines were drawn where it begins: laid by its lines the pair would hide that.
+BOOST_AUTO_TEST_CASE(a_pair_is_laid_by_the_skin_and_shows_how_far_the_edge_has_moved) {
+    tests::application();
+    const auto one = TemporaryBook::required(work::open_photo(tests::bytes_of(tests::first_photo()), {}));
+    const auto other = TemporaryBook::required(work::open_photo(tests::bytes_of(tests::later_photo()), {}));
+    const Marks before = tests::marks_of(tests::first_photo());
+    Marks after = tests::marks_of(tests::later_photo());
+    for (qsizetype i = 0; i < after.edge_line.size(); ++i) {
+        const double x = 12 + 2.0 * static_cast<double>(i);
+        const cv::Point2d px = tests::later_photo().px({x, tests::edge_y(x) - 2});
+        after.edge_line[i] = QPointF(px.x, px.y);
+    }
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, before), side(*other, after)));
+    BOOST_TEST(pair.by.toStdString() == "skin");
+    BOOST_REQUIRE(pair.residual_mm.has_value());
+    BOOST_TEST(*pair.residual_mm < 0.5);
+    BOOST_TEST(pair.rms_mm == 2, boost::test_tools::tolerance(0.15));
+    BOOST_REQUIRE(!pair.notes.isEmpty());
+    BOOST_TEST(pair.notes.join(' ').contains(QStringLiteral("by the skin")));
+    // The same place of skin lies at the same place of both pictures: the later line 2 mm above the earlier one.
+    const qsizetype middle = pair.before_line.size() / 2;
+    BOOST_TEST(std::abs(pair.before_line[middle].y() - pair.after_line[middle].y()) / pair.px_per_mm == 2,
+               boost::test_tools::tolerance(0.15));
+}
+
+BOOST_AUTO_TEST_CASE(plain_skin_falls_back_to_the_lines_and_says_so) {
+    tests::application();
+    const auto one = TemporaryBook::required(work::open_photo(tests::photo_bytes_of(tests::small_photo(12, 5)), {}));
+    const Marks marks = tests::marks_for(tests::small_photo(12, 5));
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, marks), side(*one, marks)));
+    BOOST_TEST(pair.by.toStdString() == "edge line");
+    BOOST_TEST(!pair.residual_mm.has_value());
+    BOOST_TEST(pair.notes.join(' ').contains(QStringLiteral("by the edge lines")));
 }
 
 BOOST_AUTO_TEST_CASE(a_darker_exposure_is_brought_to_the_same_tones_by_the_cards_light) {

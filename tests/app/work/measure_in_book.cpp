@@ -109,7 +109,9 @@ BOOST_AUTO_TEST_CASE(marks_are_carried_to_a_shot_in_which_everything_lies_elsewh
     other.card_at += QPoint(60, 40);
     other.edge_y += 40;
     const Id from = tests::add_measured(in, in.visit, one), to = tests::add_photo(in, in.visit, other);
-    const Marks carried = TemporaryBook::required(work::carry_marks(*in.book, {from, to, {}}));
+    const work::CarriedMarks proposal = TemporaryBook::required(work::carry_marks(*in.book, {from, to, {}}));
+    BOOST_TEST(proposal.by.toStdString() == "card");
+    const Marks& carried = proposal.marks;
     const Marks drawn = tests::marks_for(one);
     BOOST_REQUIRE_EQUAL(carried.edge_line.size(), drawn.edge_line.size());
     for (qsizetype i = 0; i + 1 < drawn.edge_line.size(); ++i) {  // the last point leaves no room to the right
