@@ -15,9 +15,10 @@ constexpr double least_strand_mm = 20;
 
 // What one strand's figures are unsure by, as SDs (calibrated on bench_pattern's seeds 100000-100041 and
 // 200000-200037).
-constexpr double diameter_share = 0.025;   // the tracer's own smoothing and slips, beside the noise of the points
-constexpr double diameter_common = 0.012;  // of all strands of a photo: noise bends straight ones
-constexpr double piece_share = 0.05;       // of a strand known in pieces only: the rest may bend otherwise
+constexpr double diameter_share = 0.025;    // the tracer's own smoothing and slips, beside the noise of the points
+constexpr double diameter_common = 0.012;   // of all strands of a photo: noise bends straight ones
+constexpr double unfollowed_common = 0.06;  // times the share of strands that were not followed from end to end
+constexpr double piece_share = 0.05;        // of a strand known in pieces only: the rest may bend otherwise
 constexpr double nearly_ratio_share = 0.02, nearly_length_share = 0.01;  // of one with crumbs or a shadow beside it
 constexpr double pieces_ratio_share = 0.08, pieces_length_share = 0.05;  // of one in pieces
 constexpr double ends_mm = 0.35;                                         // where both ends of a strand are seen
@@ -69,7 +70,7 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
     if (!traced) return traced.error();
     PatternReadings out;
     std::vector<Known> diameters, ratios, lengths;
-    std::size_t followed = 0, unknown = 0;
+    std::size_t strands = 0, followed = 0, unbent = 0, unknown = 0;  // unbent: whose curvature cannot be told
     for (const Whole& whole : wholes_of(traced.value())) {
         if (whole.arc_mm < least_strand_mm) continue;
         const bool one_line = whole.followed == Followed::whole || whole.followed == Followed::nearly;
@@ -77,8 +78,12 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
             out.strands.push_back(shown(traced->strands[piece.line], piece.shape, !one_line, traced->scale_sd));
             out.shapes.push_back(piece.shape);
         }
-        diameters.push_back({whole.curve_diameter_mm(),
-                             std::hypot(whole.curve_diameter_sd(), diameter_share, one_line ? 0 : piece_share)});
+        ++strands;
+        if (whole.pieces.empty() || whole.cut_off)
+            ++unbent;
+        else
+            diameters.push_back({whole.curve_diameter_mm(),
+                                 std::hypot(whole.curve_diameter_sd(), diameter_share, one_line ? 0 : piece_share)});
         if (whole.followed == Followed::unsure) {
             ++unknown;
             continue;
@@ -92,18 +97,26 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
                           std::hypot(ratio_share, ends_mm / std::max(whole.chord_mm, ends_mm), ratio_guess)});
         lengths.push_back({whole.arc_mm, std::hypot(arc_share, ends_mm / whole.arc_mm, length_guess)});
     }
-    if (diameters.empty()) {
-        for (const char* name : {"curve_diameter", "wave_ratio", "strand_length"})
-            out.refused.push_back({name, "no-strand", "No strand of 20 mm or more lies on the sheet."});
+    const auto refuse = [&](std::initializer_list<const char*> names, const char* code, const char* text) {
+        for (const char* name : names) out.refused.push_back({name, code, text});
+    };
+    if (strands == 0) {
+        refuse({"curve_diameter", "wave_ratio", "strand_length"}, "no-strand",
+               "No strand of 20 mm or more lies on the sheet.");
         return out;
     }
-    out.readings.push_back(
-        median_reading("curve_diameter", "mm", diameters, 0, std::hypot(traced->scale_sd, diameter_common)));
-    if (3 * followed < 2 * diameters.size() || ratios.size() <= unknown) {
-        for (const char* name : {"wave_ratio", "strand_length"})
-            out.refused.push_back({name, "strands-doubtful",
-                                   "More than a third of the strands could not be followed from end to end without a "
-                                   "guess. Lay down a few strands that do not touch, away from the rim and the card."});
+    if (diameters.size() > unbent)
+        out.readings.push_back(median_reading(
+            "curve_diameter", "mm", diameters, unbent,
+            std::hypot(traced->scale_sd, diameter_common,
+                       unfollowed_common * static_cast<double>(strands - followed) / static_cast<double>(strands))));
+    else
+        refuse({"curve_diameter"}, "strands-doubtful",
+               "The strands are too faint in this photo to tell how they bend. Take it in brighter, even light.");
+    if (3 * followed < 2 * strands || ratios.size() <= unknown) {
+        refuse({"wave_ratio", "strand_length"}, "strands-doubtful",
+               "More than a third of the strands could not be followed from end to end without a guess. Lay down a few "
+               "strands that do not touch, away from the rim and the card.");
         return out;
     }
     Quantity ratio = median_reading("wave_ratio", "-", ratios, unknown, 0);

@@ -19,6 +19,8 @@ constexpr double nearly_share = 0.1;   // of the main line, beside it
 constexpr double most_guessed = 0.15;  // of a strand in pieces: more says too little of its length
 // Times the usual scatter: hairs of one photo lie within a factor of two, creases beyond (bench_pattern's seeds).
 constexpr double most_noise = 2.2;
+// Of a curve diameter, as a share: hairs' own lie below 0.03, straight ones' too; more shows a line that wavers.
+constexpr double most_unsure = 0.04;
 constexpr std::size_t most_kinks = 3;  // more are its curl
 
 // What is known of one line.
@@ -95,12 +97,11 @@ void judge(Whole& whole, const combings::Traced& traced, const std::vector<Known
     const std::vector<std::size_t>& of = whole.lines;
     const combings::TracedStrand& main = traced.strands[of.front()];
     double sum = 0, guessed = 0, chord = 0;
-    bool cut_off = false;
     for (std::size_t i = 0; i < of.size(); ++i) {
         const combings::TracedStrand& line = traced.strands[of[i]];
         sum += line.length_mm;
         guessed += line.blank_mm + line.shared_mm + (known[of[i]].shape ? 0 : line.length_mm);
-        cut_off = cut_off || line.cut_off;
+        whole.cut_off = whole.cut_off || line.cut_off;
         for (std::size_t k = 0; k <= i; ++k)
             for (const cv::Point2d& a : {line.path_mm.front(), line.path_mm.back()})
                 for (const cv::Point2d& b :
@@ -114,7 +115,7 @@ void judge(Whole& whole, const combings::Traced& traced, const std::vector<Known
         whole.followed = Followed::whole;
     else if (good && (rest < crumb_mm || rest < nearly_share * main.length_mm))
         whole.followed = Followed::nearly;
-    else if (!cut_off && guessed < most_guessed * sum)
+    else if (!whole.cut_off && guessed < most_guessed * sum)
         whole.followed = Followed::in_pieces;
     const bool one = whole.followed == Followed::whole || whole.followed == Followed::nearly;
     whole.arc_mm = one ? known[of.front()].shape->arc_mm : sum;
@@ -168,7 +169,7 @@ std::vector<Whole> wholes_of(const combings::Traced& traced) {
             if (shadow || touch(lines[i], lines[k])) root[std::max(find(i), find(k))] = std::min(find(i), find(k));
         }
     std::vector<Whole> all(lines.size()), out;
-    std::vector<bool> has_beside(lines.size(), false);
+    std::vector<bool> has_beside(lines.size(), false), smooth(lines.size(), false);
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (!known[i].hair) continue;
         Whole& whole = all[find(i)];
@@ -177,11 +178,14 @@ std::vector<Whole> wholes_of(const combings::Traced& traced) {
             continue;
         }
         whole.lines.push_back(i);
-        for (const Shape& shape : known[i].parts)
-            if (shape.noise_mm <= most) whole.pieces.push_back({i, shape});
+        for (const Shape& shape : known[i].parts) {
+            if (shape.noise_mm > most) continue;
+            smooth[find(i)] = true;
+            if (shape.curve_diameter_sd <= most_unsure) whole.pieces.push_back({i, shape});
+        }
     }
     for (std::size_t i = 0; i < all.size(); ++i) {
-        if (all[i].pieces.empty()) continue;
+        if (!smooth[i]) continue;
         judge(all[i], traced, known, has_beside[i]);
         out.push_back(std::move(all[i]));
     }

@@ -13,7 +13,7 @@ namespace {
 // Amplitude A of a sine of that length whose mean curvature, 4 atan(2 pi A / lambda) over the arc of a wave, gives the
 // curve diameter; found by halving.
 double amplitude_for(double curve_diameter_mm, double wave_mm) {
-    double low = 0, high = wave_mm;
+    double low = 0, high = 0.2 * wave_mm;  // steeper waves are less bent again: long flanks between hairpins
     for (int i = 0; i < 40; ++i) {
         const double a = 0.5 * (low + high), steep = 2 * 3.14159265358979 * a / wave_mm;
         double length = 0;

@@ -17,17 +17,18 @@ const std::vector<Spec> specs = {{"curve_diameter", "mm", "error <= 10 %; 90-98 
 // These readings span a factor of a hundred between heads, so that errors are told in % of the truth.
 void share_table(std::ostream& out, const std::vector<Row>& rows, const std::string& title, const std::string& column,
                  const std::vector<std::string>& labels) {
-    out << "| " << title << " | photos | refused |";
-    for (const Spec& spec : specs) out << " `" << spec.reading << "` error (ratio to all) |";
-    out << "\n| --- | --- | --- | --- | --- | --- |\n";
+    out << "| " << title << " | photos |";
+    for (const Spec& spec : specs) out << " `" << spec.reading << "` error (ratio to all) | refused |";
+    out << "\n| --- | --- | --- | --- | --- | --- | --- | --- |\n";
     for (size_t k = 0; k < labels.size(); ++k) {
         const auto take = [&](const Row& row) { return row.at(column) == std::to_string(k); };
         const Errors first = errors_of(rows, specs[0].reading, take);
-        out << "| " << labels[k] << " | " << first.n << " | " << first.refused << " |";
+        out << "| " << labels[k] << " | " << first.n + first.refused << " |";
         for (const Spec& spec : specs) {
-            const double here = errors_of(rows, spec.reading, take).mean_share(),
-                         all = errors_of(rows, spec.reading).mean_share();
-            out << " " << fixed(100 * here, 2) << " % (" << fixed(here / all, 2) << ") |";
+            const Errors here = errors_of(rows, spec.reading, take);
+            const double all = errors_of(rows, spec.reading).mean_share();
+            out << " " << fixed(100 * here.mean_share(), 2) << " % (" << fixed(here.mean_share() / all, 2) << ") | "
+                << here.refused << " |";
         }
         out << "\n";
     }
