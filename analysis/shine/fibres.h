@@ -7,16 +7,14 @@
 
 namespace kempt::shine {
 
-// Structure tensor J = sum of g g^T over the region (Bigun and Granlund 1987; coherence after Jahne, Digital Image
-// Processing): g the gradient of light relative to its own surroundings, so that the highlight and shades do not count.
+// Structure tensor (Bigun and Granlund 1987) of the light relative to its own surroundings, in windows of 0.5 mm (SD);
+// each window votes with its direction and its coherence (l1 - l2) / (l1 + l2), the photo's noise taken out of both.
+// Gradients are taken at 0.15 mm (SD) on a grid of 8 px/mm, so that photos from 8 px/mm on say the same.
 struct FibreCourse {
     double angle_deg = 0;  // of the fibres against the frame's rows, -90..90, positive towards `across`
-    double coherence = 0;  // (l1 - l2) / (l1 + l2) of the whole region, 0..1: 1 all fibres run one way
-    double energy = 0;     // l1 + l2 per cell, relative light squared per mm2
+    double coherence = 0;  // length of the mean vote at twice the angle, 0..1: 1 all fibres run one way
+    double energy = 0;     // mean l1 + l2, relative light squared per mm2
 };
 
 [[nodiscard]] FibreCourse fibre_course(const RegionLight& region);
-// Of the columns [first, last) only.
-[[nodiscard]] FibreCourse fibre_course(const RegionLight& region, int first, int last);
-
 }  // namespace kempt::shine

@@ -35,7 +35,7 @@ double luster_sd_share(double fit_sd_share, const Circumstances& at) {
 }
 
 double alignment_sd(double alignment) {
-    return 0.02 + 0.1 * std::max(0.0, 1 - alignment);
+    return 0.012 + 0.4 * std::max(0.0, 1 - alignment);
 }
 
 }  // namespace kempt::shine

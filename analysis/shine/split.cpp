@@ -15,19 +15,20 @@ enum : size_t { level = 0, slope = 3, bend = 6, height = 7, place = 8, left = 9,
 
 // What is known beforehand, each as mean and standard deviation. They matter where the hair has no colour to tell.
 // Bend of the body's log light at the region's ends: a head lit from the front falls off as the cosine; over three
-// spreads of the highlight (20-25 degrees of head) that is 6-8 % of the part that comes from one side.
-constexpr double bend_mean = -0.06, bend_sd = 0.04;
+// spreads of the highlight (15-30 degrees of head) that is 3-13 % of the part that comes from one side.
+constexpr double bend_mean = -0.05, bend_sd = 0.03;
 constexpr double colour_drift_sd = 0.05;  // of b_c between channels: hair a little lighter or redder to the ends
 constexpr double slope_sd = 0.25;
-constexpr double lopsided_sd = 0.12;  // of log(left / right): rendered lobes on curved heads lie within 0.2
+constexpr double lopsided_sd = 0.06;  // of log(left / right): rendered lobes on curved heads lie within 0.2
 // Second bell: log of its height over the body's; distance from the crest in spreads of the surface (5/2 of a tilt of
 // 5-10 degrees over a spread of 5-11). Calibrated on rendered panels (seeds 200-1000), as are the two after.
-constexpr double glow_mean = -3.2, glow_sd = 0.8, apart_mean = 2.4, apart_sd = 0.5;
+constexpr double glow_mean = -3.0, glow_sd = 0.5, apart_mean = 2.4, apart_sd = 0.5;
 constexpr double second_width = 1.8;
-constexpr double region_in_spreads = 6.5, width_sd = 0.5;  // a region drawn over the band and its feet
+constexpr double evidence_to_turn = 9;                      // three standard deviations
+constexpr double region_in_spreads = 6.5, width_sd = 0.35;  // a region drawn over the band and its feet
 
 // Noise of the data. Rows are not independent: the same fibre stays in view for millimetres.
-constexpr double correlation_mm = 3;
+constexpr double correlation_mm = 12;
 constexpr double shape_misfit = 0.015;   // of the peak: no lobe is a perfect bell
 constexpr double level_misfit = 0.003;   // of the light: unevenness, tone curve
 constexpr double colour_noise = 0.002;   // least relative noise of a channel against green
@@ -253,12 +254,13 @@ Split split(const Profile& profile) {
     const Start start = first_guess(task);
     double least = 0;
     std::vector<double> best;
-    // The second bell may lie on either side: nobody has said at which end the roots are.
+    // The second bell lies towards the roots, where the region begins; only plain evidence says that it was drawn the
+    // other way round.
     for (const int side : {-1, 1}) {
         task.side = side;
         const card::Fit fit = card::least_squares([&](const auto& p, auto& r) { residuals_of(task, p, r); },
                                                   start.parameters, std::vector<double>(Split::unknowns, 1e-4), 30);
-        if (best.empty() || fit.sum_of_squares < least)
+        if (best.empty() || fit.sum_of_squares + evidence_to_turn < least)
             least = fit.sum_of_squares, best = fit.parameters, out.second_side = side;
     }
     if (!std::all_of(best.begin(), best.end(), [](double v) { return std::isfinite(v); })) return out;

@@ -106,6 +106,7 @@ Panel panel(uint64_t person_seed, uint64_t shot_seed, const CardPicture& card, c
     p.streaks_per_cm2 = person.chance(0.2) ? person.log_uniform(8, 35) : person.log_uniform(0.5, 8);  // frizz or not
     p.streak_spread_deg = person.uniform(5, 30);
     p.region_half_mm = person.uniform(12, 20);
+    if (options.region_half_mm > 0) p.region_half_mm = options.region_half_mm;
     p.half_width_mm = p.region_half_mm + person.uniform(5, 9);
     const double feet = person.uniform(2.8, 3.6);
     p.run_mm = person.log_uniform(8, 40);

@@ -62,12 +62,13 @@ enum class PanelLight { any, warm, cool, dim };
 enum class CardPlace { any, left, right, below };
 
 struct PanelOptions {
-    int hair_colour = -1;      // render::hair_names; -1: any
-    double gloss = -1;         // strength of R; below 0: 0.08-0.7
-    double roughness_deg = 0;  // beta_R; 0: 5-10
-    double radius_mm = 0;      // 0: 60-140
-    double length_mm = 0;      // of the hair along the head; 0: what the band and its feet need, 70-190
-    double px_per_mm = 0;      // 0: 8-16
+    int hair_colour = -1;       // render::hair_names; -1: any
+    double gloss = -1;          // strength of R; below 0: 0.08-0.7
+    double roughness_deg = 0;   // beta_R; 0: 5-10
+    double radius_mm = 0;       // 0: 60-140
+    double length_mm = 0;       // of the hair along the head; 0: what the band and its feet need, 70-190
+    double region_half_mm = 0;  // of the shine region across; 0: 12-20 (the panel is 5-9 mm wider on each side)
+    double px_per_mm = 0;       // 0: 8-16
     double tilt_max_deg = 12;
     double least_key_share = 0;  // of the key light; it is drawn from 0.35-0.85
     double phone_strength = 0.5;

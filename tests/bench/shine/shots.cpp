@@ -39,7 +39,14 @@ ShineTruth truth_of(const render::Panel& panel, const render::PanelTruth& truth)
     for (size_t i = 0; i < n; ++i)
         curve[i] = even_surface[i] + first + (last - first) * static_cast<double>(i) / static_cast<double>(n - 1);
     const auto figures = kempt::shine::luster_of(curve, step);
-    return {figures.stamm, figures.width, figures.luster, truth.alignment, truth.surface_share};
+    const auto crest =
+        static_cast<size_t>(std::max_element(even_surface.begin(), even_surface.end()) - even_surface.begin());
+    const double rise = even_surface[crest] / std::max(1e-6, even_total[crest] - even_surface[crest]);
+    // What ruffled fibres throw about evenly is surface light too, but no highlight: it lies under the line that joins
+    // the ends, as the body does.
+    const double all = kempt::shine::luster_of(even_total, step).whole;
+    const double strength = all > 0 ? (figures.whole - figures.line) / all : 0;
+    return {figures.stamm, figures.width, figures.luster, truth.alignment, strength, rise};
 }
 
 double true_value(const ShineTruth& truth, int reading) {
@@ -49,10 +56,14 @@ double true_value(const ShineTruth& truth, int reading) {
                           : truth.alignment;
 }
 
-render::PanelOptions usable() {
-    render::PanelOptions options;
+render::Panel usable_panel(uint64_t person_seed, uint64_t shot_seed, const render::CardPicture& card,
+                           render::PanelOptions options) {
+    render::Rng person(person_seed + 17);
     options.least_key_share = 0.5;
-    return options;
+    options.region_half_mm = person.uniform(18, 28);
+    render::Panel panel = render::panel(person_seed, shot_seed, card, options);
+    panel.gaps = person.log_uniform(0.03, 0.2);
+    return panel;
 }
 
 ShineShot photograph_and_measure(const render::Panel& panel, double hand_mm, uint64_t hand_seed) {
