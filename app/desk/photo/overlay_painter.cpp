@@ -103,7 +103,7 @@ void open_end(QPainter& painter, QPointF at, const QColor& core, double s) {
 void draw_strand(QPainter& painter, const ViewMap& map, const ShownStrand& strand, double width, double s) {
     const QColor core = strand_colours()[strand.colour % strand_colours().size()];
     cased(painter, path_of(on_window(map, strand.path)), core, width,
-          strand.doubtful ? doubtful_dashes : QVector<double>());
+          strand.doubtful ? doubtful_dashes : QVector<double>(), 2);  // many lie close: a thin casing
     for (const QPointF& end : strand.open_ends) open_end(painter, map.window_from_photo(end), core, s);
 }
 

@@ -12,6 +12,8 @@ struct PhotoData {
     work::PhotoRow row;
     QVector<work::PhotoRow> siblings;  // all photos of the visit
     std::optional<Marks> marks;
+    // The latest earlier visit with a marked photo of this view; nothing when there is none.
+    std::optional<Visit> marked_before;
     QByteArray bytes;
     double printer_scale = 1;
 };

@@ -51,7 +51,7 @@ QWidget* PhotoPage::build_side() {
     column->addWidget(title_);
     hint_ = new HintBox;
     column->addWidget(hint_);
-    carry_ = button(tr("Take over the line"), "primary");
+    carry_ = button(tr("Take over the marks"), "primary");
     carry_->hide();
     column->addWidget(carry_);
     build_ruler(column);
@@ -179,9 +179,16 @@ void PhotoPage::open(const PhotoData& found) {
         shots_.append({Where::photo, found.client.id, found.visit.id, row.photo.id, row.photo.view});
         if (!found.marks && row.has_marks && row.photo.view == photo_.view && carry_from_ == 0) {
             carry_from_ = row.photo.id;
-            carry_->setText(tr("Take over the line from shot %1").arg(row.photo.shot));
-            carry_->setAccessibleName(carry_->text());
+            offer_to_carry(tr("Take over the marks from shot %1").arg(row.photo.shot));
         }
+    }
+    // By the skin beside the edge: a view without an edge has nothing to lay over each other.
+    bring_from_.reset();
+    if (carry_from_ == 0 && found.marked_before && first_tools(photo_.view).contains(Tool::edge_line)) {
+        bring_from_ = found.marked_before->date;
+        offer_to_carry(tr("Bring the marks from the last visit"));
+        carry_->setToolTip(
+            tr("As they were drawn on %1; you look at them before they count").arg(date_words(*bring_from_)));
     }
     emit trail_changed({{found.client.name, {Where::client, found.client.id}},
                         {date_words(found.visit.date), {Where::visit, found.client.id, found.visit.id}},
@@ -197,6 +204,12 @@ void PhotoPage::open(const PhotoData& found) {
             if (result.ok()) return opened(result.value());
             panel_->show_nothing(QString::fromStdString(result.error().sentence()));
         });
+}
+
+void PhotoPage::offer_to_carry(const QString& words) {
+    carry_->setText(words);
+    carry_->setAccessibleName(words);
+    carry_->setToolTip({});
 }
 
 void PhotoPage::opened(const OpenedPhoto& photo) {
@@ -249,7 +262,7 @@ void PhotoPage::refresh_tools() {
     tools_->refresh(editor.marks(), scale_missing_);
     hint_->show_tool(canvas_->tool(), editor.marks());
     ruler_->setVisible(canvas_->tool() == Tool::ruler || !editor.marks().scale_points.isEmpty());
-    carry_->setVisible(carry_from_ > 0 && nothing_drawn(editor.marks()));
+    carry_->setVisible(can_carry());
     qsizetype at = -1;
     for (qsizetype i = 0; i < shots_.size(); ++i)
         if (shots_[i].photo == place_.photo) at = i;

@@ -13,6 +13,10 @@ class QToolButton;
 class QPushButton;
 class QLayout;
 
+namespace kempt::work {
+struct CarriedMarks;
+}
+
 namespace kempt::desk {
 
 class FlowLayout;
@@ -52,6 +56,10 @@ class PhotoPage : public Page {
     void say_nothing_asked();
     void keep(std::function<void()> then);
     void carry();
+    void bring_proposal();
+    void take_proposal(const work::CarriedMarks& carried);
+    void offer_to_carry(const QString& words);
+    [[nodiscard]] bool can_carry() const;
     void step(int by);
 
     LiveMeter meter_;
@@ -59,8 +67,9 @@ class PhotoPage : public Page {
     Place place_;
     PhotoRecord photo_;
     Marks kept_marks_;
-    QVector<Place> shots_;  // of the visit, for stepping
-    Id carry_from_ = 0;
+    QVector<Place> shots_;             // of the visit, for stepping
+    Id carry_from_ = 0;                // an earlier shot of this visit
+    std::optional<QDate> bring_from_;  // the day of the last visit with marks of this view
     bool settled_ = true, dirty_ = false, scale_missing_ = false;
     std::optional<bool> overlay_wish_;  // as she set it; else by view
     int keeping_ = 0;

@@ -5,9 +5,9 @@
 namespace kempt::desk {
 
 void cased(QPainter& painter, const QPainterPath& path, const QColor& core, double width,
-           const QVector<double>& dashes) {
+           const QVector<double>& dashes, double casing) {
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(mark_colours().casing, width + 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.setPen(QPen(mark_colours().casing, width + casing, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.drawPath(path);
     QPen pen(core, width, Qt::SolidLine, dashes.isEmpty() ? Qt::RoundCap : Qt::FlatCap, Qt::RoundJoin);
     if (!dashes.isEmpty()) pen.setDashPattern(dashes);

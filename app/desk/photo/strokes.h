@@ -9,9 +9,9 @@
 
 namespace kempt::desk {
 
-// dashes: in multiples of the width, as QPen takes them; the casing stays whole.
+// dashes: in multiples of the width, as QPen takes them; the casing stays whole. casing: how much wider it is.
 void cased(QPainter& painter, const QPainterPath& path, const QColor& core, double width,
-           const QVector<double>& dashes = {});
+           const QVector<double>& dashes = {}, double casing = 3);
 [[nodiscard]] QPainterPath path_of(const QPolygonF& points, bool closed = false);
 [[nodiscard]] QPolygonF on_window(const ViewMap& map, const QVector<QPointF>& photo_points);
 // Black and bright by turns: something could not be made out.
