@@ -5,6 +5,8 @@
 #include <limits>
 #include <numeric>
 
+#include "combings/summary.h"
+
 namespace kempt::combings {
 
 namespace {
@@ -97,6 +99,15 @@ std::vector<Strand> corrected(const std::vector<Strand>& strands, const Correcti
     std::stable_sort(left.begin(), left.end(),
                      [](const Strand& a, const Strand& b) { return a.length_mm > b.length_mm; });
     return left;
+}
+
+CombingsReadings corrected(const CombingsReadings& traced, const Corrections& corrections,
+                           const card::Calibration& calibration, const CombingsOptions& options) {
+    CombingsReadings out;
+    out.strands = corrected(traced.strands, corrections, calibration);
+    out.unresolved_px = traced.unresolved_px;
+    summarise(out, options);
+    return out;
 }
 
 }  // namespace kempt::combings

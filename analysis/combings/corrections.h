@@ -26,4 +26,8 @@ inline constexpr double correction_reach_mm = 1.5;
 [[nodiscard]] std::vector<Strand> corrected(const std::vector<Strand>& strands, const Corrections& corrections,
                                             const card::Calibration& calibration);
 
+// The whole comb-out as corrected: strands, and the readings from them.
+[[nodiscard]] CombingsReadings corrected(const CombingsReadings& traced, const Corrections& corrections,
+                                         const card::Calibration& calibration, const CombingsOptions& options = {});
+
 }  // namespace kempt::combings

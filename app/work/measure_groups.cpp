@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "combings/corrections.h"
 #include "work/errors.h"
 
 namespace kempt::work {
@@ -76,6 +77,25 @@ Status take(Result<Readings> measured, ReadingGroup group, MeasureResult& result
     found.refused.clear();
     keep(std::move(found));
     return Done{};
+}
+
+combings::Corrections corrections_from(const Marks& marks) {
+    combings::Corrections to;
+    to.not_hair_px = points_from(marks.not_hair);
+    const std::vector<cv::Point2d> joined = points_from(marks.joined);
+    for (std::size_t i = 0; i + 1 < joined.size(); i += 2) to.joined_px.push_back({joined[i], joined[i + 1]});
+    return to;
+}
+
+// As traced, then as corrected.
+Status measure_comb_out(Result<combings::CombingsReadings> traced, const Marks& marks, MeasureResult& result) {
+    if (traced) {
+        result.traced = *traced;
+        if (const combings::Corrections corrections = corrections_from(marks); !corrections.none())
+            traced = combings::corrected(*result.traced, corrections, result.calibration);
+    }
+    return take(std::move(traced), ReadingGroup::combings, result,
+                [&](combings::CombingsReadings&& found) { result.combings = std::move(found); });
 }
 
 }  // namespace
@@ -182,13 +202,19 @@ Status measure_group(ReadingGroup group, const OpenPhoto& photo, const Marks& ma
             return take(ends::measure_ends(pixels, calibration, points_from(marks.region), {}, progress), group, result,
                         [&](ends::EndsReadings&& found) { result.ends = std::move(found); });
         case ReadingGroup::combings:
-            return take(combings::measure_combings(pixels, calibration, points_from(marks.region), {}, progress), group,
-                        result, [&](combings::CombingsReadings&& found) { result.combings = std::move(found); });
+            return measure_comb_out(
+                combings::measure_combings(pixels, calibration, points_from(marks.region), {}, progress), marks,
+                result);
         case ReadingGroup::pattern:
             break;
     }
     return take(pattern::measure_pattern(pixels, calibration, points_from(marks.region), progress), group, result,
                 [&](pattern::PatternReadings&& found) { result.pattern = std::move(found); });
+}
+
+void correct_again(const combings::CombingsReadings& traced, const Marks& marks, MeasureResult& result) {
+    // Nothing is measured, so nothing can fail.
+    (void)measure_comb_out(traced, marks, result);
 }
 
 void take_over_group(ReadingGroup group, const MeasureResult& earlier, MeasureResult& result) {
@@ -211,6 +237,7 @@ void take_over_group(ReadingGroup group, const MeasureResult& earlier, MeasureRe
             break;
         case ReadingGroup::combings:
             result.combings = earlier.combings;
+            result.traced = earlier.traced;
             break;
         case ReadingGroup::pattern:
             result.pattern = earlier.pattern;

@@ -23,6 +23,8 @@ namespace kempt::work {
                                    const MeasureOptions& options, MeasureResult& result, const Progress& progress);
 // The group's readings, refusals and what lies behind them, as an earlier measurement gave them.
 void take_over_group(ReadingGroup group, const MeasureResult& earlier, MeasureResult& result);
+// The comb-out's readings from strands that were traced before, with the corrections of these marks.
+void correct_again(const combings::CombingsReadings& traced, const Marks& marks, MeasureResult& result);
 // Every reading of the group refused for one reason.
 void refuse_group(MeasureResult& result, ReadingGroup group, const std::string& code, const std::string& text);
 

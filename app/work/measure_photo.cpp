@@ -74,6 +74,15 @@ bool can_take_over(const Earlier* earlier, ReadingGroup group, const Marks& mark
     return !overlay_missing && same_marks_for(group, earlier->marks, marks);
 }
 
+// The strands are those of the earlier measurement; only what she corrects in them has changed.
+bool can_correct_again(const Earlier* earlier, Marks marks) {
+    if (earlier == nullptr || !earlier->result.has_asked(ReadingGroup::combings) || !earlier->result.traced)
+        return false;
+    marks.not_hair = earlier->marks.not_hair;
+    marks.joined = earlier->marks.joined;
+    return same_marks_for(ReadingGroup::combings, earlier->marks, marks);
+}
+
 Result<MeasureResult> measure(const OpenPhoto& photo, const Marks& marks, const MeasureOptions& options,
                               const Progress& progress, const Earlier* earlier) {
     if (const Status status = options.check(); !status) return status.error();
@@ -115,6 +124,8 @@ Result<MeasureResult> measure(const OpenPhoto& photo, const Marks& marks, const 
             refuse_group(result, group, refused->code, refused->text);
         } else if (can_take_over(earlier, group, marks, options)) {
             take_over_group(group, earlier->result, result);
+        } else if (group == ReadingGroup::combings && can_correct_again(earlier, marks)) {
+            correct_again(*earlier->result.traced, marks, result);
         } else if (const Status status =
                        measure_group(group, photo, marks, options, result, part_of(progress, done, done + each));
                    !status) {

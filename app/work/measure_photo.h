@@ -60,6 +60,7 @@ struct MeasureResult {
     std::optional<tone::ToneReadings> tone;
     std::optional<ends::EndsReadings> ends;
     std::optional<combings::CombingsReadings> combings;
+    std::optional<combings::CombingsReadings> traced;  // the comb-out before her corrections, with its own readings
     std::optional<pattern::PatternReadings> pattern;
 
     [[nodiscard]] bool has_asked(ReadingGroup group) const { return asked.contains(group); }

@@ -1,0 +1,147 @@
+// What a person corrects among traced strands, and the readings that follow. The figures are worked by hand.
+#include "combings/corrections.h"
+
+#include <boost/test/unit_test.hpp>
+
+#include "combings/summary.h"
+
+using namespace kempt;
+using namespace kempt::combings;
+
+namespace {
+
+// Ten pixels a millimetre, no tilt.
+card::Calibration ten_px_per_mm() {
+    card::Calibration calibration;
+    calibration.sheet_found = true;
+    calibration.px_per_mm = 10;
+    calibration.mm_from_px = cv::Matx33d(0.1, 0, 0, 0, 0.1, 0, 0, 0, 1);
+    calibration.sheet.emplace();
+    calibration.sheet->mm_from_px = calibration.mm_from_px;
+    calibration.sheet->px_per_mm = 10;
+    return calibration;
+}
+
+// A straight one along a row, with a point each millimetre.
+Strand along(double y, double from, double to) {
+    Strand strand;
+    const double step = from < to ? 10 : -10;
+    for (double x = from; (to - x) * step >= 0; x += step) strand.path_px.emplace_back(x, y);
+    strand.length_mm = std::abs(to - from) / 10;
+    strand.length_low = strand.length_mm - 1;
+    strand.length_high = strand.length_mm + 1;
+    return strand;
+}
+
+const Quantity& reading(const CombingsReadings& found, const std::string& name) {
+    for (const Quantity& q : found.readings)
+        if (q.name == name) return q;
+    BOOST_REQUIRE_MESSAGE(false, name + " is missing");
+    return found.readings.front();
+}
+
+// 100 mm, 60 mm, 40 mm, 30 mm.
+CombingsReadings four() {
+    CombingsReadings found;
+    found.strands = {along(100, 0, 1000), along(200, 0, 600), along(300, 0, 400), along(300, 450, 750)};
+    found.unresolved_px = {{{5, 5}, {9, 9}}};
+    summarise(found);
+    return found;
+}
+
+}  // namespace
+
+BOOST_AUTO_TEST_SUITE(corrections)
+
+BOOST_AUTO_TEST_CASE(a_strand_that_is_no_hair_leaves_the_readings) {
+    const CombingsReadings traced = four();
+    BOOST_TEST(reading(traced, "strands").value == 4);
+    BOOST_TEST(reading(traced, "short_share").value == 50);
+    Corrections by_hand;
+    by_hand.not_hair_px = {{205, 308}};  // 0.8 mm beside the third
+    const CombingsReadings now = corrected(traced, by_hand, ten_px_per_mm());
+    BOOST_TEST(reading(now, "strands").value == 3);
+    BOOST_TEST(reading(now, "strand_median").value == 60);
+    BOOST_TEST(reading(now, "short_share").value == 100.0 / 3, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(now.unresolved_px.size() == 1);  // what could not be made out stays marked
+}
+
+BOOST_AUTO_TEST_CASE(two_parts_of_one_hair_are_one_with_the_gap_between_them) {
+    const CombingsReadings traced = four();
+    Corrections by_hand;
+    by_hand.joined_px = {{{{100, 300}, {700, 300}}}};
+    const CombingsReadings now = corrected(traced, by_hand, ten_px_per_mm());
+    BOOST_TEST(reading(now, "strands").value == 3);
+    BOOST_TEST(reading(now, "short_share").value == 0);  // 40 and 30 mm were one of 75 mm
+    BOOST_REQUIRE(now.strands.size() == 3);
+    const Strand& joined = now.strands[1];
+    BOOST_TEST(joined.length_mm == 75, boost::test_tools::tolerance(1e-9));  // with the gap of 5 mm
+    BOOST_TEST(joined.length_low == 73, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(joined.length_high == 77, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(joined.path_px.front().x == 0);
+    BOOST_TEST(joined.path_px.back().x == 750);
+}
+
+BOOST_AUTO_TEST_CASE(parts_are_turned_so_that_the_nearest_ends_meet_whichever_way_they_were_traced) {
+    for (const bool turn_one : {false, true})
+        for (const bool turn_other : {false, true}) {
+            std::vector<Strand> strands = {along(300, 0, 400), along(300, 450, 750)};
+            if (turn_one) std::reverse(strands[0].path_px.begin(), strands[0].path_px.end());
+            if (turn_other) std::reverse(strands[1].path_px.begin(), strands[1].path_px.end());
+            Corrections by_hand;
+            by_hand.joined_px = {{{{100, 300}, {700, 300}}}};
+            const auto now = corrected(strands, by_hand, ten_px_per_mm());
+            BOOST_REQUIRE(now.size() == 1);
+            BOOST_TEST(now[0].length_mm == 75, boost::test_tools::tolerance(1e-9));
+            const double ends[] = {now[0].path_px.front().x, now[0].path_px.back().x};
+            BOOST_TEST(std::min(ends[0], ends[1]) == 0);
+            BOOST_TEST(std::max(ends[0], ends[1]) == 750);
+        }
+}
+
+BOOST_AUTO_TEST_CASE(three_parts_are_joined_by_two_joins_in_any_order) {
+    const std::vector<Strand> strands = {along(300, 0, 200), along(300, 210, 400), along(300, 410, 600)};
+    for (const auto& joins :
+         {std::vector<std::array<cv::Point2d, 2>>{{{{100, 300}, {300, 300}}}, {{{300, 300}, {500, 300}}}},
+          std::vector<std::array<cv::Point2d, 2>>{{{{500, 300}, {300, 300}}}, {{{100, 300}, {300, 300}}}}}) {
+        Corrections by_hand;
+        by_hand.joined_px = joins;
+        by_hand.joined_px.push_back({{{100, 300}, {500, 300}}});  // once more: they are one already
+        const auto now = corrected(strands, by_hand, ten_px_per_mm());
+        BOOST_REQUIRE(now.size() == 1);
+        BOOST_TEST(now[0].length_mm == 60, boost::test_tools::tolerance(1e-9));
+    }
+}
+
+BOOST_AUTO_TEST_CASE(what_is_joined_to_something_that_is_no_hair_is_none) {
+    Corrections by_hand;
+    by_hand.joined_px = {{{{100, 300}, {700, 300}}}};
+    by_hand.not_hair_px = {{700, 300}};
+    BOOST_TEST(corrected(four().strands, by_hand, ten_px_per_mm()).size() == 2);
+}
+
+BOOST_AUTO_TEST_CASE(a_point_beside_every_strand_changes_nothing_and_a_doubt_stays_a_doubt) {
+    CombingsReadings traced = four();
+    traced.strands[2].doubtful = true;
+    traced.strands[3].cut_off = true;
+    summarise(traced);
+    Corrections by_hand;
+    by_hand.not_hair_px = {{500, 120}};  // 2 mm off
+    by_hand.joined_px = {{{{100, 300}, {500, 150}}}};
+    BOOST_TEST(corrected(traced.strands, by_hand, ten_px_per_mm()).size() == 4);
+    by_hand.joined_px = {{{{100, 300}, {700, 300}}}};
+    const auto now = corrected(traced, by_hand, ten_px_per_mm());
+    BOOST_TEST(now.strands[1].doubtful);
+    BOOST_TEST(now.strands[1].cut_off);
+    BOOST_TEST(reading(now, "strands").high > 3);
+}
+
+BOOST_AUTO_TEST_CASE(with_every_strand_taken_out_the_readings_are_refused) {
+    Corrections by_hand;
+    by_hand.not_hair_px = {{500, 100}, {300, 200}, {200, 300}, {600, 300}};
+    const auto now = corrected(four(), by_hand, ten_px_per_mm());
+    BOOST_TEST(now.readings.empty());
+    BOOST_TEST(now.refused.size() == 3);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
