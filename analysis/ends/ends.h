@@ -30,6 +30,9 @@ struct EndsReadings {
     cv::Matx33d px_from_cover = cv::Matx33d::eye();  // photo pixel of a pixel of `cover`
 };
 
+// What the readings mean to the letter: shape.h. The region holds 30 mm of hair or more above the ends and 20 mm of
+// paper beside and beyond it. Refusals: too-coarse, too-narrow, no-paper, no-hair, hair-like-paper, no-hair-entering,
+// ends-outside, region-too-short, ends-in-locks; rim-outside (flyaway alone).
 // region_px: four corners around the ends, in order around, the first side lying in the hair (towards the roots), so
 // that hair enters through it and hangs towards the opposite side. Needs the sheet or card. Errors: invalid (not four
 // corners, outside the photo), refused (no scale), cancelled.

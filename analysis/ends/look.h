@@ -31,8 +31,8 @@ struct HairLook {
 };
 [[nodiscard]] HairLook hair_look(const Looks& looks);
 
-// Inputs of the estimate, standing for one cell each. All but the last two are ratios to the hair's or the place's own
-// light, so that a highlight over a closed mat looks like the mat.
+// Inputs of the estimate for one cell: how light and how rough the place is, most as ratios to its own or the hair's
+// light, so that a highlight over a closed mat looks like the mat; then what the hair and the photo are like.
 inline constexpr int inputs = 16;
 struct Circumstances {
     bool light_known = true;  // tone curve undone by the card's ramp
