@@ -16,8 +16,10 @@ namespace {
 
 // Narrower than this the mean over fibres is a handful of them.
 constexpr double least_width_mm = 6;
-// The highlight must rise by this many of its own standard uncertainties.
-constexpr double least_certainty = 2.5;
+// A highlight below this share of the hair's own light is no more than the head's rounding makes by itself (its light
+// falls off by 3-13 % over a region); nor is one that is not beyond its own doubt.
+constexpr double least_rise = 0.04;
+constexpr double least_certainty = 2;  // peak over its standard uncertainty
 // Surface light at an end of the region against the crest: above, a foot of the highlight lies outside.
 constexpr double most_foot = 0.35;
 // A width less certain than this (standard uncertainty over width) says nothing.
@@ -152,7 +154,7 @@ Result<ShineReadings> measure_shine(const Photo& photo, const card::Calibration&
     }
     const Split parts = split(profile);
     if (tell(progress, 0.9, "reading the highlight") == Go::stop) return stopped();
-    if (!parts.fitted || parts.peak < least_certainty * parts.peak_sd) {
+    if (!parts.fitted) {
         refuse_all(light, "no-highlight", "No highlight stands out from the hair's own light in this region.");
         return out;
     }
@@ -160,12 +162,6 @@ Result<ShineReadings> measure_shine(const Photo& photo, const card::Calibration&
     out.total = parts.total;
     out.surface = parts.surface;
     const CurveLuster figures = figures_of(parts);
-    const double foot = std::max(parts.surface.front(), parts.surface.back());
-    if (parts.crest_mm < 0.05 * length_mm || parts.crest_mm > 0.95 * length_mm || foot > most_foot * parts.peak) {
-        refuse_all(light, "highlight-cut",
-                   "The highlight reaches over an end of the region, so it cannot be read whole.");
-        return out;
-    }
     // Logs of width and luster, the contrast as it is.
     const auto sd = parts.uncertainty([](const Split& s) {
         const CurveLuster f = figures_of(s);
@@ -178,6 +174,19 @@ Result<ShineReadings> measure_shine(const Photo& photo, const card::Calibration&
     at.curve_fitted = calibration.light->curve_fitted;
     const double contrast_half = 1.96 * contrast_sd(sd[0], at), width_half = 1.96 * width_sd_share(sd[1], at),
                  luster_half = 1.96 * luster_sd_share(sd[2], at);
+    const double foot = std::max(parts.surface.front(), parts.surface.back());
+    const bool rises = parts.peak > least_rise * at.body_light && parts.peak > least_certainty * parts.peak_sd,
+               cut = parts.crest_mm < 0.05 * length_mm || parts.crest_mm > 0.95 * length_mm ||
+                     foot > most_foot * parts.peak;
+    if (rises && cut) {
+        refuse_all(light, "highlight-cut",
+                   "The highlight reaches over an end of the region, so it cannot be read whole.");
+        return out;
+    }
+    if (!rises || figures.stamm < contrast_half) {
+        refuse_all(light, "no-highlight", "No highlight stands out from the hair's own light in this region.");
+        return out;
+    }
     out.readings.push_back({"shine_contrast", figures.stamm, "-", std::max(0.0, figures.stamm - contrast_half),
                             std::min(1.0, figures.stamm + contrast_half)});
     if (width_sd_share(sd[1], at) > most_width_doubt) {

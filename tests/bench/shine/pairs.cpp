@@ -2,7 +2,7 @@
 //   A, B  nothing changed; lamps set up again (direction within 4 degrees SD both ways, share of the key light 0.03 SD,
 //         evenness 0.5 %/cm SD), camera held anew (tilt to 12 degrees, 350-500 mm away), the region drawn again on the
 //         same hair with 1 mm of scatter at each corner.
-//   C     the same after a service that smooths: gloss x 1.8, lobe x 0.75, three of four flyaway hairs laid.
+//   C     the same after a service that smooths: gloss x 1.8, lobe x 0.75, four of five flyaway hairs laid.
 //   D     the hair of A under another chair's lamps: what light_differs is for.
 // A shot whose light differs from visit A's first shot by light_differs has no readings: the program compares nothing
 // then.
@@ -27,7 +27,7 @@ int shine_pairs(uint64_t first, uint64_t count) {
         options.hair_colour = static_cast<int>(pair % 7);
         options.gloss = chair.log_uniform(0.12, 0.4);
         options.px_per_mm = chair.uniform(9, 13);
-        const double streaks = chair.log_uniform(4, 14), spread = chair.uniform(20, 32);
+        const double streaks = chair.log_uniform(10, 28), spread = chair.uniform(24, 34);
         const uint64_t person = pair * 7919 + 500009;
         std::optional<kempt::shine::LightSignature> before;
         double from_mm = 0, to_mm = 0;
@@ -51,7 +51,7 @@ int shine_pairs(uint64_t first, uint64_t count) {
                 if (visit == 2) {
                     panel.scene.hair.gloss *= 1.8;
                     panel.scene.hair.roughness_deg *= 0.75;
-                    panel.streaks_per_cm2 *= 0.25;
+                    panel.streaks_per_cm2 *= 0.2;
                 }
                 const ShineShot taken =
                     photograph_and_measure(panel, 1.0, pair * 100 + static_cast<uint64_t>(visit * 10 + shot));
