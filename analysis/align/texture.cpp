@@ -14,9 +14,10 @@ constexpr double least_weight = 0.05;
 constexpr Band hair_band{0, 0.08,
                          0.5};      // a hair of 0.07 mm blurred by lens and pixels against the half millimetre about
 constexpr double stands_out = 4.5;  // times the skin's own contrast in that band
-constexpr double beside_mm = 0.25;  // a hair's blur and its shadow
-constexpr double about_mm = 0.8;    // where a third of this is hair, the rest is between hairs
-constexpr double full_of_hair = 0.35;
+constexpr double beside_mm = 0.17;  // a hair's blur and its shadow: one pixel. Wider takes the skin between strays away
+constexpr double about_mm =
+    0.8;  // where more than a share of this is hairs and their sides, nothing is left of the skin
+constexpr double full_of_hair = 0.6;
 constexpr double contrast_mm = 4, least_contrast = 0.5;  // of the whole
 
 cv::Mat mean(const cv::Mat& field, const cv::Mat& weight, double sigma_px) {
