@@ -26,24 +26,33 @@ constexpr std::size_t most_kinks = 3;  // more are its curl
 // What is known of one line.
 struct Known {
     std::optional<Shape> shape;
-    std::vector<Shape> parts;  // the same, or of its parts between kinks
-    bool kinked = false, hair = true;
+    std::vector<Shape> parts;  // the same, or of its parts between kinks, as far as their curvature can be told
+    bool kinked = false, hair = true, wavers = true;
 };
+
+// Waves swing from left to right pi/2 times a curve diameter when they are round, twice or a little more when they are
+// flat; a trace that hops between a strand and its shadow does so six times and more (bench_pattern's seeds). Straight
+// hair may waver as it likes.
+bool wavers(const Shape& shape, const Course& course) {
+    return shape.curve_diameter_mm < 100 && course.swings_per_mm * shape.curve_diameter_mm > 3.5;
+}
 
 Known look_at(const combings::TracedStrand& line, double noise_mm) {
     Known out;
-    std::vector<double> kinks;
-    const auto shape = shape_and_kinks(line.path_mm, noise_mm, &kinks);
+    Course course;
+    const auto shape = shape_and_course(line.path_mm, noise_mm, &course);
     if (!shape) return out;
     out.shape = shape.value();
     // A line that bends much and yet runs straight ripples by (ratio - 1) x diameter: a tenth of a millimetre and less
     // is no wave of a hair but the noise along a crease.
     out.hair = !(shape->curve_diameter_mm < 100 && (shape->wave_ratio - 1) * shape->curve_diameter_mm < 0.1);
-    if (kinks.empty() || kinks.size() > most_kinks) {
-        out.parts.push_back(*out.shape);
+    if (course.kinks_mm.empty() || course.kinks_mm.size() > most_kinks) {
+        out.wavers = wavers(*out.shape, course);
+        if (!out.wavers) out.parts.push_back(*out.shape);
         return out;
     }
     out.kinked = true;
+    std::vector<double> kinks = course.kinks_mm;
     kinks.push_back(1e9);
     std::vector<cv::Point2d> part;
     double along = 0;
@@ -53,11 +62,13 @@ Known look_at(const combings::TracedStrand& line, double noise_mm) {
         const bool clear = std::abs(along - kinks[next]) > 2;
         if (clear) part.push_back(line.path_mm[i]);
         if (!clear || i + 1 == line.path_mm.size()) {
-            if (auto one = shape_of(part, noise_mm)) out.parts.push_back(one.value());
+            if (auto one = shape_and_course(part, noise_mm, &course); one && !wavers(one.value(), course))
+                out.parts.push_back(one.value());
             part.clear();
         }
         if (along > kinks[next] + 2) ++next;
     }
+    out.wavers = out.parts.empty();
     return out;
 }
 
@@ -109,8 +120,8 @@ void judge(Whole& whole, const combings::Traced& traced, const std::vector<Known
                     chord = std::max(chord, cv::norm(a - b));
     }
     const double rest = sum - main.length_mm;
-    const bool good = main.doubts == 0 && main.blank_mm < 1 && main.shared_mm == 0 && !main.cut_off &&
-                      known[of.front()].shape && !known[of.front()].kinked;
+    const bool good = main.doubts == 0 && !known[of.front()].wavers && main.blank_mm < 1 && main.shared_mm == 0 &&
+                      !main.cut_off && known[of.front()].shape && !known[of.front()].kinked;
     if (good && rest < crumb_mm && !beside)
         whole.followed = Followed::whole;
     else if (good && (rest < crumb_mm || rest < nearly_share * main.length_mm))
@@ -178,17 +189,21 @@ std::vector<Whole> wholes_of(const combings::Traced& traced) {
             continue;
         }
         whole.lines.push_back(i);
-        for (const Shape& shape : known[i].parts) {
-            if (shape.noise_mm > most) continue;
-            smooth[find(i)] = true;
-            if (shape.curve_diameter_sd <= most_unsure) whole.pieces.push_back({i, shape});
-        }
+        // A line too rough to be a hair makes no strand; one that wavers does, though it tells nothing of the curl.
+        smooth[find(i)] = smooth[find(i)] || (known[i].shape && known[i].shape->noise_mm <= most);
+        for (const Shape& shape : known[i].parts)
+            if (shape.noise_mm <= most && shape.curve_diameter_sd <= most_unsure) whole.pieces.push_back({i, shape});
     }
+    std::vector<std::pair<double, double>> lengths;
     for (std::size_t i = 0; i < all.size(); ++i) {
         if (!smooth[i]) continue;
         judge(all[i], traced, known, has_beside[i]);
+        if (!all[i].pieces.empty()) lengths.emplace_back(all[i].arc_mm, 1);
         out.push_back(std::move(all[i]));
     }
+    // Short ones that only waver are marks on the paper or shadows.
+    const double usual = weighted_median(lengths);
+    std::erase_if(out, [&](const Whole& whole) { return whole.pieces.empty() && whole.arc_mm < usual / 2; });
     std::sort(out.begin(), out.end(), [](const Whole& a, const Whole& b) { return a.arc_mm > b.arc_mm; });
     return out;
 }

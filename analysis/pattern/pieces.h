@@ -9,9 +9,14 @@
 
 namespace kempt::pattern {
 
-// shape_of, and where along the path (mm) it is kinked as no hair of its curl is: the tracer went astray there.
-[[nodiscard]] Result<Shape> shape_and_kinks(const std::vector<cv::Point2d>& path_mm, double noise_mm,
-                                            std::vector<double>* kinks_mm);
+struct Course {
+    // Where it bends far more sharply than elsewhere, 2 mm apart or more: a hair's own bends are wider than 4 mm in
+    // radius unless it is curly all along.
+    std::vector<double> kinks_mm;
+    double swings_per_mm = 0;  // how often it changes from bending left to bending right
+};
+// shape_of, and where the tracer may have gone astray.
+[[nodiscard]] Result<Shape> shape_and_course(const std::vector<cv::Point2d>& path_mm, double noise_mm, Course* course);
 
 enum class Followed {
     whole,      // one line from end to end, without a guess and inside the field

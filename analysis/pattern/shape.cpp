@@ -68,34 +68,44 @@ double noise_shown(const std::vector<cv::Point2d>& path, double length) {
     return std::sqrt(2.0) * *middle / 0.6745 / std::sqrt(924.0);
 }
 
-// Where the curve bends far more sharply than it does elsewhere, as parameters, 2 mm apart or more: a hair's own bends
-// are wider than 4 mm in radius unless it is curly all along.
-std::vector<double> kinks_of(const SmoothPath& curve) {
-    std::vector<double> bent;
+Course course_of(const SmoothPath& curve) {
+    std::vector<double> bent;  // signed curvature
     const double step = 0.25;
+    double mean = 0;
     for (double t = 0; t <= curve.end(); t += step) {
         const CurvePoint p = curve.at(t);
         const double speed = std::max(1e-9, cv::norm(p.first));
-        bent.push_back(std::abs(p.first.cross(p.second)) / (speed * speed * speed));
+        bent.push_back(p.first.cross(p.second) / (speed * speed * speed));
+        mean += std::abs(bent.back());
     }
-    std::vector<double> sorted = bent;
+    mean /= static_cast<double>(bent.size());
+    std::vector<double> sorted;
+    for (const double k : bent) sorted.push_back(std::abs(k));
     const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
     std::nth_element(sorted.begin(), middle, sorted.end());
     const double most = std::max(0.25, 10 * *middle);
-    std::vector<double> kinks;
-    for (std::size_t i = 0; i < bent.size(); ++i)
-        if (const double t = step * static_cast<double>(i); bent[i] > most && (kinks.empty() || t > kinks.back() + 2))
-            kinks.push_back(t);
-    return kinks;
+    Course course;
+    int side = 0, swings = 0;
+    for (std::size_t i = 0; i < bent.size(); ++i) {
+        const double t = step * static_cast<double>(i);
+        if (std::abs(bent[i]) > most && (course.kinks_mm.empty() || t > course.kinks_mm.back() + 2))
+            course.kinks_mm.push_back(t);
+        if (std::abs(bent[i]) < 0.2 * mean) continue;
+        const int now = bent[i] > 0 ? 1 : -1;
+        swings += side != 0 && now != side;
+        side = now;
+    }
+    course.swings_per_mm = swings / curve.end();
+    return course;
 }
 
 }  // namespace
 
 Result<Shape> shape_of(const std::vector<cv::Point2d>& path_mm, double noise_mm) {
-    return shape_and_kinks(path_mm, noise_mm, nullptr);
+    return shape_and_course(path_mm, noise_mm, nullptr);
 }
 
-Result<Shape> shape_and_kinks(const std::vector<cv::Point2d>& path_mm, double noise_mm, std::vector<double>* kinks_mm) {
+Result<Shape> shape_and_course(const std::vector<cv::Point2d>& path_mm, double noise_mm, Course* course) {
     std::vector<cv::Point2d> path;
     for (const cv::Point2d& p : path_mm)
         if (std::isfinite(p.x) && std::isfinite(p.y) && (path.empty() || cv::norm(p - path.back()) > 1e-6))
@@ -109,7 +119,7 @@ Result<Shape> shape_and_kinks(const std::vector<cv::Point2d>& path_mm, double no
     const double noise = std::max({noise_mm, noise_shown(path, length), 1e-3});
     SmoothPath curve(path, noise);
     const Figures found = figures_of(curve);
-    if (kinks_mm) *kinks_mm = kinks_of(curve);
+    if (course) *course = course_of(curve);
     // What the smoothing itself does: the found curve, made noisy again and smoothed again, errs by about as much as
     // the strand does (bootstrap estimate of bias; Efron and Tibshirani 1993, chapter 10). Drawn in pairs of opposite
     // noise, so that only the bias stays.

@@ -109,6 +109,18 @@ BOOST_AUTO_TEST_CASE(a_kink_where_the_trace_went_astray_does_not_bend_the_strand
     BOOST_TEST(wrong[0].curve_diameter_mm() == right[0].curve_diameter_mm(), boost::test_tools::tolerance(0.1));
 }
 
+BOOST_AUTO_TEST_CASE(a_trace_that_hops_to_the_shadow_and_back_tells_nothing_of_the_curl) {
+    const Path wavering = tests::drawn(
+        [](double x) {
+            return cv::Point2d(x, 60 + 2 * std::sin(2 * CV_PI * x / 60) + 0.15 * std::sin(2 * CV_PI * x / 6));
+        },
+        0, 120);
+    const auto wholes = pattern::wholes_of(traced({line(coil(0, 5), 1), line(wavering, 2)}));
+    BOOST_REQUIRE_EQUAL(wholes.size(), 2u);
+    for (const auto& whole : wholes) BOOST_TEST(whole.pieces.empty() == (whole.followed == Followed::in_pieces));
+    BOOST_TEST(wholes[0].pieces.empty() != wholes[1].pieces.empty());
+}
+
 BOOST_AUTO_TEST_CASE(a_strand_that_runs_under_the_card_has_no_sure_length) {
     combings::TracedStrand cut = line(coil(0, 5), 1);
     cut.cut_off = true;
