@@ -3,6 +3,7 @@
 #include <QImage>
 #include <algorithm>
 #include <cmath>
+#include <opencv2/imgproc.hpp>
 
 #include "combings/field.h"
 #include "desk/look/colours.h"
@@ -19,11 +20,25 @@ constexpr int full_alpha = 150;    // of 255, where all is covered: the hair und
 constexpr double near_mm = 4;
 // A strand that runs into the rim ends that close to it.
 constexpr double rim_mm = 1;
+constexpr double drawing_tolerance_px = 0.4;  // of the photo: less than the strand's own width
 
 QPolygonF polygon(const std::vector<cv::Point2d>& points) {
     QPolygonF out;
     out.reserve(static_cast<qsizetype>(points.size()));
     for (const cv::Point2d& p : points) out << QPointF(p.x, p.y);
+    return out;
+}
+
+// The course of a traced line with as few points as its picture needs: drawing must not hold up the window.
+QPolygonF drawn_path(const std::vector<cv::Point2d>& points) {
+    std::vector<cv::Point2f> fine, coarse;
+    fine.reserve(points.size());
+    for (const cv::Point2d& p : points) fine.emplace_back(p);
+    if (fine.size() < 3) return polygon(points);
+    cv::approxPolyDP(fine, coarse, drawing_tolerance_px, false);
+    QPolygonF out;
+    out.reserve(static_cast<qsizetype>(coarse.size()));
+    for (const cv::Point2f& p : coarse) out << QPointF(p.x, p.y);
     return out;
 }
 
@@ -203,7 +218,7 @@ StrandsOverlay strands_of(const std::vector<combings::Strand>& strands, const wo
     QVector<QPolygonF> paths;
     for (const combings::Strand& strand : strands) {
         ShownStrand to;
-        to.path = polygon(strand.path_px);
+        to.path = drawn_path(strand.path_px);
         to.length_mm = strand.length_mm;
         to.low = strand.length_low;
         to.high = strand.length_high;
@@ -228,7 +243,7 @@ Overlay overlay_from(const work::MeasureResult& result, const Marks& marks) {
     if (result.ends) out.ends = ends_of(*result.ends, QRect(QPoint(0, 0), result.header.size));
     if (result.combings) {
         out.combings = strands_of(result.combings->strands, result, marks);
-        for (const auto& line : result.combings->unresolved_px) out.combings->unresolved.append(polygon(line));
+        for (const auto& line : result.combings->unresolved_px) out.combings->unresolved.append(drawn_path(line));
     }
     if (result.pattern) {
         out.pattern = strands_of(result.pattern->strands, result, marks);

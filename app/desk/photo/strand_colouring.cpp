@@ -50,20 +50,31 @@ QVector<int> colours_for(const QVector<QPolygonF>& paths, int colours, double ne
 }
 
 QPointF own_point(const QVector<ShownStrand>& strands, int strand) {
+    constexpr int samples = 60;  // along the strand; closer points would be alike
     const QPolygonF& path = strands[strand].path;
-    const qsizetype step = std::max<qsizetype>(1, path.size() / 60);  // closer points would be alike
+    double length = 0;
+    for (qsizetype i = 1; i < path.size(); ++i) length += length_between(path[i - 1], path[i]);
     QPointF best = path.value(path.size() / 2);
-    double farthest = -1;
-    for (qsizetype i = 0; i < path.size(); i += step) {
-        double nearest = 1e9;
+    double farthest = -1, walked = 0;
+    qsizetype stretch = 1;
+    for (int k = 0; k < samples && length > 0; ++k) {
+        const double share = (k + 0.5) / samples;
+        while (stretch + 1 < path.size() &&
+               walked + length_between(path[stretch - 1], path[stretch]) < share * length) {
+            walked += length_between(path[stretch - 1], path[stretch]);
+            ++stretch;
+        }
+        const QPointF from = path[stretch - 1], to = path[stretch];
+        const double part = length_between(from, to);
+        const QPointF p = part > 0 ? from + (to - from) * ((share * length - walked) / part) : from;
+        double nearest = 100;  // px; farther off no strand is in the way
         for (int other = 0; other < strands.size(); ++other)
-            if (other != strand) nearest = std::min(nearest, nearest_stretch(strands[other].path, path[i]).distance);
+            if (other != strand) nearest = std::min(nearest, nearest_stretch(strands[other].path, p).distance);
         // Of points that lie alike free the one nearest to the middle.
-        const double middle = 1 - std::abs(2.0 * static_cast<double>(i) / static_cast<double>(path.size()) - 1);
-        const double free = std::min(nearest, 100.0) + middle;
+        const double free = nearest + 1 - std::abs(2 * share - 1);
         if (free > farthest) {
             farthest = free;
-            best = path[i];
+            best = p;
         }
     }
     return best;

@@ -233,6 +233,9 @@ BOOST_AUTO_TEST_CASE(the_point_that_means_a_strand_lies_away_from_the_strands_th
     const QVector<ShownStrand> strands = {strand({{0, 0}, {50, 0}, {100, 0}, {150, 0}, {200, 0}}, 0, 20),
                                           strand({{100, -50}, {100, 50}}, 1, 10), strand({{0, 5}, {60, 5}}, 2, 6)};
     BOOST_TEST(own_point(strands, 0).x() > 150);
+    // Also where the path has no points of its own between its ends.
+    const QVector<ShownStrand> bare = {strand({{0, 0}, {200, 0}}, 0, 20), strand({{180, -50}, {180, 50}}, 1, 10)};
+    BOOST_TEST(std::abs(own_point(bare, 0).x() - 80) < 3);
 }
 
 BOOST_AUTO_TEST_CASE(the_box_asks_for_the_other_part_of_a_join_and_goes_on_after_a_strand_is_gone) {
