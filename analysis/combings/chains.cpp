@@ -5,45 +5,82 @@
 
 namespace kempt::combings {
 
-std::vector<Chain> chains_of(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
-                             const std::vector<Join>& joins) {
-    std::vector<int> join_of(ends.size(), -1);
+namespace {
+// Appends a chain from its end `side` on.
+void append(Chain& to, const Chain& c, int side) {
+    if (side == 0) {
+        to.at.insert(to.at.end(), c.at.begin(), c.at.end());
+        to.strength.insert(to.strength.end(), c.strength.begin(), c.strength.end());
+    } else {
+        to.at.insert(to.at.end(), c.at.rbegin(), c.at.rend());
+        to.strength.insert(to.strength.end(), c.strength.rbegin(), c.strength.rend());
+    }
+    to.doubts += c.doubts;
+    to.blank_px += c.blank_px;
+    to.shared_px += c.shared_px;
+    to.doubtful_at.insert(to.doubtful_at.end(), c.doubtful_at.begin(), c.doubtful_at.end());
+}
+}  // namespace
+
+std::vector<LineEnd> ends_of(const std::vector<Chain>& chains) {
+    std::vector<LineEnd> ends;
+    for (size_t c = 0; c < chains.size(); ++c)
+        for (const LineEnd& end : chains[c].end) {
+            ends.push_back(end);
+            ends.back().line = static_cast<int>(c);
+            ends.back().length = static_cast<float>(chains[c].at.size());
+        }
+    return ends;
+}
+
+std::vector<Chain> joined(std::vector<Chain> chains, const std::vector<Join>& joins) {
+    std::vector<int> join_of(2 * chains.size(), -1);
     for (size_t j = 0; j < joins.size(); ++j)
         join_of[static_cast<size_t>(joins[j].a)] = join_of[static_cast<size_t>(joins[j].b)] = static_cast<int>(j);
-    std::vector<char> seen(lines.size(), 0);
+    std::vector<char> seen(chains.size(), 0);
     std::vector<Chain> out;
-    for (int start = 0; start < static_cast<int>(ends.size()); ++start) {
+    for (int start = 0; start < static_cast<int>(join_of.size()); ++start) {
         if (join_of[static_cast<size_t>(start)] >= 0 || seen[static_cast<size_t>(start / 2)]) continue;
         Chain chain;
-        chain.end[0] = ends[static_cast<size_t>(start)];
+        chain.end[0] = chains[static_cast<size_t>(start / 2)].end[start % 2];
         for (int end = start;;) {
-            const Line& line = lines[static_cast<size_t>(end / 2)];
+            const Chain& part = chains[static_cast<size_t>(end / 2)];
             seen[static_cast<size_t>(end / 2)] = 1;
-            if (end % 2 == 0) {
-                chain.at.insert(chain.at.end(), line.at.begin(), line.at.end());
-                chain.strength.insert(chain.strength.end(), line.strength.begin(), line.strength.end());
-            } else {
-                chain.at.insert(chain.at.end(), line.at.rbegin(), line.at.rend());
-                chain.strength.insert(chain.strength.end(), line.strength.rbegin(), line.strength.rend());
-            }
+            append(chain, part, end % 2);
             const int far = end ^ 1, j = join_of[static_cast<size_t>(far)];
+            const LineEnd& from = part.end[far % 2];
             if (j < 0) {
-                chain.end[1] = ends[static_cast<size_t>(far)];
+                chain.end[1] = from;
                 break;
             }
             const Join& join = joins[static_cast<size_t>(j)];
             const int next = join.a == far ? join.b : join.a;
-            const auto way = bridge(ends[static_cast<size_t>(far)], ends[static_cast<size_t>(next)]);
+            const LineEnd& to = chains[static_cast<size_t>(next / 2)].end[next % 2];
+            const auto way = bridge(from, to);
             chain.at.insert(chain.at.end(), way.begin(), way.end());
             chain.strength.resize(chain.at.size(), -1.f);
             chain.doubts += join.doubtful;
             chain.blank_px += join.blank_px;
-            if (join.doubtful) chain.doubtful_at.push_back(ends[static_cast<size_t>(next)].at);
+            if (join.doubtful) chain.doubtful_at.push_back(to.at);
             end = next;
         }
         out.push_back(std::move(chain));
     }
     return out;
+}
+
+std::vector<Chain> chains_of(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
+                             const std::vector<Join>& joins) {
+    std::vector<Chain> chains;
+    for (size_t l = 0; l < lines.size(); ++l) {
+        Chain chain;
+        chain.at = lines[l].at;
+        chain.strength = lines[l].strength;
+        chain.end[0] = ends[2 * l];
+        chain.end[1] = ends[2 * l + 1];
+        chains.push_back(std::move(chain));
+    }
+    return joined(std::move(chains), joins);
 }
 
 std::vector<Chain> without_covered(std::vector<Chain> chains, cv::Size photo) {

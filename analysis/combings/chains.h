@@ -20,6 +20,11 @@ struct Chain {
 [[nodiscard]] std::vector<Chain> chains_of(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
                                            const std::vector<Join>& joins);
 
+// Ends 2 c and 2 c + 1 of chains, for join_ends().
+[[nodiscard]] std::vector<LineEnd> ends_of(const std::vector<Chain>& chains);
+// Chains strung together by joins of those ends.
+[[nodiscard]] std::vector<Chain> joined(std::vector<Chain> chains, const std::vector<Join>& joins);
+
 // Without those that lie on others from end to end, or nearly so: a piece between two crossings through which the joins
 // of both strands go already.
 [[nodiscard]] std::vector<Chain> without_covered(std::vector<Chain> chains, cv::Size photo);

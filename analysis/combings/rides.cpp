@@ -159,11 +159,12 @@ void apply(std::vector<Chain>& chains, const Ride& ride, float usual, const Dark
         swap = crossed < straight;
         doubt = std::abs(crossed - straight) < 3;
     }
-    const Piece shared = piece_of(host, ride.from, ride.to);
-    const double length = static_cast<double>(shared.at.size());
     // A way along nearly all of the host is no sharing: the host is the piece between the two.
     const bool whole = std::abs(ride.to - ride.from) > n - 1 - 24 && apart;
     if (whole) swap = false;
+    Piece shared = piece_of(host, ride.from, ride.to);
+    if (!whole && !swap) std::fill(shared.strength.begin(), shared.strength.end(), -1.f);  // not its own
+    const double length = static_cast<double>(shared.at.size());
     Chain one;
     append(one, ending_at(a, ride.e.side), false);
     append(one, shared, true);

@@ -89,10 +89,10 @@ float paper_noise(const Darkness& darkness, const Field& field, float& paper_sd)
     return *at / 0.3853f;  // of a normal value, 30 % lie within 0.3853 SD
 }
 
-// A strongly compressed photo's paper is flat inside each block of 8 x 8 pixels and steps by a code or two between them.
-// A code at the brightness of paper (200 of 255) is 1.1 % of light, a step of it after smoothing by about a pixel has a
-// second derivative of 0.24 x 0.011. With 2.5 times this noise, two codes are still paper (derived; a 0.07 mm hair at
-// 10 px/mm reaches 0.02 to 0.1).
+// A strongly compressed photo's paper is flat inside each block of 8 x 8 pixels and steps by a code or two between
+// them. A code at the brightness of paper (200 of 255) is 1.1 % of light, a step of it after smoothing by about a pixel
+// has a second derivative of 0.24 x 0.011. With 2.5 times this noise, two codes are still paper (derived; a 0.07 mm
+// hair at 10 px/mm reaches 0.02 to 0.1).
 constexpr float least_noise = 0.0022f;
 
 void points_of_row(const float* a, const float* b, const float* c, int from, int n, int y, float least,

@@ -22,6 +22,8 @@ constexpr double step_mm = 0.25;          // between points of a path
 constexpr double rim_mm = 0.8;            // an end that close to what is not looked at goes on there
 constexpr double working_px_per_mm = 18;  // above it photos are halved: finer tells nothing more about a line's course
 
+constexpr JoinOptions torn_ends{.reach_px = 30, .long_reach_px = 60, .free_cost = 3, .torn_cost = 18};
+
 Error cancelled() {
     return {ErrorKind::cancelled, "cancelled", "Stopped.", "", ""};
 }
@@ -37,8 +39,11 @@ std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& da
     }
     std::vector<Chain> chains = without_covered(chains_of(lines, ends, joins), darkness.size());
     chains = without_covered(follow_ends(std::move(chains), usual, paper_sd, darkness), darkness.size());
-    chains = join_along(std::move(chains), usual, darkness);
-    return without_covered(std::move(chains), darkness.size());
+    chains = without_covered(join_along(std::move(chains), usual, darkness), darkness.size());
+    // What still ends where the line goes on was torn: two such ends that face each other are one strand, if in doubt.
+    std::vector<Join> last = join_ends(ends_of(chains), darkness, torn_ends);
+    for (Join& join : last) join.doubtful = true;
+    return without_covered(joined(std::move(chains), last), darkness.size());
 }
 
 std::vector<cv::Point2d> points_of(const Line& line, double factor) {
