@@ -3,6 +3,7 @@
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -62,6 +63,7 @@ QWidget* PhotoPage::build_side() {
                            "caption"));
     column->addStretch();
     area->setWidget(side);
+    side_ = area;
     return area;
 }
 
@@ -157,6 +159,7 @@ void PhotoPage::read(Id photo) {
     canvas_->set_picture({});
     canvas_->set_marks({});
     panel_->show_nothing(tr("Opening the photo…"));
+    side_->verticalScrollBar()->setValue(0);
     session_.ask(
         session_.records(), tr("Reading the photo"), this,
         [photo](Book& book, const Progress& progress) { return photo_data(book, photo, progress); },

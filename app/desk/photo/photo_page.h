@@ -12,6 +12,7 @@ class QLabel;
 class QToolButton;
 class QPushButton;
 class QLayout;
+class QScrollArea;
 
 namespace kempt::work {
 struct CarriedMarks;
@@ -73,6 +74,7 @@ class PhotoPage : public Page {
     bool settled_ = true, dirty_ = false, scale_missing_ = false;
     std::optional<bool> overlay_wish_;  // as she set it; else by view
     int keeping_ = 0;
+    QScrollArea* side_ = nullptr;
     PhotoCanvas* canvas_;
     ReadingsPanel* panel_;
     QLabel* title_;
