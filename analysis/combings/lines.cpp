@@ -89,6 +89,7 @@ Line part_of(const Line& line, size_t from, size_t to) {
                         line.strength.begin() + static_cast<std::ptrdiff_t>(to));
     out.mass = median(out.strength);
     out.sign = line.sign;
+    out.shadow = line.shadow;
     return out;
 }
 

@@ -12,6 +12,7 @@ struct Line {
     std::vector<cv::Point2f> at;  // about a pixel apart, from end to end
     std::vector<float> strength;  // of the ridge at each
     float sign = 1;               // -1: brighter than paper
+    bool shadow = false;          // looks like the shadow of another
     float mass = 0;               // median strength: in a sharp photo proportional to width times darkness
 };
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "combings/joins.h"
+
 namespace kempt::combings {
 namespace {
 
@@ -106,8 +108,9 @@ double usual_mass(const std::vector<Line>& lines) {
 
 }  // namespace
 
-ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm) {
-    ShadowSplit out;
+std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm) {
+    std::vector<Line> out;
+    cv::Point2f mean_side(0, 0);
     const double reach_px = reach_mm * px_per_mm;
     const Neighbours neighbours(lines, bounds);
     std::vector<std::vector<Beside>> seen(lines.size());
@@ -125,9 +128,9 @@ ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double px_pe
     for (const auto& samples : seen)
         for (const Beside& b : samples)
             if (b.ratio < 0.45f) sum += b.normal, votes += 1;
-    if (votes > 0) out.side = sum * static_cast<float>(1 / votes);
-    const double one_sided = cv::norm(out.side);
-    const cv::Point2f side = one_sided > 0 ? out.side * static_cast<float>(1 / one_sided) : out.side;
+    if (votes > 0) mean_side = sum * static_cast<float>(1 / votes);
+    const double one_sided = cv::norm(mean_side);
+    const cv::Point2f side = one_sided > 0 ? mean_side * static_cast<float>(1 / one_sided) : mean_side;
     const double clear = one_sided * votes / (votes + 40);
     const double usual = usual_mass(lines);
     for (size_t l = 0; l < lines.size(); ++l) {
@@ -146,8 +149,33 @@ ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double px_pe
                                  5.83 * std::log(std::max(0.01, lines[l].mass / usual)) + 2.44 * share;
             shadow = score > 0;
         }
-        (shadow ? out.shadows : out.strands).push_back(std::move(lines[l]));
+        lines[l].shadow = shadow;
+        out.push_back(std::move(lines[l]));
     }
+    return out;
+}
+
+std::vector<Line> without_shadows(std::vector<Line> lines, const Darkness& darkness, std::vector<Line>& shadows) {
+    const std::vector<LineEnd> ends = ends_of(lines, darkness);
+    std::vector<int> partner(ends.size(), -1);
+    constexpr double clear_join = 6;
+    for (const Join& q : join_ends(ends, darkness, {}))
+        if (q.cost < clear_join) partner[static_cast<size_t>(q.a)] = q.b, partner[static_cast<size_t>(q.b)] = q.a;
+    // From an end on through marked lines to the first that is not marked.
+    auto leads_to_strand = [&](size_t end) {
+        for (size_t steps = 0; steps < lines.size(); ++steps) {
+            const int next = partner[end];
+            if (next < 0) return false;
+            if (!lines[static_cast<size_t>(next) / 2].shadow) return true;
+            end = static_cast<size_t>(next) ^ 1;
+        }
+        return false;
+    };
+    std::vector<Line> out;
+    std::vector<char> take(lines.size(), 0);
+    for (size_t l = 0; l < lines.size(); ++l)
+        take[l] = !lines[l].shadow || (leads_to_strand(2 * l) && leads_to_strand(2 * l + 1));
+    for (size_t l = 0; l < lines.size(); ++l) (take[l] ? out : shadows).push_back(std::move(lines[l]));
     return out;
 }
 

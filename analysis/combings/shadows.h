@@ -10,10 +10,12 @@
 
 namespace kempt::combings {
 
-struct ShadowSplit {
-    std::vector<Line> strands, shadows;  // rims are left out
-    cv::Point2f side{0, 0};              // where shadows fall, mean of unit vectors: short where there are none
-};
-[[nodiscard]] ShadowSplit split_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm);
+// Marks the lines that look like shadows and leaves out the rims.
+[[nodiscard]] std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm);
+
+// Takes marked lines out into `shadows`, but for those that carry a strand on: joined at both ends to lines that are
+// none.
+[[nodiscard]] std::vector<Line> without_shadows(std::vector<Line> lines, const Darkness& darkness,
+                                                std::vector<Line>& shadows);
 
 }  // namespace kempt::combings

@@ -104,9 +104,10 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     const Darkness darkness(at_work, field);
     const Ridges ridges = find_ridges(darkness, field, least_snr);
     if (tell(progress, 0.6, "following strands") == Go::stop) return cancelled();
-    ShadowSplit split = split_shadows(string_lines(ridges), ridges.bounds, ppm);
-    std::vector<Line> crumbs;
-    const std::vector<Line> lines = cut_at_crossings(split.strands, ridges.bounds, 5, 3, 6, crumbs);
+    std::vector<Line> crumbs, shadows;
+    const std::vector<Line> all = mark_shadows(string_lines(ridges), ridges.bounds, ppm);
+    const std::vector<Line> lines =
+        without_shadows(cut_at_crossings(all, ridges.bounds, 5, 3, 6, crumbs), darkness, shadows);
     if (tell(progress, 0.75, "joining strands at crossings") == Go::stop) return cancelled();
     const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd);
 
@@ -142,7 +143,7 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
         std::nth_element(clear.begin(), middle, clear.end());
         out.clearness = middle->first / std::max(1e-9f, ridges.noise);
     }
-    for (const Line& line : split.shadows) out.shadows_px.push_back(points_of(line, factor));
+    for (const Line& line : shadows) out.shadows_px.push_back(points_of(line, factor));
     std::sort(out.strands.begin(), out.strands.end(),
               [](const TracedStrand& a, const TracedStrand& b) { return a.length_mm > b.length_mm; });
     if (tell(progress, 1, "strands traced") == Go::stop) return cancelled();
