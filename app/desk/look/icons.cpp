@@ -122,10 +122,6 @@ QPainterPath strokes(Sign sign) {
             lines(p, {{9, 7}, {12, 3.5}, {15, 7}});
             lines(p, {{9, 17}, {12, 20.5}, {15, 17}});
             break;
-        case Sign::cover:
-            p.addRoundedRect(QRectF(3.5, 5, 17, 14), 2, 2);
-            for (int i = 0; i < 4; ++i) lines(p, {{5.0 + 3.6 * i, 18.0}, {8.0 + 3.6 * i, 6.0}});
-            break;
         case Sign::book:
             lines(p, {{12, 6.5}, {12, 20}});
             curve(p, {12, 6.5}, {9, 4}, {6, 4}, {3.5, 5});

@@ -26,7 +26,6 @@ enum class Sign {
     ruler,
     pencil,
     flip,
-    cover,
     book,
     more,
     dark,

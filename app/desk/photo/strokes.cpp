@@ -4,8 +4,8 @@
 
 namespace kempt::desk {
 
-void cased(QPainter& painter, const QPainterPath& path, const QColor& core, double width,
-           const QVector<double>& dashes, double casing) {
+void cased(QPainter& painter, const QPainterPath& path, const QColor& core, double width, const QVector<double>& dashes,
+           double casing) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(mark_colours().casing, width + casing, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.drawPath(path);

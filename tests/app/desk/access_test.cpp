@@ -116,6 +116,8 @@ struct EveryPage : test::Desk {
     void each(const std::function<void(QWidget*, const std::string&)>& check) {
         for (const auto& [name, place] : places()) {
             if (!(place == window->book()->place())) go(place);
+            // What was shown last is laid out in turns of the event loop, from the inside outwards.
+            for (int i = 0; i < 5; ++i) QApplication::processEvents();
             check(window.get(), name);
         }
     }

@@ -1,15 +1,10 @@
 // What was measured, as it is drawn over the photo and told beside it.
 #include <QLabel>
-#include <QSignalSpy>
 #include <boost/test/unit_test.hpp>
 
 #include "colour/colour.h"
-#include "desk/look/colours.h"
 #include "desk/photo/measured_overlay.h"
-#include "desk/photo/photo_canvas.h"
 #include "desk/photo/readings_panel.h"
-#include "desk/photo/strand_box.h"
-#include "desk/photo/strand_list.h"
 #include "desk/photo/tone_details.h"
 #include "room.h"
 #include "shine/profile_luster.h"
@@ -24,88 +19,9 @@ colour::Lab lab_of(const QColor& c) {
                                          colour::linear_from_srgb(c.blueF())});
 }
 
-ShownStrand strand(QPolygonF path, int colour, double length_mm) {
-    ShownStrand s;
-    s.path = std::move(path);
-    s.length_mm = length_mm;
-    s.low = length_mm - 2;
-    s.high = length_mm + 2;
-    s.colour = colour;
-    return s;
-}
-
-// Two strands over a grey photo of 400 x 300, shown at two window pixels for a photo pixel, with a whole sheet asked
-// for.
-struct Strands {
-    Strands() {
-        QImage image(400, 300, QImage::Format_RGB32);
-        image.fill(QColor(128, 128, 128));
-        canvas.resize(800, 600);
-        canvas.show();
-        canvas.set_picture(picture_from(image));
-        marks.sheet = "combings";
-        canvas.set_marks(marks);
-        canvas.set_tool(Tool::combings);
-        overlay.combings = StrandsOverlay{
-            {strand({{50, 50}, {350, 50}}, 0, 120), strand({{50, 150}, {350, 150}}, 1, 80)}, {{{50, 250}, {350, 250}}}};
-        canvas.set_overlay(overlay, marks);
-        canvas.set_overlay_shown(true);
-    }
-    PhotoCanvas canvas;
-    Marks marks;
-    Overlay overlay;
-
-    [[nodiscard]] QColor at(QPointF photo) {
-        return canvas.grab().toImage().pixelColor(canvas.map().window_from_photo(photo).toPoint());
-    }
-    void click(QPointF photo) {
-        QTest::mouseClick(&canvas, Qt::LeftButton, {}, canvas.map().window_from_photo(photo).toPoint());
-    }
-};
-
-// The strand colour that a pixel is; -1 when it is nearer to the grey photo or to the casing. A stroke is thinner than
-// two pixels, so that it is seen mixed with its casing.
-int colour_seen(const QColor& seen) {
-    double nearest = std::min(colour::ciede2000(lab_of(seen), lab_of(QColor(128, 128, 128))),
-                              colour::ciede2000(lab_of(seen), lab_of(QColor(mark_colours().casing.rgb()))));
-    int best = -1;
-    for (int i = 0; i < strand_colours().size(); ++i)
-        if (const double d = colour::ciede2000(lab_of(seen), lab_of(strand_colours()[i])); d < nearest) {
-            nearest = d;
-            best = i;
-        }
-    return best;
-}
-
 }  // namespace
 
 BOOST_AUTO_TEST_SUITE(overlay)
-
-BOOST_AUTO_TEST_CASE(strand_colours_are_told_from_each_other_and_from_their_casing) {
-    const auto& all = strand_colours();
-    BOOST_TEST(all.size() >= 8);
-    for (qsizetype i = 0; i < all.size(); ++i) {
-        BOOST_TEST(contrast(all[i], QColor(mark_colours().casing.rgb())) >= 4.5);
-        for (qsizetype j = 0; j < i; ++j)
-            BOOST_TEST(colour::ciede2000(lab_of(all[i]), lab_of(all[j])) >= 15.0,
-                       all[i].name().toStdString() << " and " << all[j].name().toStdString());
-    }
-}
-
-BOOST_AUTO_TEST_CASE(strands_that_lie_together_get_different_colours_and_all_colours_are_used) {
-    QVector<QPolygonF> paths;
-    for (int i = 0; i < 9; ++i) paths.append({{0, 10.0 + i}, {300, 10.0 + i}});    // a bundle
-    for (int i = 0; i < 9; ++i) paths.append({{0, 500.0 + i}, {300, 500.0 + i}});  // and another far off
-    const QVector<int> chosen = colours_for(paths, 9, 20);
-    for (int bundle : {0, 9}) {
-        QSet<int> used;
-        for (int i = 0; i < 9; ++i) used.insert(chosen[bundle + i]);
-        BOOST_TEST(used.size() == 9);
-    }
-    // Two that cross far from their ends.
-    const QVector<int> cross = colours_for({{{0, 0}, {100, 100}}, {{100, 0}, {0, 100}}}, 3, 2);
-    BOOST_TEST(cross[0] != cross[1]);
-}
 
 BOOST_AUTO_TEST_CASE(everything_that_a_measurement_found_passes_through_to_what_is_drawn) {
     work::MeasureResult result;
@@ -178,97 +94,6 @@ BOOST_AUTO_TEST_CASE(everything_that_a_measurement_found_passes_through_to_what_
     BOOST_TEST(out.combings->unresolved.size() == 1);
 }
 
-BOOST_FIXTURE_TEST_CASE(each_strand_is_drawn_in_its_colour_while_the_switch_is_on, Strands) {
-    BOOST_TEST(colour_seen(at({200, 50})) == 0);
-    BOOST_TEST(colour_seen(at({200, 150})) == 1);
-    canvas.set_overlay_shown(false);
-    BOOST_TEST(colour_seen(at({200, 50})) == -1);
-}
-
-BOOST_FIXTURE_TEST_CASE(what_was_measured_with_other_marks_is_not_drawn, Strands) {
-    canvas.ask_for_sheet(Tool::strand);
-    BOOST_TEST(colour_seen(at({200, 50})) == -1);
-    canvas.undo();
-    BOOST_TEST(colour_seen(at({200, 50})) == 0);
-    Marks with_edge = marks;  // another group's marks do not touch it
-    with_edge.edge_line = {{10, 10}, {60, 12}};
-    with_edge.hair_side = QPointF(30, 40);
-    canvas.propose(with_edge);
-    BOOST_TEST(colour_seen(at({200, 50})) == 0);
-}
-
-BOOST_FIXTURE_TEST_CASE(pressing_a_strand_picks_it_out_and_draws_nothing, Strands) {
-    QSignalSpy chosen(&canvas, &PhotoCanvas::strand_chosen);
-    click({200, 152});
-    BOOST_TEST_REQUIRE(chosen.size() == 1);
-    BOOST_TEST(chosen.first().first().toInt() == 1);
-    BOOST_TEST(canvas.strand() == 1);
-    click({200, 100});  // bare paper: the whole sheet stays asked for
-    BOOST_TEST(canvas.marks().region.isEmpty());
-    BOOST_TEST(!canvas.editor().can_undo());
-}
-
-BOOST_FIXTURE_TEST_CASE(a_strand_is_taken_out_and_two_are_joined_by_a_point_of_their_own, Strands) {
-    canvas.drop_strand(1);
-    BOOST_TEST_REQUIRE(canvas.marks().not_hair.size() == 1);
-    BOOST_TEST(canvas.marks().not_hair[0].y() == 150);
-    canvas.undo();
-    BOOST_TEST(canvas.marks().not_hair.isEmpty());
-    canvas.join_strands(0, 1);
-    BOOST_TEST_REQUIRE(canvas.marks().joined.size() == 2);
-    BOOST_TEST(canvas.marks().joined[0].y() == 50);
-    BOOST_TEST(canvas.marks().joined[1].y() == 150);
-    BOOST_TEST(colour_seen(at({100, 50})) == 0);  // they stay in sight until they are counted anew
-    canvas.join_strands(1, 1);
-    canvas.join_strands(0, 7);
-    BOOST_TEST(canvas.marks().joined.size() == 2);
-    // With the keyboard on the photo.
-    click({100, 152});
-    canvas.setFocus();
-    QTest::keyClick(&canvas, Qt::Key_Delete);
-    BOOST_TEST(canvas.marks().not_hair.size() == 1);
-}
-
-BOOST_AUTO_TEST_CASE(the_point_that_means_a_strand_lies_away_from_the_strands_that_cross_it) {
-    const QVector<ShownStrand> strands = {strand({{0, 0}, {50, 0}, {100, 0}, {150, 0}, {200, 0}}, 0, 20),
-                                          strand({{100, -50}, {100, 50}}, 1, 10), strand({{0, 5}, {60, 5}}, 2, 6)};
-    BOOST_TEST(own_point(strands, 0).x() > 150);
-    // Also where the path has no points of its own between its ends.
-    const QVector<ShownStrand> bare = {strand({{0, 0}, {200, 0}}, 0, 20), strand({{180, -50}, {180, 50}}, 1, 10)};
-    BOOST_TEST(std::abs(own_point(bare, 0).x() - 80) < 3);
-}
-
-BOOST_AUTO_TEST_CASE(the_box_asks_for_the_other_part_of_a_join_and_goes_on_after_a_strand_is_gone) {
-    StrandBox box(true);
-    StrandsOverlay found{
-        {strand({{0, 0}, {9, 9}}, 0, 120), strand({{0, 0}, {9, 9}}, 1, 80), strand({{0, 0}, {9, 9}}, 2, 60)}, {}};
-    box.show_strands(found, {});
-    box.show();
-    QSignalSpy joined(&box, &StrandBox::join_asked), dropped(&box, &StrandBox::drop_asked);
-    QTest::keyClick(box.list(), Qt::Key_J);  // nothing chosen yet
-    BOOST_TEST(joined.isEmpty());
-    box.list()->setCurrentRow(0);
-    QTest::keyClick(box.list(), Qt::Key_J);
-    box.choose(2);  // on the photo
-    BOOST_TEST_REQUIRE(joined.size() == 1);
-    BOOST_TEST(joined.first()[0].toInt() == 0);
-    BOOST_TEST(joined.first()[1].toInt() == 2);
-    box.choose(1);
-    BOOST_TEST(joined.size() == 1);  // the join is over
-    QTest::keyClick(box.list(), Qt::Key_Delete);
-    BOOST_TEST_REQUIRE(dropped.size() == 1);
-    BOOST_TEST(dropped.first()[0].toInt() == 1);
-    found.strands.removeAt(1);
-    Marks marks;
-    marks.not_hair = {{3, 3}};
-    box.show_strands(found, marks);
-    BOOST_TEST(box.list()->currentRow() == 1);
-    bool told = false;
-    for (const QLabel* label : box.findChildren<QLabel*>())
-        told = told || (label->isVisible() && label->text() == "1 strand taken out by hand.");
-    BOOST_TEST(told);
-}
-
 BOOST_AUTO_TEST_CASE(the_width_drawn_in_the_plot_is_the_width_that_was_read) {
     work::MeasureResult result;
     result.shine.emplace();
@@ -318,34 +143,6 @@ BOOST_AUTO_TEST_CASE(the_panel_shows_what_was_asked_and_tells_what_else_could_be
         if (label->isVisible()) words.append(label->text());
     BOOST_TEST(words.contains("Tone"));
     BOOST_TEST(words.contains("Shine"));
-}
-
-BOOST_AUTO_TEST_CASE(the_list_and_the_photo_point_at_the_same_strand) {
-    ReadingsPanel panel;
-    Measured measured;
-    measured.asked = {ReadingGroup::combings};
-    measured.readings = {{"strands", "count", 2, 2, 2, false, {}}};
-    ShownStrand cut = strand({{0, 0}, {9, 9}}, 1, 80);
-    cut.cut_off = cut.doubtful = true;
-    measured.overlay.combings = StrandsOverlay{{strand({{0, 0}, {9, 9}}, 0, 120), cut}, {}};
-    panel.show_measured(measured, true);
-    panel.show();
-    StrandList* list = panel.strands(ReadingGroup::combings)->list();
-    BOOST_TEST_REQUIRE(list->count() == 2);
-    BOOST_TEST(list->item(0)->text().toStdString() == "120 mm");
-    BOOST_TEST(list->item(1)->text().toStdString() == "80 mm or more, doubtful");
-    QSignalSpy chosen(&panel, &ReadingsPanel::strand_chosen);
-    list->setFocus();
-    QTest::keyClick(list, Qt::Key_Down);
-    QTest::keyClick(list, Qt::Key_Down);
-    BOOST_TEST_REQUIRE(!chosen.isEmpty());
-    BOOST_TEST(chosen.last().first().toInt() == 1);
-    chosen.clear();
-    panel.choose_strand(0);  // from the photo: not told back
-    BOOST_TEST(list->currentRow() == 0);
-    BOOST_TEST(chosen.isEmpty());
-    panel.show_measured(measured, true);  // the same strands again: the choice stays
-    BOOST_TEST(list->currentRow() == 0);
 }
 
 BOOST_AUTO_TEST_CASE(a_line_of_demarcation_is_told_with_its_place_its_step_and_the_weeks_it_took) {
