@@ -65,9 +65,13 @@ Field::Field(const card::Calibration& calibration, const std::vector<cv::Point2d
         for (size_t i = 0; i < region.size() && !outline_mm_.empty(); ++i)
             outline_mm_ = clipped(outline_mm_, region[i], region[(i + 1) % region.size()] - region[i]);
     }
-    const double half = card::sheet_marker_mm / 2 + margin_mm;
-    for (const cv::Point2d& c : card::sheet_marker_centres_mm(sheet.paper))
-        holes_mm_.push_back(rectangle(c.x - half, c.y - half, c.x + half, c.y + half));
+    // A marker and the paper between it and the page's corner.
+    const double reach = card::sheet_marker_mm / 2 + margin_mm;
+    for (const cv::Point2d& c : card::sheet_marker_centres_mm(sheet.paper)) {
+        const bool right = c.x > page.width / 2, low = c.y > page.height / 2;
+        holes_mm_.push_back(rectangle(right ? c.x - reach : -1, low ? c.y - reach : -1,
+                                      right ? page.width + 1 : c.x + reach, low ? page.height + 1 : c.y + reach));
+    }
     holes_mm_.push_back(
         rectangle(strip_left_mm - margin_mm, -1, page.width - strip_left_mm + margin_mm, strip_bottom_mm + margin_mm));
     if (calibration.card_found) {
@@ -81,6 +85,15 @@ Field::Field(const card::Calibration& calibration, const std::vector<cv::Point2d
     }
     for (const cv::Point2d& p : outline_mm_) outline_px_.push_back(px_from_mm(p));
     area_mm2_ = outline_mm_.size() < 3 ? 0 : area_of(outline_mm_);
+    // Cells that lie wholly inside or outside answer at once.
+    const double half_diagonal = cell_mm * 0.7072;
+    columns_ = static_cast<int>(page.width / cell_mm) + 1;
+    rows_ = static_cast<int>(page.height / cell_mm) + 1;
+    for (int j = 0; j < rows_; ++j)
+        for (int i = 0; i < columns_; ++i) {
+            const double d = distance_mm({(i + 0.5) * cell_mm, (j + 0.5) * cell_mm});
+            cells_.push_back(d > half_diagonal ? Cell::inside : d < -half_diagonal ? Cell::outside : Cell::mixed);
+        }
 }
 
 cv::Point2d Field::mm_from_px(cv::Point2d px) const {
@@ -91,8 +104,19 @@ cv::Point2d Field::px_from_mm(cv::Point2d mm) const {
 }
 
 double Field::inside_mm(cv::Point2d px) const {
-    if (outline_mm_.size() < 3) return -far_mm;
+    return distance_mm(mm_from_px(px));
+}
+
+bool Field::inside(cv::Point2d px) const {
     const cv::Point2d p = mm_from_px(px);
+    const double i = p.x / cell_mm, j = p.y / cell_mm;
+    if (!(i >= 0 && j >= 0 && i < columns_ && j < rows_)) return false;
+    const Cell cell = cells_[static_cast<size_t>(j) * static_cast<size_t>(columns_) + static_cast<size_t>(i)];
+    return cell == Cell::mixed ? distance_mm(p) > 0 : cell == Cell::inside;
+}
+
+double Field::distance_mm(cv::Point2d p) const {
+    if (outline_mm_.size() < 3) return -far_mm;
     double inside = std::min(far_mm, signed_distance(outline_mm_, p));
     for (const auto& hole : holes_mm_) inside = std::min(inside, -signed_distance(hole, p));
     return inside;

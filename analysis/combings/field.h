@@ -17,6 +17,7 @@ class Field {
     // Distance in mm to the nearest place that is not looked at: above 0 inside the field, capped at `far_mm`.
     static constexpr double far_mm = 5;
     [[nodiscard]] double inside_mm(cv::Point2d px) const;
+    [[nodiscard]] bool inside(cv::Point2d px) const;  // the same as above 0, faster
     // First and one past the last column of a row that may belong to the field; empty range when none.
     [[nodiscard]] cv::Range columns(int y, int width) const;
     [[nodiscard]] cv::Rect bounds(cv::Size photo) const;
@@ -26,10 +27,15 @@ class Field {
     [[nodiscard]] const cv::Matx33d& mm_from_px() const { return mm_from_px_; }
 
   private:
+    enum class Cell : char { outside, mixed, inside };
+    static constexpr double cell_mm = 4;
+    [[nodiscard]] double distance_mm(cv::Point2d mm) const;
     cv::Matx33d mm_from_px_, px_from_mm_;
     std::vector<cv::Point2d> outline_mm_, outline_px_;  // convex, looked at
     std::vector<std::vector<cv::Point2d>> holes_mm_;    // convex, not looked at
     double area_mm2_ = 0;
+    int columns_ = 0, rows_ = 0;
+    std::vector<Cell> cells_;  // of the page
 };
 
 }  // namespace kempt::combings

@@ -128,7 +128,7 @@ void points_of_row(const float* a, const float* b, const float* c, int from, int
             -across,
             sign,
             std::clamp((std::abs(across) - std::abs(along)) / (std::abs(across) + std::abs(along)), 0.f, 1.f)};
-        if (field.inside_mm({p.x, p.y}) < 0) continue;
+        if (!field.inside({p.x, p.y})) continue;
         points.push_back(p);
         pixel.push_back({from + x, y});
     }
