@@ -29,6 +29,7 @@ struct Strand {
 struct CombingsReadings {
     std::vector<Quantity> readings;  // strands "count", strand_median "mm", short_share "%"
     std::vector<Refusal> refused;
+    Refusal against;  // forbids readings of this photo whatever its strands; its code is empty: nothing does
     std::vector<Strand> strands;                          // longest first
     std::vector<std::vector<cv::Point2d>> unresolved_px;  // dark lines that belong to no strand: marked, never lost
 };

@@ -106,6 +106,7 @@ CombingsReadings corrected(const CombingsReadings& traced, const Corrections& co
     CombingsReadings out;
     out.strands = corrected(traced.strands, corrections, calibration);
     out.unresolved_px = traced.unresolved_px;
+    out.against = traced.against;
     summarise(out, options);
     return out;
 }

@@ -16,13 +16,16 @@ void summarise(CombingsReadings& found, const CombingsOptions& options) {
         doubtful += strand.doubtful;
     }
     const double n = static_cast<double>(lengths.size());
-    if (lengths.empty()) {
+    Refusal against = found.against;
+    if (against.code.empty() && lengths.empty()) against = {"", "no-strands", "No strands were found on the sheet."};
+    if (!against.code.empty()) {
         for (const char* name : {"strands", "strand_median", "short_share"})
-            found.refused.push_back({name, "no-strands", "No strands were found on the sheet."});
+            found.refused.push_back({name, against.code, against.text});
         return;
     }
     std::sort(lengths.begin(), lengths.end());
-    const double median = lengths[lengths.size() / 2], share = 100 * brief / n;
+    const double median = 0.5 * (lengths[(lengths.size() - 1) / 2] + lengths[lengths.size() / 2]),
+                 share = 100 * brief / n;
     found.readings.push_back({"strands", n, "count", n - doubtful, n + doubtful});
     const auto rank = [&](double at) { return lengths[static_cast<size_t>(std::clamp(at, 0.0, n - 1))]; };
     found.readings.push_back({"strand_median", median, "mm", rank(n / 2 - doubtful), rank(n / 2 + doubtful)});

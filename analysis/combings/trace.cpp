@@ -46,6 +46,13 @@ std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& da
     return without_covered(joined(std::move(chains), last), darkness.size());
 }
 
+float median(std::vector<float>& v) {
+    if (v.empty()) return 0;
+    const auto middle = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
+    std::nth_element(v.begin(), middle, v.end());
+    return *middle;
+}
+
 std::vector<cv::Point2d> points_of(const Line& line, double factor) {
     std::vector<cv::Point2d> out;
     for (size_t i = 0; i < line.at.size(); i += 4)
@@ -119,8 +126,10 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     auto photo_px = [&](cv::Point2d p) {
         return static_cast<double>(factor) * p + cv::Point2d(factor - 1, factor - 1) * 0.5;
     };
-    double weight = 0;
-    std::vector<std::pair<float, double>> clear;
+    std::vector<float> all_ridges;
+    double path_mm = 0;
+    for (const Line& line : lines) path_mm += static_cast<double>(line.at.size()) / ppm;
+    out.free_path_mm = lines.empty() ? 0 : path_mm / static_cast<double>(lines.size());
     for (const Chain& chain : chains) {
         TracedStrand s;
         for (const cv::Point2d& p : smoothed(chain.at, 5, step_mm * ppm)) {
@@ -134,15 +143,15 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
         s.doubts = chain.doubts;
         for (const cv::Point2f& p : chain.doubtful_at) s.doubts_px.push_back(photo_px(p));
         for (const LineEnd& end : chain.end) s.cut_off = s.cut_off || field.inside_mm(end.at) < rim_mm;
+        std::vector<float> ridge;
         for (const float v : chain.strength)
-            if (v > 0) clear.emplace_back(v, 1), weight += 1;
+            if (v > 0) ridge.push_back(v);
+        all_ridges.insert(all_ridges.end(), ridge.begin(), ridge.end());
+        s.clearness = median(ridge) / std::max(1e-9f, ridges.noise);
         out.strands.push_back(std::move(s));
     }
-    if (!clear.empty()) {
-        const auto middle = clear.begin() + static_cast<std::ptrdiff_t>(clear.size() / 2);
-        std::nth_element(clear.begin(), middle, clear.end());
-        out.clearness = middle->first / std::max(1e-9f, ridges.noise);
-    }
+    out.clearness = median(all_ridges) / std::max(1e-9f, ridges.noise);
+    for (TracedStrand& s : out.strands) s.share_of_usual = s.clearness / std::max(1e-9, out.clearness);
     for (const Line& line : shadows) out.shadows_px.push_back(points_of(line, factor));
     std::sort(out.strands.begin(), out.strands.end(),
               [](const TracedStrand& a, const TracedStrand& b) { return a.length_mm > b.length_mm; });

@@ -23,6 +23,8 @@ struct TracedStrand {
     double blank_mm = 0;                        // bridged where nothing dark was seen
     double shared_mm = 0;                       // along another strand, where the two lie on one line
     int doubts = 0;                             // crossings and gaps where another way is about as good
+    double clearness = 0;                       // median strength of its line in SDs of the paper's noise
+    double share_of_usual = 0;                  // the same over the photo's `clearness`
     bool cut_off = false;                       // runs into the rim, the print, the card or out of the region
     std::vector<cv::Point2d> doubts_px;         // where
 };
@@ -30,12 +32,12 @@ struct TracedStrand {
 struct Traced {
     std::vector<TracedStrand> strands;  // every line of least_mark_mm or more that is not a shadow, longest first
     std::vector<std::vector<cv::Point2d>> shadows_px;
-    double px_per_mm = 0;    // at the middle of the sheet
-    double scale_sd = 0;     // relative standard uncertainty of the scale
-    double point_sd_mm = 0;  // SD of a path point across the strand
-    double clearness = 0;    // median strength of the lines in SDs of the paper's noise; 0: no lines
-    double crowding = 0;     // length of lines per area where strands lie, 1/mm
-    double area_mm2 = 0;     // looked at
+    double px_per_mm = 0;     // at the middle of the sheet
+    double scale_sd = 0;      // relative standard uncertainty of the scale
+    double point_sd_mm = 0;   // SD of a path point across the strand
+    double clearness = 0;     // median strength of the lines in SDs of the paper's noise; 0: no lines
+    double free_path_mm = 0;  // mean length of line between crossings
+    double area_mm2 = 0;      // looked at
 };
 
 // region_px: a convex outline, or empty for the whole sheet. Errors: invalid (region outside the sheet or the photo),

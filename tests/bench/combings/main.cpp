@@ -1,0 +1,162 @@
+// Combed-out strands on the sheet against rendered truth.
+//   bench_combings rows SEED COUNT               one CSV row a photo
+//   bench_combings pairs SEED COUNT              one CSV row a shot: visits A and B of the same strands thrown down
+//                                                anew, C with fewer strands and fewer broken ones
+//   bench_combings table ROWS.csv PAIRS.csv      that part of docs/accuracy.md
+//   bench_combings look SEED FILE.jpg            the overlay of a row, for people
+#include <cstdio>
+#include <cstdlib>
+#include <cstring>
+#include <ctime>
+#include <iostream>
+#include <map>
+#include <opencv2/imgproc.hpp>
+#include <string>
+
+#include "bench/combings/cases.h"
+#include "bench/combings/page.h"
+#include "bench/support/rows.h"
+#include "card/calibration.h"
+#include "intake/intake.h"
+#include "render/write_photo.h"
+
+namespace {
+
+using namespace kempt;
+
+using Number = unsigned long long;
+const char* const names[] = {"strands", "strand_median", "short_share"};
+
+struct Read {
+    Result<combings::CombingsReadings> readings = Error{};
+    double px_per_mm = 0, ms = 0;
+    Photo photo;
+};
+
+Read measure(const bench::CombingsShot& one) {
+    Read out;
+    const auto jpeg = render::jpeg_of(one.shot.photo, 92, one.display_p3, {});
+    auto decoded =
+        intake::decode(QByteArray(reinterpret_cast<const char*>(jpeg.data()), static_cast<qsizetype>(jpeg.size())));
+    if (!decoded) {
+        out.readings = decoded.error();
+        return out;
+    }
+    out.photo = std::move(decoded->photo);
+    const card::Calibration calibration = card::calibrate(out.photo);
+    if (calibration.sheet) out.px_per_mm = calibration.sheet->px_per_mm;
+    timespec from{}, to{};
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &from);
+    out.readings = combings::measure_combings(out.photo, calibration);
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &to);
+    out.ms = 1e3 * static_cast<double>(to.tv_sec - from.tv_sec) + 1e-6 * static_cast<double>(to.tv_nsec - from.tv_nsec);
+    return out;
+}
+
+void print_readings(const bench::CombingsShot& one, const Read& read) {
+    const double truth[] = {one.strands, one.median_mm, one.short_share};
+    std::map<std::string, Quantity> found;
+    std::map<std::string, std::string> refused;
+    if (read.readings) {
+        for (const Quantity& q : read.readings->readings) found[q.name] = q;
+        for (const Refusal& r : read.readings->refused) refused[r.name] = r.code;
+    }
+    for (int k = 0; k < 3; ++k) {
+        std::printf(",%.4f", truth[k]);
+        if (const auto q = found.find(names[k]); q != found.end())
+            std::printf(",%.4f,%.4f,%.4f,", q->second.value, q->second.low, q->second.high);
+        else
+            std::printf(",,,,%s", read.readings ? refused[names[k]].c_str() : read.readings.error().code.c_str());
+    }
+}
+
+void heading(const char* first) {
+    std::printf("%s", first);
+    for (const char* name : names) std::printf(",%s_true,%s,%s_low,%s_high,%s_refused", name, name, name, name, name);
+}
+
+int rows(uint64_t seed, uint64_t count) {
+    heading("seed,hair,shape,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved");
+    std::printf("\n");
+    for (uint64_t s = seed; s < seed + count; ++s) {
+        const bench::CombingsCase one = bench::combings_case(s);
+        const bench::CombingsShot shot = bench::take_combings(one, s, s, s);
+        const Read read = measure(shot);
+        std::printf("%llu,%d,%d,%d,%.3f,%.0f", static_cast<Number>(s), one.hair, one.shape,
+                    shot.strands <= 20   ? 0
+                    : shot.strands <= 40 ? 1
+                                         : 2,
+                    read.px_per_mm, read.ms);
+        if (read.readings) {
+            const bench::Marks marks = bench::compare_marks(shot, *read.readings);
+            int doubtful = 0;
+            for (const combings::Strand& strand : read.readings->strands) doubtful += strand.doubtful;
+            std::printf(",%.2f,%d,%d,%.1f,%d,%zu", marks.marked, marks.lost, marks.right, marks.length_held, doubtful,
+                        read.readings->unresolved_px.size());
+        } else
+            std::printf(",,,,,,");
+        print_readings(shot, read);
+        std::printf("\n");
+        std::fflush(stdout);
+    }
+    return 0;
+}
+
+int pairs(uint64_t seed, uint64_t count) {
+    heading("pair,visit,shot");
+    std::printf("\n");
+    for (uint64_t s = seed; s < seed + count; ++s) {
+        const bench::CombingsCase before = bench::pairs_case(s), after = bench::recovered(before, s);
+        for (const char visit : {'A', 'B', 'C'})
+            for (uint64_t k = 0; k < 2; ++k) {
+                // Shots of a visit: the same lie, the camera held again.
+                const uint64_t lie = 3 * s + static_cast<uint64_t>(visit - 'A');
+                const bench::CombingsShot shot =
+                    bench::take_combings(visit == 'C' ? after : before, s, lie, 2 * lie + k);
+                std::printf("%llu,%c,%llu", static_cast<Number>(s), visit, static_cast<Number>(k));
+                print_readings(shot, measure(shot));
+                std::printf("\n");
+                std::fflush(stdout);
+            }
+    }
+    return 0;
+}
+
+int look(uint64_t seed, const char* file) {
+    const bench::CombingsShot shot = bench::take_combings(bench::combings_case(seed), seed, seed, seed);
+    const Read read = measure(shot);
+    if (!read.readings) return 1;
+    cv::Mat picture = read.photo.pixels.clone();
+    render::Rng rng(seed);
+    const auto draw = [&](const std::vector<cv::Point2d>& path, const cv::Scalar& colour, int width) {
+        std::vector<cv::Point> points;
+        for (const cv::Point2d& p : path) points.emplace_back(cvRound(16 * p.x), cvRound(16 * p.y));
+        cv::polylines(picture, points, false, colour, width, cv::LINE_AA, 4);
+    };
+    for (const combings::Strand& s : read.readings->strands)
+        draw(s.path_px, {rng.uniform(0, 220), rng.uniform(0, 220), rng.uniform(0, 220)}, 2);
+    for (const auto& path : read.readings->unresolved_px) draw(path, {255, 0, 0}, 3);
+    render::Shot out;
+    out.width = picture.cols;
+    out.height = picture.rows;
+    out.rgb.assign(picture.data, picture.data + picture.total() * 3);
+    render::write_file(file, render::jpeg_of(out, 92, false, {}, false));
+    return 0;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const std::string mode = argc > 1 ? argv[1] : "";
+    if (argc == 4 && mode == "rows")
+        return rows(std::strtoull(argv[2], nullptr, 10), std::strtoull(argv[3], nullptr, 10));
+    if (argc == 4 && mode == "pairs")
+        return pairs(std::strtoull(argv[2], nullptr, 10), std::strtoull(argv[3], nullptr, 10));
+    if (argc == 4 && mode == "look") return look(std::strtoull(argv[2], nullptr, 10), argv[3]);
+    if (argc == 4 && mode == "table") {
+        bench::combings_page(std::cout, bench::read_csv(argv[2]), bench::read_csv(argv[3]));
+        return 0;
+    }
+    std::fprintf(stderr, "bench_combings rows|pairs SEED COUNT, table ROWS.csv PAIRS.csv, look SEED FILE.jpg\n");
+    return 2;
+}

@@ -1,0 +1,78 @@
+#include "bench/combings/page.h"
+
+#include <array>
+#include <cmath>
+#include <map>
+#include <string>
+
+#include "bench/combings/cases.h"
+#include "bench/support/tables.h"
+#include "render/scene.h"
+
+namespace bench {
+
+namespace {
+
+// SD of a reading between visits A and B of the same strands thrown down anew, beyond what the repeats within a visit
+// explain: half the variance of the difference of the visits' means, less the repeats' share.
+void spread_line(std::ostream& out, const std::vector<Row>& pairs, const Spec& spec) {
+    std::map<std::string, std::array<std::vector<double>, 2>> visits;
+    for (const Row& row : pairs)
+        if (const char v = row.at("visit")[0]; v == 'A' || v == 'B')
+            if (const double value = number(row, spec.reading); !std::isnan(value))
+                visits[row.at("pair")][v == 'A' ? 0 : 1].push_back(value);
+    double within = 0, free = 0, between = 0, n = 0;
+    for (const auto& [key, both] : visits) {
+        std::array<double, 2> mean{};
+        for (size_t k = 0; k < 2; ++k) {
+            for (const double v : both[k]) mean[k] += v / static_cast<double>(both[k].size());
+            for (const double v : both[k]) within += (v - mean[k]) * (v - mean[k]);
+            free += both[k].empty() ? 0 : static_cast<double>(both[k].size()) - 1;
+        }
+        if (both[0].empty() || both[1].empty()) continue;
+        between += (mean[0] - mean[1]) * (mean[0] - mean[1]) / 2;
+        n += 1;
+    }
+    const double sd = free > 0 ? std::sqrt(within / free) : std::nan(""),
+                 setup = n > 0 ? std::sqrt(std::max(0.0, between / n - sd * sd / 2)) : std::nan("");
+    out << "`" << spec.reading << "`: within-visit SD " << fixed(sd, 2) << ", set-up SD " << fixed(setup, 2) << " "
+        << spec.unit << ". ";
+}
+
+}  // namespace
+
+void combings_page(std::ostream& out, const std::vector<Row>& rows, const std::vector<Row>& pairs) {
+    const std::vector<Spec> specs = {
+        {"strands", "strands", "5 %", true}, {"strand_median", "mm", "3 %", true}, {"short_share", "%", "-", false}};
+    out << "## Combed-out strands\n\n";
+    reading_table(out, rows, specs);
+    refusal_line(out, rows, specs);
+    double marked = 0, lost = 0, right = 0, all = 0, photos = 0, with_lost = 0;
+    for (const Row& row : rows) {
+        if (std::isnan(number(row, "marked"))) continue;
+        photos += 1;
+        marked += number(row, "marked");
+        lost += number(row, "lost");
+        with_lost += number(row, "lost") > 0;
+        right += number(row, "right");
+        all += number(row, "strands_true");
+    }
+    out << "Marks: " << fixed(marked / photos, 1) << " % of the true length lies on a mark; " << fixed(lost, 0)
+        << " of " << fixed(all, 0) << " strands have none over half of their length (in " << fixed(with_lost, 0)
+        << " photos); " << fixed(100 * right / all, 1) << " % are traced from end to end with a length within 8 %.\n\n";
+    std::vector<std::string> hair(render::hair_names, render::hair_names + render::hair_colours),
+        shapes(shape_names, shape_names + strand_shapes);
+    for (const Spec& spec : {specs[0], specs[1]}) {
+        class_table(out, rows, spec, "hair", "hair", hair);
+        class_table(out, rows, spec, "shape", "shape", shapes);
+    }
+    class_table(out, rows, specs[0], "strands on the sheet", "many", {"up to 20", "21 to 40", "41 to 60"});
+    out << "Pairs: visits A and B show the same strands thrown down anew in another light, two shots each; C is taken "
+           "after half "
+           "of the broken strands and a quarter of the others are gone.\n\n";
+    verdict_table(out, pairs, specs);
+    for (const Spec& spec : specs) spread_line(out, pairs, spec);
+    out << "\n";
+}
+
+}  // namespace bench
