@@ -11,8 +11,18 @@ constexpr float point_sd = 0.2f;  // px, of a ridge point across its line, as re
 
 // Quadratic through the last points by least squares, over the distance s from the end (s <= 0 inward). The curvature
 // is held towards 0 with a standard deviation of `usual`.
-void fit_end(const std::vector<cv::Point2f>& p, float usual, LineEnd& end) {
-    const int n = static_cast<int>(p.size());
+void fit_end(const std::vector<cv::Point2f>& points, float usual, LineEnd& end) {
+    // A parabola follows an arc well over 40 degrees of it, not over more.
+    constexpr double most_turn = 0.7;
+    constexpr size_t least = 10;
+    size_t count = points.size();
+    const auto turn = [&](size_t m) {
+        const cv::Point2f a = points[0] - points[m / 3], b = points[2 * m / 3] - points[m - 1];
+        return 1.5 * std::abs(std::atan2(a.cross(b), static_cast<double>(a.dot(b))));
+    };
+    while (count > least && turn(count) > most_turn) count = std::max(least, count * 4 / 5);
+    const std::vector<cv::Point2f> p(points.begin(), points.begin() + static_cast<std::ptrdiff_t>(count));
+    const int n = static_cast<int>(count);
     // Local frame: chord of the window.
     cv::Point2f chord = p[0] - p[static_cast<size_t>(n - 1)];
     const float length = std::max(1e-3f, static_cast<float>(cv::norm(chord)));
