@@ -101,7 +101,7 @@ Track track(const std::vector<Chain>& chains, const ChainMap& map, const Occupie
             const double turn = std::acos(std::clamp(-static_cast<double>(d.dot(far.ahead)), -1.0, 1.0));
             const double tone = std::log(peak / far.peak) / 0.35;
             const double cost = 0.5 * std::pow(turn / 0.2, 2) + 0.5 * std::pow(aside / 1.3, 2) +
-                                0.25 * std::min(9.0, tone * tone) + 0.3 * (best - sum) + 0.02 * step;
+                                0.5 * std::min(16.0, tone * tone) + 0.3 * (best - sum) + 0.02 * step;
             if (cost < out.cost) {
                 out.cost = cost;
                 out.to = f;

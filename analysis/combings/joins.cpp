@@ -181,7 +181,7 @@ double disagreement(const LineEnd& e, const LineEnd& f) {
                             0.3 * e.usual * e.usual * (1 + way / 15);
     cost += 0.25 * std::min(9.0, (ke - kf) * (ke - kf) / bend_var);
     const double tone = std::log(static_cast<double>(e.peak) / f.peak) / 0.35;
-    return cost + 0.25 * std::min(9.0, tone * tone);
+    return cost + 0.5 * std::min(16.0, tone * tone);
 }
 
 Join weigh(const std::vector<LineEnd>& ends, int a, int b, const Darkness& darkness, const JoinOptions& o,

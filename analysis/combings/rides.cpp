@@ -88,7 +88,7 @@ void rides_of(const std::vector<Chain>& chains, const ChainMap& map, FreeEnd e, 
                 const double away = std::abs(aside) + 0.4 * std::abs(ahead - 2);
                 const double tone = std::log(static_cast<double>(end.peak) / far.peak) / 0.35;
                 const double cost =
-                    entry + angle_cost(turn) + 0.15 * away * away + 0.015 * k + 0.25 * std::min(9.0, tone * tone);
+                    entry + angle_cost(turn) + 0.15 * away * away + 0.015 * k + 0.5 * std::min(16.0, tone * tone);
                 for (Ride& r : found)
                     if (r.f.chain == f.chain && r.f.side == f.side) {
                         if (cost < r.cost) r.cost = cost, r.to = i;

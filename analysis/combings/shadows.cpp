@@ -13,6 +13,7 @@ namespace {
 // than 60 px 97 %. What tells most is how faint the line is among those of its photo. A strand 1 mm above the paper in
 // light from 58 degrees off the zenith.
 constexpr double reach_mm = 1.6;
+constexpr double faint_share = 0.15;  // of the usual line: no strand's, but lint's and soft shadows'
 constexpr float rim_px = 5;
 constexpr int every = 3;  // points of a line that are looked at
 
@@ -141,13 +142,13 @@ std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double 
         }
         const double samples = static_cast<double>(seen[l].size()), share = beside / samples;
         if (rims > 0.5 * samples) continue;
-        bool shadow = false;
+        bool shadow = lines[l].mass < faint_share * usual;
         if (share > 0.4) {
             const double score = -6.85 + 2.19 * ratio / beside + 4.34 * on_side / beside * clear + 4.33 * clear -
                                  2.04 * away / beside / px_per_mm -
                                  0.47 * std::log(static_cast<double>(lines[l].at.size())) -
                                  5.83 * std::log(std::max(0.01, lines[l].mass / usual)) + 2.44 * share;
-            shadow = score > 0;
+            shadow = shadow || score > 0;
         }
         lines[l].shadow = shadow;
         out.push_back(std::move(lines[l]));
