@@ -7,6 +7,7 @@
 #include <QPointF>
 #include <QSize>
 #include <QString>
+#include <QStringList>
 #include <QVector>
 #include <optional>
 
@@ -106,6 +107,23 @@ struct Service {
     QDate date;
     QString kind;    // see domain/words.h: service_kinds()
     QString note;
+    // Where on the hair, in mm from the scalp as it was on that day; no to_mm: to the ends. Of a cut, to_mm is the
+    // length that was left.
+    double from_mm = 0;
+    std::optional<double> to_mm = {};
+    QStringList sections = {};                // of the head, see head_sections(); empty: all of it
+    QString strength = {};                    // "mild", "regular", "super", empty: not written down
+    std::optional<double> minutes = {};       // from the first stroke to the rinse
+    std::optional<double> most_minutes = {};  // that the maker's directions allow
+    std::optional<double> temperature_c = {};
+    std::optional<int> passes = {};
+    QString strand_test = {}, patch_test = {};  // "passed", "failed", empty: none, or nobody wrote it down
+    std::optional<QDate> patch_test_on = {};    // the day it was put on
+    QString patch_test_where = {};              // "behind the left ear"
+    QString result = {};                        // in the stylist's words
+    std::optional<bool> reaction = {};          // of scalp or skin
+    std::optional<bool> at_home = {};
+    bool operator==(const Service&) const = default;
 };
 
 struct Target {
@@ -114,6 +132,55 @@ struct Target {
     View view = View::left_temple;
     QString reading;  // "edge_coverage"
     double value = 0; // in the reading's unit
+};
+
+// What a client is like for longer than one visit; at most one for each client.
+struct ClientProfile {
+    Id client = 0;
+    std::optional<QDate> born;         // where she told it
+    std::optional<double> age_years;   // else the age that she told
+    std::optional<QDate> age_on;       // on this day
+    std::optional<double> length_mm;   // of the longest hair, stretched straight
+    std::optional<QDate> length_on;    // measured on this day
+    QString texture;                   // "fine", "medium", "coarse", empty: not felt yet
+    QString hair_group;                // see hair_groups(): as studies of growth name it; empty: not asked, or mixed
+    bool whole_history = false;        // every service of her life is in the record
+    std::optional<QDate> history_from; // else: every service from this day on
+    bool operator==(const ClientProfile&) const = default;
+};
+
+struct HeatTool {
+    QString name;  // "flat iron", "dryer"
+    std::optional<double> temperature_c;
+    double times_a_week = 0;
+    std::optional<bool> on_wet_hair;
+    bool operator==(const HeatTool&) const = default;
+};
+
+// What the hair goes through from day to day, as she told it on a day. The newest counts; at most one for each client
+// and day.
+struct DailyLife {
+    Id id = 0;
+    Id client = 0;
+    QDate date;
+    std::optional<double> minutes_a_day;  // she has for her hair
+    std::optional<QVector<HeatTool>> heat;  // an empty list: none used
+    std::optional<double> swims_a_week, washes_a_week;
+    std::optional<bool> hard_water, covers_hair, tight_headwear, covers_at_night;
+    std::optional<bool> tight_styles, style_hurts, added_hair;
+    std::optional<double> style_weeks;  // how long one style stays in
+    bool operator==(const DailyLife&) const = default;
+};
+
+// The answer to a question that is asked before a service, or a count made by hand, on a day. The newest of a question
+// counts, for as long as domain/questions.h says; at most one for each client, question and day.
+struct ClientAnswer {
+    Id id = 0;
+    Id client = 0;
+    QDate date;
+    QString question;  // a name of domain/questions.h
+    int value = 0;     // yes 1, no 0; of a count the hairs
+    bool operator==(const ClientAnswer&) const = default;
 };
 
 }  // namespace kempt

@@ -109,8 +109,38 @@ const QStringList& service_kinds() {
         QStringLiteral("cut"),
         QStringLiteral("heat styling"),
         QStringLiteral("protective style"),
+        // Only a history or a label can show these three.
+        QStringLiteral("henna"),
+        QStringLiteral("metallic dye"),
+        QStringLiteral("smoothing treatment"),
     };
     return kinds;
+}
+
+const QStringList& head_sections() {
+    static const QStringList sections = {word_of(View::front_hairline), word_of(View::left_temple),
+                                         word_of(View::right_temple), word_of(View::crown), word_of(View::nape)};
+    return sections;
+}
+
+const QStringList& strengths() {
+    static const QStringList words = {QStringLiteral("mild"), QStringLiteral("regular"), QStringLiteral("super")};
+    return words;
+}
+
+const QStringList& test_results() {
+    static const QStringList words = {QStringLiteral("passed"), QStringLiteral("failed")};
+    return words;
+}
+
+const QStringList& hair_textures() {
+    static const QStringList words = {QStringLiteral("fine"), QStringLiteral("medium"), QStringLiteral("coarse")};
+    return words;
+}
+
+const QStringList& hair_groups() {
+    static const QStringList words = {QStringLiteral("african"), QStringLiteral("asian"), QStringLiteral("caucasian")};
+    return words;
 }
 
 const QStringList& grade_qualities() {

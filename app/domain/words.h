@@ -10,10 +10,16 @@
 
 namespace kempt {
 
-[[nodiscard]] QString word_of(View view);                       // "left temple"
+[[nodiscard]] QString word_of(View view);                               // "left temple"
 [[nodiscard]] std::optional<View> view_from_word(const QString& word);  // accepts "left temple" and "left-temple"
 [[nodiscard]] const QVector<View>& all_views();
-[[nodiscard]] const QStringList& service_kinds();               // "hydroxide straightener", "gloss", ...
+[[nodiscard]] const QStringList& service_kinds();  // "hydroxide straightener", "gloss", ...
+[[nodiscard]] const QStringList& head_sections();  // the views of the scalp: "left temple", "nape", ...
+[[nodiscard]] const QStringList& strengths();      // "mild", "regular", "super"
+[[nodiscard]] const QStringList& test_results();   // of strand and patch tests: "passed", "failed"
+[[nodiscard]] const QStringList& hair_textures();  // "fine", "medium", "coarse"
+// As the studies of growth name their groups, by descent: "african", "asian", "caucasian".
+[[nodiscard]] const QStringList& hair_groups();
 [[nodiscard]] const QStringList& grade_qualities();
 // The written anchor of a step of a grade, one sentence ("0: scalp bare, no hairs"). step 0..4.
 [[nodiscard]] QString grade_anchor(const QString& quality, int step);

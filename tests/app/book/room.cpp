@@ -67,10 +67,6 @@ bool operator==(const Grade& a, const Grade& b) {
     return a.id == b.id && a.visit == b.visit && a.zone == b.zone && a.quality == b.quality && a.value == b.value &&
            a.round == b.round;
 }
-bool operator==(const Service& a, const Service& b) {
-    return a.id == b.id && a.client == b.client && a.visit == b.visit && a.date == b.date && a.kind == b.kind &&
-           a.note == b.note;
-}
 bool operator==(const Target& a, const Target& b) {
     return a.id == b.id && a.client == b.client && a.view == b.view && a.reading == b.reading && a.value == b.value;
 }

@@ -64,6 +64,5 @@ bool operator==(const PhotoRecord& a, const PhotoRecord& b);
 bool operator==(const Marks& a, const Marks& b);
 bool operator==(const ReadingRecord& a, const ReadingRecord& b);
 bool operator==(const Grade& a, const Grade& b);
-bool operator==(const Service& a, const Service& b);
 bool operator==(const Target& a, const Target& b);
 }  // namespace kempt

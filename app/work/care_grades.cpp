@@ -1,0 +1,57 @@
+// Grades of the book as the care rules ask for them.
+#include <algorithm>
+#include <map>
+
+#include "book/grade_store.h"
+#include "domain/words.h"
+#include "work/care_freshness.h"
+#include "work/care_parts.h"
+
+namespace kempt::work {
+
+namespace {
+
+// What the book calls a place, in the words of the rules: a part of the strand, a head section, or empty for the head.
+std::string zone_of(const QString& words) {
+    const QString zone = words.toLower().simplified();
+    if (zone == u"lengths" || zone == u"mid shaft") return "mid-shaft";
+    if (zone == u"whole head" || zone == u"head" || zone == u"all") return {};
+    const auto view = view_from_word(zone);
+    return (view ? word_of(*view) : zone).toStdString();
+}
+
+// Qualities of the hair itself, which a chemical service changes.
+bool ends_with_service(const QString& quality) {
+    return quality == u"porosity" || quality == u"elasticity" || quality == u"breakage";
+}
+
+// A service on the day of the grade came after it (grades are given at the consultation), unless that day is today.
+bool changed_since(const care::ClientState& state, care::Day graded) {
+    const auto& all = state.history.services;
+    return std::any_of(all.begin(), all.end(), [&](const care::PastService& service) {
+        if (!care::belongs(*care::find_family("chemical"), service.kind)) return false;
+        return service.day > graded || (service.day == graded && graded < state.today);
+    });
+}
+
+}  // namespace
+
+Status add_grades(Book& book, Id client, QDate today, care::ClientState& state) {
+    const auto stored = store::grades_of_client(book, client);
+    if (!stored) return stored.error();
+    std::map<std::pair<QString, std::string>, store::DatedGrade> newest;
+    for (const store::DatedGrade& dated : stored.value()) {  // by date, then round
+        if (dated.date > today) continue;
+        newest[{dated.grade.quality, zone_of(dated.grade.zone)}] = dated;
+    }
+    for (const auto& [place, dated] : newest) {
+        const QString& quality = place.first;
+        const qint64 age = dated.date.daysTo(today);
+        if (age > (quality == u"scalp" ? scalp_grade_days : grade_days)) continue;
+        if (ends_with_service(quality) && changed_since(state, care_day(dated.date))) continue;
+        state.grades.push_back({quality.toStdString(), place.second, dated.grade.value});
+    }
+    return Done{};
+}
+
+}  // namespace kempt::work

@@ -1,0 +1,24 @@
+// What the book knows of a client, as the care rules ask for it: grades, readings with their verdicts, services along
+// the hair, daily life, answers, her own rate of growth.
+#pragma once
+
+#include <QDate>
+
+#include "care/client_state.h"
+#include "core/result.h"
+#include "domain/records.h"
+#include "work/book_fwd.h"
+
+namespace kempt::work {
+
+// The state on that day: what was written down for a later day is left out, and what is too old to count is as if it
+// had never been asked (see care_freshness.h). Errors: not_found (client), invalid (today is no date), io.
+[[nodiscard]] Result<care::ClientState> care_state(Book& book, Id client, QDate today);
+
+// One service of the record as the care rules see it; nullopt: of a kind that they do not know (a later Kempt's).
+[[nodiscard]] std::optional<care::PastService> past_service(const Service& service);
+// A day as they count it.
+[[nodiscard]] care::Day care_day(QDate date);
+[[nodiscard]] QDate date_of(care::Day day);
+
+}  // namespace kempt::work
