@@ -18,11 +18,9 @@
 #include "core/result.h"
 #include "domain/records.h"
 #include "work/book_fwd.h"
+#include "work/care_state.h"
 
 namespace kempt::work {
-
-[[nodiscard]] QDate date_of_day(care::Day day);
-[[nodiscard]] care::Day day_of_date(QDate date);
 
 struct PlannedItem {
     care::PlannedService service;
@@ -98,22 +96,24 @@ struct CarePlan {
     care::HomeCarePlan home_care;
 };
 
-// Errors: invalid (state or services that cannot be, as care::checked; the sentence names what), cancelled. Progress
-// is told while remedies of a timeline are searched, which with eight sections and several hands takes long.
+// Errors: invalid (state or services that cannot be, as care::checked; the sentence names what), cancelled. A timeline
+// with its remedies took 8 ms at the most when it was measured (eight sections of three parts, two people, no order);
+// progress is told once a service.
 [[nodiscard]] Result<CarePlan> plan_care(const care::ClientState& state, const PlanRequest& request,
                                          const Progress& progress = {});
+
+// A dye, or colour mixed with peroxide.
+[[nodiscard]] bool needs_patch_test(care::Kind kind);
 
 struct PlanOptions {
     Id client = 0;
     QDate today;
     PlanRequest request;  // photographed and dye_day are taken from the book where they are not set
 };
+// The request with `photographed` and `dye_day` from the book: the last visit with photos; the next dye that was
+// written down for a later day. A form reads this once, with the state. Errors: not_found (client), io.
+[[nodiscard]] Result<PlanRequest> completed(Book& book, const PlanOptions& options);
 // The state is read from the book. Errors: those of plan_care and care_state; not_found (client).
 [[nodiscard]] Result<CarePlan> plan_care(Book& book, const PlanOptions& options, const Progress& progress = {});
-
-// One line for people: "Stop: ...", "Caution: check first: ...", with the places it speaks of and its source.
-[[nodiscard]] QString line_of(const care::Finding& finding);
-// "0-20 mm", "from 250 mm"
-[[nodiscard]] QString text_of(const care::Span& span);
 
 }  // namespace kempt::work

@@ -1,0 +1,63 @@
+#include "work/plan_hair.h"
+
+#include <algorithm>
+
+namespace kempt::work {
+
+namespace {
+
+PartRecord record_of(care::Part part, const care::ClientState& state) {
+    PartRecord record{part, care::span_of(part, state.length_mm), {}, false};
+    for (const care::Carried& carried :
+         care::carry(state.history, state.today, care::rate_of(state), state.length_mm)) {
+        const care::PastService& service = state.history.services[carried.service];
+        care::Span span = care::meet(carried.surely, record.span);
+        const bool surely = !span.empty();
+        if (!surely) span = care::meet(carried.perhaps, record.span);
+        if (!span.empty()) record.been_through.push_back({carried.service, service.kind, service.day, surely, span});
+    }
+    std::stable_sort(record.been_through.begin(), record.been_through.end(),
+                     [](const Past& a, const Past& b) { return a.day > b.day; });
+    // Of a family without kinds nothing is recorded: unknown only where the record does not reach back.
+    record.complete = care::has_been_through(state, {"", "", {}}, record.span) == care::Truth::no;
+    return record;
+}
+
+}  // namespace
+
+std::vector<PartRecord> hair_of(const care::ClientState& state) {
+    std::vector<PartRecord> hair;
+    for (const care::Part part : {care::Part::roots, care::Part::mid_shaft, care::Part::ends}) {
+        if (part == care::Part::ends && !state.length_mm) continue;
+        if (PartRecord record = record_of(part, state); !record.span.empty()) hair.push_back(std::move(record));
+    }
+    return hair;
+}
+
+std::vector<GrowthNow> growth_of(const care::ClientState& state) {
+    std::vector<GrowthNow> all;
+    const care::GrowthRate rate = care::rate_of(state);
+    for (const char* name : {"texture", "colour"}) {
+        const care::PastService* last = care::last_of(state, *care::find_family(name));
+        if (!last) continue;
+        GrowthNow growth{last->kind, last->day, care::new_growth_since(*last, state.today, rate), false, rate.source};
+        if (last->line_mm && last->line_day <= state.today) {
+            growth.measured = true;
+            const std::string line = "line of demarcation measured on a photo of " +
+                                     date_of(last->line_day).toString(Qt::ISODate).toStdString();
+            growth.source = last->line_day == state.today ? line : line + ", carried on at the rate of " + rate.source;
+        }
+        all.push_back(std::move(growth));
+    }
+    return all;
+}
+
+std::string rate_sentence(const care::ClientState& state) {
+    const care::GrowthRate rate = care::rate_of(state);
+    if (state.own_rate) return "Measured on her and weighed against what is published: " + rate.source + ".";
+    if (state.group == care::HairGroup::unknown)
+        return "Published, over all groups of hair, since hers is not recorded: " + rate.source + ".";
+    return "Published, for her group of hair: " + rate.source + ".";
+}
+
+}  // namespace kempt::work
