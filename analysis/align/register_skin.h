@@ -26,6 +26,7 @@ struct Registered {
     Fit fit;
     std::vector<Tie> ties;    // of the last round
     int looked_for = 0;       // patches of the earlier photo with enough skin
+    double relief = 0;        // by how much the finest texture contradicts the rest, in standard uncertainties
     double skin_share = 0;    // of them, how many found their counterpart where the others say
     double standing_out = 0;  // of the guess that was taken, among all turns and shifts (coarse_search.h)
     double skin_mm2 = 0;      // seen in both, by the map

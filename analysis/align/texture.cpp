@@ -94,6 +94,15 @@ Texture texture_of(const Ground& ground, const std::vector<Band>& bands) {
     return out;
 }
 
+Texture without_first(const Texture& texture) {
+    std::vector<cv::Mat> bands;
+    cv::split(texture.texture, bands);
+    bands.erase(bands.begin());
+    Texture out{texture.ground, {}};
+    cv::merge(bands, out.texture);
+    return out;
+}
+
 std::vector<cv::Mat> weighted_bands(const Texture& texture) {
     std::vector<cv::Mat> bands;
     cv::split(texture.texture, bands);

@@ -24,6 +24,9 @@ struct Texture {
 // does not see shading and shadow at all.
 [[nodiscard]] Texture texture_of(const Ground& ground, const std::vector<Band>& bands);
 
+// Without its first band.
+[[nodiscard]] Texture without_first(const Texture& texture);
+
 // Times the weight, band by band.
 [[nodiscard]] std::vector<cv::Mat> weighted_bands(const Texture& texture);
 
