@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace kempt::combings {
 namespace {
@@ -90,11 +91,39 @@ Line part_of(const Line& line, size_t from, size_t to) {
     out.mass = median(out.strength);
     out.sign = line.sign;
     out.shadow = line.shadow;
+    out.noise = line.noise;
     return out;
 }
 
 double length_of(const Line& line) {
     return line.at.size() < 2 ? 0 : static_cast<double>(line.at.size() - 1) * 1.05;
+}
+
+// A walk that lost its strand may go on along noise or a faint neighbour: tails far fainter than the line are given back.
+void trim_tails(const Ridges& ridges, std::vector<int>& path, std::vector<char>& used) {
+    constexpr size_t window = 6;
+    constexpr float faint = 0.4f;
+    if (path.size() < 4 * window) return;
+    std::vector<float> strength;
+    for (const int k : path) strength.push_back(ridges.points[static_cast<size_t>(k)].strength);
+    const float least = faint * median(strength) * static_cast<float>(window);
+    const auto cut = [&](auto from, auto to) {  // points off the end until a whole window is strong
+        size_t off = 0;
+        for (; to - from > static_cast<std::ptrdiff_t>(2 * window); ++from, ++off)
+            if (std::accumulate(from, from + window, 0.f) >= least) break;
+        if (off == 0) return off;
+        while (*from < faint * median(strength)) ++from, ++off;
+        return off;
+    };
+    const size_t back = cut(strength.begin(), strength.end()), forth = cut(strength.rbegin(), strength.rend());
+    if (back + forth + 2 >= path.size()) return;
+    const auto release = [&](auto from, auto to) {
+        for (; from != to; ++from) used[static_cast<size_t>(*from)] = 0;
+    };
+    release(path.begin(), path.begin() + static_cast<std::ptrdiff_t>(back));
+    release(path.end() - static_cast<std::ptrdiff_t>(forth), path.end());
+    path.erase(path.end() - static_cast<std::ptrdiff_t>(forth), path.end());
+    path.erase(path.begin(), path.begin() + static_cast<std::ptrdiff_t>(back));
 }
 
 }  // namespace
@@ -106,15 +135,14 @@ std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options)
     Walker walker{ridges, used};
     // Strongest first, in 64 steps of the logarithm.
     const float least = static_cast<float>(options.start_snr) * ridges.noise;
-    const float least_bright = static_cast<float>(options.bright_snr) * ridges.noise;
     std::vector<std::vector<int>> levels(64);
     for (size_t i = 0; i < n; ++i) {
         const RidgePoint& p = ridges.points[i];
-        if (p.strength < (p.sign > 0 ? least : least_bright) || p.lean < 0.5f) continue;
+        if (p.strength < least || p.lean < 0.5f) continue;
         const int level = static_cast<int>(12 * std::log2(std::max(1e-6f, p.strength) / std::max(1e-6f, least)));
         levels[static_cast<size_t>(std::clamp(level, 0, 63))].push_back(static_cast<int>(i));
     }
-    std::vector<int> back, forth;
+    std::vector<int> back, forth, path;
     for (size_t level = levels.size(); level-- > 0;)
         for (const int i : levels[level]) {
             if (used[static_cast<size_t>(i)]) continue;
@@ -124,15 +152,16 @@ std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options)
             forth.clear();
             walker.walk(i, p.tx, p.ty, forth);
             walker.walk(i, -p.tx, -p.ty, back);
+            path.assign(back.rbegin(), back.rend());
+            path.push_back(i);
+            path.insert(path.end(), forth.begin(), forth.end());
+            trim_tails(ridges, path, used);
             Line line;
-            auto add = [&](int k) {
+            for (const int k : path) {
                 const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
                 line.at.emplace_back(q.x, q.y);
                 line.strength.push_back(q.strength);
-            };
-            for (size_t k = back.size(); k-- > 0;) add(back[k]);
-            add(i);
-            for (const int k : forth) add(k);
+            }
             if (length_of(line) < options.least_length_px) continue;
             line.mass = median(line.strength);
             line.sign = p.sign;
@@ -162,6 +191,7 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
     std::vector<std::vector<int>> cuts(lines.size());
     for (size_t l = 0; l < lines.size(); ++l)
         for (const bool last : {false, true}) {
+            if (lines[l].doubted()) continue;
             const cv::Point2f e = last ? lines[l].at.back() : lines[l].at.front();
             const cv::Point c = cell_of(e);
             // Nearest inner point of each other line (or of this one, far along it).
@@ -197,7 +227,9 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
             for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
                 for (const auto& [m, q] :
                      grid[static_cast<size_t>(j) * static_cast<size_t>(nx) + static_cast<size_t>(i)]) {
-                    if (m == l && std::abs(q - k) < 12) continue;
+                    if ((m == l && std::abs(q - k) < 12) ||
+                        (lines[static_cast<size_t>(m)].doubted() && !lines[static_cast<size_t>(l)].doubted()))
+                        continue;
                     const cv::Point2f d = lines[static_cast<size_t>(m)].at[static_cast<size_t>(q)] - p;
                     if (d.dot(d) < crowd_px * crowd_px) return true;
                 }

@@ -13,11 +13,13 @@ struct Line {
     std::vector<float> strength;  // of the ridge at each
     float sign = 1;               // -1: brighter than paper
     bool shadow = false;          // looks like the shadow of another
+    bool noise = false;           // no clearer than the noise of the photo makes lines
+    [[nodiscard]] bool doubted() const { return shadow || noise; }
     float mass = 0;               // median strength: in a sharp photo proportional to width times darkness
 };
 
 struct LineOptions {
-    double start_snr = 4.5, bright_snr = 6;  // a line starts at a point that clear
+    double start_snr = 4.5;  // a line starts at a point that clear
     double least_length_px = 4;
 };
 [[nodiscard]] std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options = {});

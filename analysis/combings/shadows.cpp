@@ -107,6 +107,25 @@ double usual_mass(const std::vector<Line>& lines) {
     return std::max(1e-6f, *middle);
 }
 
+// How surely a line is none of the paper's: its log likelihood ratio grows with strength^2 times length.
+double score_of(const Line& line) {
+    return line.mass * std::sqrt(static_cast<double>(line.at.size()));
+}
+
+// The score that lines of noise do not reach. Noise and compression make bright lines as often and as clear as dark ones
+// (12 rendered photos of qualities 62-95: the 98 % quantiles of false dark lines and of bright lines agree within a
+// tenth), while strands are darker than paper, or mirror the light along a few lines.
+double noise_score(const std::vector<Line>& lines) {
+    constexpr size_t enough = 60;
+    std::vector<double> bright;
+    for (const Line& line : lines)
+        if (line.sign < 0) bright.push_back(score_of(line));
+    if (bright.size() < enough) return 0;
+    const auto at = bright.begin() + static_cast<std::ptrdiff_t>(0.98 * static_cast<double>(bright.size()));
+    std::nth_element(bright.begin(), at, bright.end());
+    return 1.6 * *at;  // the largest of thousands
+}
+
 }  // namespace
 
 std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm) {
@@ -153,6 +172,8 @@ std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double 
         lines[l].shadow = shadow;
         out.push_back(std::move(lines[l]));
     }
+    const double least = noise_score(out);
+    for (Line& line : out) line.noise = score_of(line) < least;
     return out;
 }
 
@@ -167,7 +188,7 @@ std::vector<Line> without_shadows(std::vector<Line> lines, const Darkness& darkn
         for (size_t steps = 0; steps < lines.size(); ++steps) {
             const int next = partner[end];
             if (next < 0) return false;
-            if (!lines[static_cast<size_t>(next) / 2].shadow) return true;
+            if (!lines[static_cast<size_t>(next) / 2].doubted()) return true;
             end = static_cast<size_t>(next) ^ 1;
         }
         return false;
@@ -175,8 +196,9 @@ std::vector<Line> without_shadows(std::vector<Line> lines, const Darkness& darkn
     std::vector<Line> out;
     std::vector<char> take(lines.size(), 0);
     for (size_t l = 0; l < lines.size(); ++l)
-        take[l] = !lines[l].shadow || (leads_to_strand(2 * l) && leads_to_strand(2 * l + 1));
-    for (size_t l = 0; l < lines.size(); ++l) (take[l] ? out : shadows).push_back(std::move(lines[l]));
+        take[l] = !lines[l].doubted() || (leads_to_strand(2 * l) && leads_to_strand(2 * l + 1));
+    for (size_t l = 0; l < lines.size(); ++l)
+        if (take[l] || !lines[l].noise) (take[l] ? out : shadows).push_back(std::move(lines[l]));
     return out;
 }
 
