@@ -22,7 +22,7 @@ constexpr double most_spread = 1.3;  // what promises may be wrong by; the first
 // right ones here. 3 left the fewest errors over 0.5 mm on 40 rendered pairs (seeds 8000-8039) and still bears a third
 // of wrong places.
 constexpr double tukey = 3.0;
-constexpr double floor_mm = 0.05;    // ties are not told apart finer than this: pixels of 1/6 mm, correlated to a third
+constexpr double floor_mm = 0.05;  // ties are not told apart finer than this: pixels of 1/6 mm, correlated to a third
 
 using Normal = cv::Mat_<double>;
 

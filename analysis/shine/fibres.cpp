@@ -15,10 +15,10 @@ constexpr double gradient_mm = 0.15;
 // Surroundings that the light is divided by.
 constexpr double around_mm = 1.5;
 // Window over which a direction is taken.
-constexpr double window_mm = 0.5;
-// The quietest quarter of the windows; its upper end lies a sixth below their mean (noise of some 25 independent
-// places a window).
-constexpr double quiet_share = 0.25, quiet_to_mean = 1.2;
+constexpr double window_mm = 0.3;
+// The quietest quarter of the windows; its upper end lies about a quarter below their mean (noise of some ten
+// independent places a window).
+constexpr double quiet_share = 0.25, quiet_to_mean = 1.4;
 constexpr double stretch_mm = 6;
 constexpr double least_over_noise = 4;
 constexpr double least_voters = 0.1;  // share of the windows; below, no fibres can be seen at all

@@ -23,7 +23,7 @@ constexpr double least_certainty = 2;  // peak over its standard uncertainty
 // Surface light at an end of the region against the crest: above, a foot of the highlight lies outside.
 constexpr double most_foot = 0.35;
 // A width less certain than this (standard uncertainty over width) says nothing.
-constexpr double most_width_doubt = 0.25;
+constexpr double most_width_doubt = 0.12;
 constexpr double rad = 3.14159265358979 / 180;
 
 Error stopped() {

@@ -26,11 +26,11 @@
 namespace kempt::shine {
 
 struct ShineOptions {
-    double grid_px_per_mm = 8;     // the region is resampled to this, or to the photo's own scale when coarser
-    double least_length_mm = 15;   // of the region along the fibres: a shorter one cannot hold a highlight's feet
-    double least_alignment = 0.5;  // below: the fibres run about, a band cannot be read
-    double clipped_share = 0.005;  // of the region burnt out in all channels: above, no shine
-    double black_share = 0.02;     // of the region at the black level: above, no shine
+    double grid_px_per_mm = 8;      // the region is resampled to this, or to the photo's own scale when coarser
+    double least_length_mm = 15;    // of the region along the fibres: a shorter one cannot hold a highlight's feet
+    double least_alignment = 0.35;  // below: the fibres run about, a band cannot be read
+    double clipped_share = 0.005;   // of the region burnt out in all channels: above, no shine
+    double black_share = 0.02;      // of the region at the black level: above, no shine
 };
 
 struct ShineReadings {

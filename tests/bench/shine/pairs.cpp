@@ -2,8 +2,9 @@
 //   A, B  nothing changed; lamps set up again (direction within 4 degrees SD both ways, share of the key light 0.03 SD,
 //         evenness 0.5 %/cm SD), camera held anew (tilt to 12 degrees, 350-500 mm away), the region drawn again on the
 //         same hair with 1 mm of scatter at each corner.
-//   C     (every third pair) the same after a service that smooths: gloss x 1.8, lobe x 0.75, four of five flyaway
-//   hairs laid. D     (every sixth) the hair of A under another chair's lamps: what light_differs is for.
+//   C     (every third pair) the same after a service that smooths: gloss x 1.8, lobe x 0.75, nine of ten flyaway
+//         hairs laid.
+//   D     (every sixth) the hair of A under another chair's lamps: what light_differs is for.
 // A shot whose light differs from visit A's first shot by light_differs has no readings: the program compares nothing
 // then.
 #include <cstdio>
@@ -27,7 +28,10 @@ int shine_pairs(uint64_t first, uint64_t count) {
         options.hair_colour = static_cast<int>(pair % 7);
         options.gloss = chair.log_uniform(0.12, 0.4);
         options.px_per_mm = chair.uniform(8, 10.5);
-        const double streaks = chair.log_uniform(10, 28), spread = chair.uniform(24, 34);
+        // Lifted hairs shine out from dark hair and hide in fair: as many as make either look ruffled.
+        const double ruffled[render::hair_colours] = {10, 10, 20, 28, 45, 45, 45};
+        const double streaks = ruffled[options.hair_colour] * chair.log_uniform(0.75, 1.33),
+                     spread = chair.uniform(24, 34);
         const uint64_t person = pair * 7919 + 500009;
         std::optional<kempt::shine::LightSignature> before;
         double from_mm = 0, to_mm = 0;
@@ -52,7 +56,7 @@ int shine_pairs(uint64_t first, uint64_t count) {
                 if (visit == 2) {
                     panel.scene.hair.gloss *= 1.8;
                     panel.scene.hair.roughness_deg *= 0.75;
-                    panel.streaks_per_cm2 *= 0.2;
+                    panel.streaks_per_cm2 *= 0.1;
                 }
                 const ShineShot taken =
                     photograph_and_measure(panel, 1.0, pair * 100 + static_cast<uint64_t>(visit * 10 + shot));

@@ -99,7 +99,7 @@ int shine_table(const std::string& rows_path, const std::string& pairs_path) {
     class_table(out, rows, specs[0], "hair", "hair", hair_labels());
     out << "Re-photographed heads (two shots a visit, lamps set up again, region drawn again); the change to be found "
            "is "
-           "a smoothing service: gloss x 1.8, lobe x 0.75, four of five flyaway hairs laid.\n\n";
+           "a smoothing service: gloss x 1.8, lobe x 0.75, nine of ten flyaway hairs laid.\n\n";
     verdict_table(out, pairs, specs);
     light_line(out, pairs);
     return 0;
