@@ -100,7 +100,8 @@ class Neighbours {
 // Median over all points of how clear their line is.
 double usual_mass(const std::vector<Line>& lines) {
     std::vector<float> masses;
-    for (const Line& line : lines) masses.insert(masses.end(), line.at.size() / 5 + 1, line.mass);
+    for (const Line& line : lines)
+        if (!line.noise) masses.insert(masses.end(), line.at.size() / 5 + 1, line.mass);
     if (masses.empty()) return 1;
     const auto middle = masses.begin() + static_cast<std::ptrdiff_t>(masses.size() / 2);
     std::nth_element(masses.begin(), middle, masses.end());
@@ -130,6 +131,8 @@ double noise_score(const std::vector<Line>& lines) {
 
 std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm) {
     std::vector<Line> out;
+    const double least = noise_score(lines);
+    for (Line& line : lines) line.noise = score_of(line) < least;
     cv::Point2f mean_side(0, 0);
     const double reach_px = reach_mm * px_per_mm;
     const Neighbours neighbours(lines, bounds);
@@ -145,9 +148,9 @@ std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double 
     // one.
     cv::Point2f sum(0, 0);
     double votes = 0;
-    for (const auto& samples : seen)
-        for (const Beside& b : samples)
-            if (b.ratio < 0.45f) sum += b.normal, votes += 1;
+    for (size_t l = 0; l < lines.size(); ++l)
+        for (const Beside& b : seen[l])
+            if (b.ratio < 0.45f && !lines[l].noise) sum += b.normal, votes += 1;
     if (votes > 0) mean_side = sum * static_cast<float>(1 / votes);
     const double one_sided = cv::norm(mean_side);
     const cv::Point2f side = one_sided > 0 ? mean_side * static_cast<float>(1 / one_sided) : mean_side;
@@ -172,8 +175,6 @@ std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double 
         lines[l].shadow = shadow;
         out.push_back(std::move(lines[l]));
     }
-    const double least = noise_score(out);
-    for (Line& line : out) line.noise = score_of(line) < least;
     return out;
 }
 
