@@ -22,11 +22,11 @@ QString padded(const QString& words, int width) {
 }  // namespace
 
 const QVector<Command>& all_commands() {
-    static const QVector<Command> commands{card_command(),    measure_command(), demo_command(),     client_command(),
-                                           visit_command(),   photo_command(),   marks_command(),    grade_command(),
-                                           service_command(), target_command(),  progress_command(), compare_command(),
-                                           report_command(),  check_command(),   backup_command(),   restore_command(),
-                                           export_command(),  desk_command(),    help_command(),     version_command()};
+    static const QVector<Command> commands{
+        card_command(),   measure_command(), demo_command(),    client_command(), visit_command(),    photo_command(),
+        marks_command(),  grade_command(),   service_command(), target_command(), progress_command(), plan_command(),
+        due_command(),    compare_command(), report_command(),  check_command(),  backup_command(),   restore_command(),
+        export_command(), desk_command(),    help_command(),    version_command()};
     return commands;
 }
 

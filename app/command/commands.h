@@ -16,6 +16,8 @@ namespace kempt::command {
 [[nodiscard]] Command service_command();
 [[nodiscard]] Command target_command();
 [[nodiscard]] Command progress_command();
+[[nodiscard]] Command plan_command();
+[[nodiscard]] Command due_command();
 [[nodiscard]] Command compare_command();
 [[nodiscard]] Command report_command();
 [[nodiscard]] Command check_command();

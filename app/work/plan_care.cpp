@@ -43,12 +43,11 @@ std::string missing_in(const care::Setting& setting, const care::Coverage& cover
     return {};
 }
 
-Result<PlannedTimeline> solved(const care::Application& application, const Progress& progress) {
+Result<PlannedTimeline> solved(const care::Application& application) {
     const auto timeline = care::solve(application);
     if (!timeline) return timeline.error();
     PlannedTimeline planned{application, *timeline, {}};
     if (timeline->works) return planned;
-    if (tell(progress, 0, "looking for what would make an order work") == Go::stop) return stopped();
     for (const care::Remedy& remedy : care::what_would_help(application)) {
         ProvenRemedy proven{remedy, {}};
         for (const care::Application& round : remedy.rounds) {
@@ -61,8 +60,8 @@ Result<PlannedTimeline> solved(const care::Application& application, const Progr
     return planned;
 }
 
-Result<ServicePlan> plan_service(const PlannedItem& item, const care::ClientState& state, const care::Advice& advice,
-                                 const PlanRequest& request, const Progress& progress) {
+ServicePlan plan_service(const PlannedItem& item, const care::ClientState& state, const care::Advice& advice,
+                         const PlanRequest& request) {
     ServicePlan plan{item.service, care::coverage_of(item.service, state), {}, {}, false};
     plan.stopped = is_stopped(advice, item.service.kind);
     if (!item.setting) return plan;
@@ -83,11 +82,8 @@ Result<ServicePlan> plan_service(const PlannedItem& item, const care::ClientStat
     }
     application->under = request.under;
     application->over = request.over;
-    auto timeline = solved(*application, progress);
-    if (timeline)
+    if (auto timeline = solved(*application))
         plan.timeline = std::move(*timeline);
-    else if (timeline.error().kind == ErrorKind::cancelled)
-        return timeline.error();
     else
         plan.no_timeline = timeline.error().sentence();
     return plan;
@@ -113,10 +109,9 @@ Result<CarePlan> plan_of(const care::ClientState& state, const PlanRequest& requ
     plan.questions = care::questions_of(plan.advice);
     const double count = static_cast<double>(request.services.size());
     for (std::size_t i = 0; i < request.services.size(); ++i) {
-        const Progress within = part_of(progress, static_cast<double>(i) / count, static_cast<double>(i + 1) / count);
-        auto service = plan_service(request.services[i], state, plan.advice, request, within);
-        if (!service) return service.error();
-        plan.services.push_back(std::move(*service));
+        if (tell(progress, static_cast<double>(i) / count, "looking for an order of work") == Go::stop)
+            return stopped();
+        plan.services.push_back(plan_service(request.services[i], state, plan.advice, request));
     }
     plan.hair = hair_of(state);
     plan.rate = care::rate_of(state);

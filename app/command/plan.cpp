@@ -1,0 +1,174 @@
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+
+#include "command/commands.h"
+#include "command/options.h"
+#include "domain/clock.h"
+#include "domain/words.h"
+#include "work/keep_records.h"
+#include "work/open_book.h"
+#include "work/plan_json.h"
+#include "work/plan_words.h"
+
+namespace kempt::command {
+
+namespace {
+
+// Options that say something of the planned service, by the member of the request that they become.
+struct Said {
+    Option option;
+    const char* member;
+    bool timeline = false;
+};
+
+const QVector<Said>& all_said() {
+    const QStringList yes_no{q("yes"), q("no")}, test{q("passed"), q("failed"), q("none")};
+    static const QVector<Said> said{
+        {may("from-mm", Type::number, "MM", "where it begins, from the scalp (0)"), "from_mm"},
+        {may("to-mm", Type::number, "MM", "where it ends (the ends)"), "to_mm"},
+        {flag("new-growth", "a retouch: from the scalp to the line of demarcation"), "new_growth_only"},
+        {may("sections", Type::text, "A,B", "head sections, with commas (the whole head)"), "sections"},
+        {may("strength", Type::text, "S", "of the product", {q("mild"), q("regular"), q("super")}), "strength"},
+        {may("minutes", Type::number, "N", "planned"), "minutes"},
+        {may("most-minutes", Type::number, "N", "the most that the maker's directions allow"), "most_minutes"},
+        {may("temperature", Type::number, "C", "of the iron, degrees Celsius"), "temperature_c"},
+        {may("passes", Type::number, "N", "of the iron"), "passes"},
+        {may("strand-test", Type::text, "R", "its result", test), "strand_test"},
+        {may("patch-test", Type::text, "R", "its result, with this product", test), "patch_test"},
+        {may("patch-test-hours", Type::number, "N", "since it was put on"), "patch_test_hours"},
+        {may("at-home", Type::text, "A", "done at home", yes_no), "at_home"},
+        {may("touches-scalp", Type::text, "A", "the product reaches the scalp", yes_no), "touches_scalp"},
+        {may("formaldehyde", Type::text, "A", "the product releases it", yes_no), "releases_formaldehyde"},
+        {may("data-sheet", Type::text, "A", "the safety data sheet is at hand", yes_no), "data_sheet"},
+        {may("wet", Type::text, "A", "the hair is wet", yes_no), "hair_is_wet"},
+        {may("protectant", Type::text, "A", "a heat protectant is used", yes_no), "heat_protectant"},
+        {may("tight", Type::text, "A", "the style pulls", yes_no), "tight"},
+        {may("adds-hair", Type::text, "A", "the style adds hair", yes_no), "adds_hair"},
+        {may("strand-minutes", Type::number, "N", "that a strand of the mid-shaft needed"), "strand_minutes", true},
+        {may("roots-minutes", Type::number, "N", "that a strand at the roots needed"), "roots_minutes", true},
+        {may("ends-minutes", Type::number, "N", "that a strand at the ends needed"), "ends_minutes", true},
+        {may("hands", Type::number, "N", "people who apply it (1)"), "hands", true},
+        {may("apply", Type::text, "LIST", "minutes to apply: 'nape=0.5/1/0.5,crown=...', roots/mid-shaft/ends"),
+         "sections", true}};
+    return said;
+}
+
+QJsonArray listed(const QString& text) {
+    QJsonArray list;
+    for (const QString& one : text.split(u',', Qt::SkipEmptyParts)) list.append(one.trimmed());
+    return list;
+}
+
+// "nape=0.5/1/0.5"
+Result<QJsonArray> minutes_to_apply(const QString& text) {
+    QJsonArray sections;
+    for (const QString& one : text.split(u',', Qt::SkipEmptyParts)) {
+        const QStringList sides = one.split(u'='), minutes = sides.last().split(u'/');
+        if (sides.size() != 2 || minutes.size() != 3)
+            return usage_error(q("'%1' after '--apply' is not like nape=0.5/1/0.5.").arg(one));
+        QJsonObject section{{"name", sides.first().trimmed()}};
+        const char* parts[] = {"roots", "mid_shaft", "ends"};
+        for (int i = 0; i < 3; ++i) {
+            bool number = false;
+            const double value = minutes[i].toDouble(&number);
+            if (!number) return usage_error(q("'%1' after '--apply' is not like nape=0.5/1/0.5.").arg(one));
+            section[QLatin1String(parts[i])] = value;
+        }
+        sections.append(section);
+    }
+    return sections;
+}
+
+Status add_said(const Arguments& arguments, const Said& said, QJsonObject& service, QJsonObject& timeline) {
+    const QString& name = said.option.name;
+    if (!arguments.has(name)) return Done{};
+    QJsonObject& into = said.timeline ? timeline : service;
+    const QString member = QLatin1String(said.member), text = arguments.text(name);
+    if (name == u"apply") {
+        const auto sections = minutes_to_apply(text);
+        if (!sections) return sections.error();
+        into[member] = sections.value();
+    } else if (name == u"sections") {
+        into[member] = listed(text);
+    } else if (name == u"strand-test" || name == u"patch-test") {
+        if (text == u"none")
+            into[name == u"strand-test" ? "strand_tested" : "patch_tested"] = false;
+        else
+            into[member] = text;
+    } else if (said.option.type == Type::number) {
+        into[member] = arguments.number(name);
+    } else if (said.option.type == Type::flag || said.option.choices.contains(q("yes"))) {
+        into[member] = text == u"yes";
+    } else {
+        into[member] = text;
+    }
+    return Done{};
+}
+
+// From the options; the same reader as for a file checks it.
+Result<work::PlanRequest> request_of(const Arguments& arguments) {
+    if (arguments.has(q("request"))) {
+        for (const Said& said : all_said())
+            if (arguments.has(said.option.name) || arguments.has(q("service")))
+                return usage_error(q("Say the services in the file or as options, not both."));
+        QFile file(arguments.text(q("request")));
+        if (!file.open(QIODevice::ReadOnly) || file.size() > 1 << 20)
+            return Error{ErrorKind::io, "plan-unread",
+                         q("The request '%1' could not be read.").arg(file.fileName()).toStdString(), "",
+                         "Give a JSON file below 1 MiB."};
+        return work::request_from_json(file.readAll());
+    }
+    QJsonObject service, timeline;
+    for (const Said& said : all_said()) {
+        if (arguments.has(said.option.name) && !arguments.has(q("service")))
+            return usage_error(q("Option '--%1' goes with '--service'.").arg(said.option.name));
+        if (const Status status = add_said(arguments, said, service, timeline); !status) return status.error();
+    }
+    if (!arguments.has(q("service"))) return work::PlanRequest{};
+    service["kind"] = arguments.text(q("service"));
+    if (!timeline.isEmpty()) service["timeline"] = timeline;
+    return work::request_from_json(QJsonDocument(QJsonObject{{"services", QJsonArray{service}}}).toJson());
+}
+
+Result<Answer> plan(const Arguments& arguments, const Progress& progress) {
+    auto request = request_of(arguments);
+    if (!request) return request.error();
+    const auto book = work::open_book(arguments.book());
+    if (!book) return book.error();
+    work::PlanOptions options{arguments.id(q("client")),
+                              arguments.has(q("today")) ? arguments.day(q("today")) : Clock().today(),
+                              std::move(*request)};
+    if (arguments.has(q("dye-day"))) options.request.dye_day = arguments.day(q("dye-day"));
+    const auto client = work::client_of(**book, options.client);
+    if (!client) return client.error();
+    const auto planned = work::plan_care(**book, options, progress);
+    if (!planned) return planned.error();
+    Answer answer;
+    answer.json = work::json_of_plan(*planned);
+    answer.json["client"] = QJsonObject{{"id", client->id}, {"name", client->name}};
+    answer.lines.append(q("%1, %2").arg(client->name.simplified(), work::text_of(planned->today)));
+    answer.lines += work::lines_of(*planned);
+    return answer;
+}
+
+}  // namespace
+
+Command plan_command() {
+    QVector<Option> options{client_option(),
+                            may("service", Type::text, "KIND", "what is planned (nothing)", service_kinds())};
+    for (const Said& said : all_said()) options.append(said.option);
+    options += {may("request", Type::text, "FILE.json", "planned services as JSON, for more than one"),
+                may("dye-day", Type::day, "DAY", "of a dye that is planned, for its patch test"),
+                may("today", Type::day, "DAY", "the day of the plan (today)")};
+    return {q("plan"),
+            q("what speaks against a service, what to check first, in which order and when"),
+            false,
+            {{q(""),
+              q("Says what speaks against a service and what to check first; nothing clears one."),
+              {book_taken()},
+              options,
+              plan}}};
+}
+
+}  // namespace kempt::command
