@@ -6,50 +6,64 @@
 namespace kempt::combings {
 namespace {
 
-constexpr int window = 26;        // px of a line that speak for its end: two millimetres of hair
+// Up to so many px of a line speak for its end, 5 mm of straight hair: two lines that cross at 8 degrees lie on one
+// ridge for as long, and only a direction known to a degree or two tells which way each goes on.
+constexpr int window = 64;
+constexpr size_t least_window = 10;
 constexpr float point_sd = 0.2f;  // px, of a ridge point across its line, as rendered photos of all kinds show it
+// A cubic follows an arc well over 40 degrees of it. Where it misses the points by more, the line is none of one bend.
+constexpr double most_turn = 0.7, most_miss_px = 0.35;
 
-// Quadratic through the last points by least squares, over the distance s from the end (s <= 0 inward). The curvature
-// is held towards 0 with a standard deviation of `usual`.
-void fit_end(const std::vector<cv::Point2f>& points, float usual, LineEnd& end) {
-    // A parabola follows an arc well over 40 degrees of it, not over more.
-    constexpr double most_turn = 0.7;
-    constexpr size_t least = 10;
-    size_t count = points.size();
-    const auto turn = [&](size_t m) {
-        const cv::Point2f a = points[0] - points[m / 3], b = points[2 * m / 3] - points[m - 1];
-        return 1.5 * std::abs(std::atan2(a.cross(b), static_cast<double>(a.dot(b))));
-    };
-    while (count > least && turn(count) > most_turn) count = std::max(least, count * 4 / 5);
-    const std::vector<cv::Point2f> p(points.begin(), points.begin() + static_cast<std::ptrdiff_t>(count));
-    const int n = static_cast<int>(count);
-    // Local frame: chord of the window.
-    cv::Point2f chord = p[0] - p[static_cast<size_t>(n - 1)];
+// Cubic through the first `count` points by least squares, over the distance u along their chord (u <= 0 inward). The
+// curvature and its change along the line are held towards 0 with the standard deviations that they have among this
+// photo's strands. Gives the RMS of what it misses.
+double fit_cubic(const std::vector<cv::Point2f>& points, size_t count, const Bends& usual, LineEnd& end) {
+    cv::Point2f chord = points[0] - points[count - 1];
     const float length = std::max(1e-3f, static_cast<float>(cv::norm(chord)));
     chord *= 1 / length;
     const cv::Point2f across(-chord.y, chord.x);
-    // v = a + b u + c u^2 with u along the chord from the end, inward negative.
-    cv::Matx33d m = cv::Matx33d::zeros();
-    cv::Vec3d r(0, 0, 0);
-    for (const cv::Point2f& q : p) {
-        const cv::Point2f d = q - p[0];
-        const double u = d.dot(chord), v = d.dot(across), w[3] = {1, u, u * u};
-        for (int i = 0; i < 3; ++i) {
-            for (int j = 0; j < 3; ++j) m(i, j) += w[i] * w[j];
+    cv::Matx44d m = cv::Matx44d::zeros();
+    cv::Vec4d r(0, 0, 0, 0);
+    for (size_t k = 0; k < count; ++k) {
+        const cv::Point2f d = points[k] - points[0];
+        const double u = d.dot(chord) / length, v = d.dot(across), w[4] = {1, u, u * u, u * u * u};
+        for (int i = 0; i < 4; ++i) {
+            for (int j = 0; j < 4; ++j) m(i, j) += w[i] * w[j];
             r[i] += w[i] * v;
         }
     }
     const double variance = point_sd * point_sd * 2;  // neighbours share their noise
-    m(2, 2) += variance / (0.25 * usual * usual);
+    const double l = length, bend = 0.5 * usual.curvature * l * l, change = usual.change * l * l * l / 6;
+    m(2, 2) += variance / (bend * bend), m(3, 3) += variance / (change * change);
     m(0, 0) += 1e-6, m(1, 1) += 1e-6;
-    const cv::Matx33d inverse = m.inv(cv::DECOMP_CHOLESKY);
-    const cv::Vec3d k = inverse * r;
-    const double slope = k[1], norm = std::sqrt(1 + slope * slope);
-    end.at = p[0] + static_cast<float>(k[0]) * across;
+    const cv::Matx44d inverse = m.inv(cv::DECOMP_CHOLESKY);
+    const cv::Vec4d k = inverse * r;
+    const double slope = k[1] / l, norm = std::sqrt(1 + slope * slope);
+    end.at = points[0] + static_cast<float>(k[0]) * across;
     end.ahead = (chord + static_cast<float>(slope) * across) * static_cast<float>(1 / norm);
-    end.curvature = static_cast<float>(2 * k[2] / (norm * norm * norm));
-    end.direction_sd = static_cast<float>(std::sqrt(std::max(1e-8, variance * inverse(1, 1))));
-    end.curvature_sd = static_cast<float>(2 * std::sqrt(std::max(0.0, variance * inverse(2, 2))));
+    end.curvature = static_cast<float>(2 * k[2] / (l * l * norm * norm * norm));
+    end.change = static_cast<float>(6 * k[3] / (l * l * l));
+    end.direction_sd = static_cast<float>(std::sqrt(std::max(1e-8, variance * inverse(1, 1) / (l * l))));
+    end.curvature_sd = static_cast<float>(2 * std::sqrt(std::max(0.0, variance * inverse(2, 2))) / (l * l));
+    end.change_sd = static_cast<float>(6 * std::sqrt(std::max(0.0, variance * inverse(3, 3))) / (l * l * l));
+    double miss = 0;
+    for (size_t i = 0; i < count; ++i) {
+        const cv::Point2f d = points[i] - points[0];
+        const double u = d.dot(chord) / l, v = d.dot(across) - (k[0] + u * (k[1] + u * (k[2] + u * k[3])));
+        miss += v * v;
+    }
+    return std::sqrt(miss / static_cast<double>(count));
+}
+
+void fit_end(const std::vector<cv::Point2f>& points, const Bends& usual, LineEnd& end) {
+    const auto turn = [&](size_t m) {
+        const cv::Point2f a = points[0] - points[m / 3], b = points[2 * m / 3] - points[m - 1];
+        return 1.5 * std::abs(std::atan2(a.cross(b), static_cast<double>(a.dot(b))));
+    };
+    size_t count = std::min(static_cast<size_t>(window), points.size());
+    const auto shorter = [&] { count = std::max(least_window, count * 4 / 5); };
+    while (count > least_window && turn(count) > most_turn) shorter();
+    while (fit_cubic(points, count, usual, end) > most_miss_px && count > least_window) shorter();
 }
 
 std::vector<cv::Point2f> last_points(const Line& line, bool last, int most) {
@@ -62,24 +76,32 @@ std::vector<cv::Point2f> last_points(const Line& line, bool last, int most) {
 
 }  // namespace
 
-float usual_curvature(const std::vector<Line>& lines) {
-    double sum = 0, n = 0;
+Bends usual_bends(const std::vector<Line>& lines) {
+    double curvature = 0, change = 0, n = 0, changes = 0;
     LineEnd probe;
-    for (const Line& line : lines)
-        if (static_cast<int>(line.at.size()) >= window) {
-            fit_end(last_points(line, true, window), 0.05f, probe);
-            sum += std::min(0.0036f, probe.curvature * probe.curvature), n += 1;
-        }
-    // Not below the bend of straight hair (a radius of some 20 cm at 12 px/mm).
-    return std::max(0.0015f, static_cast<float>(n > 0 ? std::sqrt(sum / n) : 0.01));
+    for (const Line& line : lines) {
+        if (line.noise || line.at.size() < 26) continue;
+        fit_end(last_points(line, true, window), {0.05f, 0.002f}, probe);
+        const auto true_square = [](float value, float sd, float most) {
+            return std::min(most * most, std::max(0.f, value * value - sd * sd));
+        };
+        curvature += true_square(probe.curvature, probe.curvature_sd, 0.06f), n += 1;
+        if (line.at.size() >= window) change += true_square(probe.change, probe.change_sd, 0.002f), changes += 1;
+    }
+    // Not below the bend of straight hair (a radius of 17 cm at 12 px/mm), which changes over some 30 mm.
+    Bends out;
+    out.curvature = std::max(0.0005f, static_cast<float>(n > 0 ? std::sqrt(curvature / n) : 0.01));
+    out.change = std::max(5e-6f, static_cast<float>(changes > 2 ? std::sqrt(change / changes) : 0.02 * out.curvature));
+    return out;
 }
 
-LineEnd end_of(const std::vector<cv::Point2f>& inward, float usual, const Darkness& darkness) {
+LineEnd end_of(const std::vector<cv::Point2f>& inward, const Bends& usual, const Darkness& darkness) {
     LineEnd end;
     const std::vector<cv::Point2f> p(
         inward.begin(), inward.begin() + std::min<std::ptrdiff_t>(window, static_cast<std::ptrdiff_t>(inward.size())));
     fit_end(p, usual, end);
-    end.usual = usual;
+    end.usual = usual.curvature;
+    end.usual_change = usual.change;
     std::vector<float> dark;
     for (size_t i = 0; i < std::min<size_t>(12, p.size()); ++i) dark.push_back(darkness.at(p[i].x, p[i].y));
     std::nth_element(dark.begin(), dark.begin() + static_cast<std::ptrdiff_t>(dark.size() / 2), dark.end());
@@ -94,7 +116,7 @@ LineEnd end_of(const std::vector<cv::Point2f>& inward, float usual, const Darkne
 
 std::vector<LineEnd> ends_of(const std::vector<Line>& lines, const Darkness& darkness) {
     std::vector<LineEnd> ends(2 * lines.size());
-    const float usual = usual_curvature(lines);
+    const Bends usual = usual_bends(lines);
     for (size_t e = 0; e < ends.size(); ++e) {
         ends[e] = end_of(last_points(lines[e / 2], e % 2 == 1, window), usual, darkness);
         ends[e].line = static_cast<int>(e / 2);

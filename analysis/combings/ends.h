@@ -17,17 +17,23 @@ struct LineEnd {
     float curvature = 0;     // 1/px, signed: above 0 turns from x towards y
     float direction_sd = 0;  // radians
     float curvature_sd = 0;
-    float usual = 0.01f;   // RMS curvature of the photo's strands
+    float change = 0, change_sd = 0;  // of the curvature along the line, 1/px^2
+    float usual = 0.01f, usual_change = 2e-4f;  // of the photo's strands
     float peak = 0;        // size of the darkness along the last piece of the line
     float sign = 1;        // of that darkness
     float ahead_dark = 0;  // 0 paper .. 1 as dark as the line, over the pixels just ahead
     [[nodiscard]] cv::Point2f across() const { return {-ahead.y, ahead.x}; }
 };
 
-// How curved this photo's strands are, RMS in 1/px over its long lines: coils need another prior than straight hair.
-[[nodiscard]] float usual_curvature(const std::vector<Line>& lines);
+// How curved this photo's strands are and how fast that changes along them, RMS over its long lines: coils need another
+// prior than straight hair.
+struct Bends {
+    float curvature = 0.01f;  // 1/px
+    float change = 2e-4f;     // 1/px^2
+};
+[[nodiscard]] Bends usual_bends(const std::vector<Line>& lines);
 // From the points of a line, the end first.
-[[nodiscard]] LineEnd end_of(const std::vector<cv::Point2f>& inward, float usual_curvature, const Darkness& darkness);
+[[nodiscard]] LineEnd end_of(const std::vector<cv::Point2f>& inward, const Bends& usual, const Darkness& darkness);
 // Ends 2 l and 2 l + 1 belong to line l.
 [[nodiscard]] std::vector<LineEnd> ends_of(const std::vector<Line>& lines, const Darkness& darkness);
 

@@ -12,7 +12,7 @@ namespace kempt::combings {
 
 // Joins ends that are reached from each other, and lengthens those that go on by themselves.
 // paper_sd: SD of the darkness of bare paper over a few pixels.
-[[nodiscard]] std::vector<Chain> follow_ends(std::vector<Chain> chains, float usual_curvature, float paper_sd,
+[[nodiscard]] std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, float paper_sd,
                                              const Darkness& darkness);
 
 }  // namespace kempt::combings

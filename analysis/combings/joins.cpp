@@ -171,14 +171,14 @@ double disagreement(const LineEnd& e, const LineEnd& f) {
     const double ke = e.curvature, kf = -f.curvature;
     const double direction = e.direction_sd * e.direction_sd + f.direction_sd * f.direction_sd + 0.02 * 0.02;
     // Curvature may change on the way, on curly hair more.
-    const double bend_sd =
-        0.5 * std::hypot(e.curvature_sd, f.curvature_sd) + 0.0012 + 0.3 * e.usual * std::min(1.0, way / 30);
+    const double drift = std::min(1.2 * e.usual, 0.7 * e.usual_change * way);
+    const double bend_sd = 0.5 * std::hypot(e.curvature_sd, f.curvature_sd) + 0.0003 + 0.5 * drift;
     const double turn_miss = turn - 0.5 * (ke + kf) * way, skew_miss = skew - (ke - kf) * way / 6;
     const double place = 0.35 / std::max(gap, 1.5);
     double cost = 0.5 * turn_miss * turn_miss / (direction + bend_sd * bend_sd * way * way);
     cost += 0.5 * skew_miss * skew_miss / (direction + 4 * place * place + bend_sd * bend_sd * way * way / 9);
-    const double bend_var = e.curvature_sd * e.curvature_sd + f.curvature_sd * f.curvature_sd + 0.002 * 0.002 +
-                            0.3 * e.usual * e.usual * (1 + way / 15);
+    const double bend_var =
+        e.curvature_sd * e.curvature_sd + f.curvature_sd * f.curvature_sd + 0.001 * 0.001 + 4 * drift * drift;
     cost += 0.25 * std::min(9.0, (ke - kf) * (ke - kf) / bend_var);
     const double tone = std::log(static_cast<double>(e.peak) / f.peak) / 0.35;
     return cost + 0.5 * std::min(16.0, tone * tone);
@@ -205,11 +205,11 @@ Join weigh(const std::vector<LineEnd>& ends, int a, int b, const Darkness& darkn
 }
 
 std::vector<LineEnd> seen_with_joins(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
-                                     const std::vector<Join>& joins, float usual, const Darkness& darkness) {
+                                     const std::vector<Join>& joins, const Bends& usual, const Darkness& darkness) {
     std::vector<int> partner(ends.size(), -1);
     for (const Join& q : joins) partner[static_cast<size_t>(q.a)] = q.b, partner[static_cast<size_t>(q.b)] = q.a;
     std::vector<LineEnd> out = ends;
-    constexpr size_t enough = 40;  // px
+    constexpr size_t enough = 64;  // px
     for (size_t e = 0; e < ends.size(); ++e) {
         if (lines[e / 2].at.size() >= enough) continue;
         std::vector<cv::Point2f> path;

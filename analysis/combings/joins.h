@@ -34,7 +34,7 @@ struct Join {
 // The ends again, each seen with the lines that are joined on behind it: a short piece between two crossings says
 // little about its direction.
 [[nodiscard]] std::vector<LineEnd> seen_with_joins(const std::vector<Line>& lines, const std::vector<LineEnd>& ends,
-                                                   const std::vector<Join>& joins, float usual_curvature,
+                                                   const std::vector<Join>& joins, const Bends& usual,
                                                    const Darkness& darkness);
 
 // Cost of a join; above `limit` the costly parts are not worked out.

@@ -142,7 +142,7 @@ Piece starting_at(const Chain& c, int side) {
     return side ? piece_of(c, n - 1, 0) : piece_of(c, 0, n - 1);
 }
 
-void apply(std::vector<Chain>& chains, const Ride& ride, float usual, const Darkness& darkness) {
+void apply(std::vector<Chain>& chains, const Ride& ride, const Bends& usual, const Darkness& darkness) {
     Chain &a = chains[static_cast<size_t>(ride.e.chain)], &b = chains[static_cast<size_t>(ride.f.chain)],
           &host = chains[static_cast<size_t>(ride.host)];
     const int n = static_cast<int>(host.at.size()), sense = ride.to >= ride.from ? 1 : -1;
@@ -206,7 +206,7 @@ void apply(std::vector<Chain>& chains, const Ride& ride, float usual, const Dark
 
 }  // namespace
 
-std::vector<Chain> join_along(std::vector<Chain> chains, float usual, const Darkness& darkness,
+std::vector<Chain> join_along(std::vector<Chain> chains, const Bends& usual, const Darkness& darkness,
                               const RideOptions& options) {
     for (int pass = 0; pass < 8; ++pass) {
         const ChainMap map(chains, darkness.size());

@@ -14,7 +14,7 @@ struct RideOptions {
     double most_cost = 14;  // of a ride: two torn ends cost 20
 };
 // Joins loose ends along shared lines, and decides at each which of the two strands goes which way.
-[[nodiscard]] std::vector<Chain> join_along(std::vector<Chain> chains, float usual_curvature, const Darkness& darkness,
+[[nodiscard]] std::vector<Chain> join_along(std::vector<Chain> chains, const Bends& usual, const Darkness& darkness,
                                             const RideOptions& options = {});
 
 }  // namespace kempt::combings

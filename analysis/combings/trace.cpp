@@ -30,7 +30,7 @@ Error cancelled() {
 
 // Again and again: after the first time each end is seen with what the last time joined on behind it.
 std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& darkness, float paper_sd) {
-    const float usual = usual_curvature(lines);
+    const Bends usual = usual_bends(lines);
     std::vector<LineEnd> ends = ends_of(lines, darkness);
     std::vector<Join> joins;
     for (int pass = 0; pass < 4; ++pass) {
