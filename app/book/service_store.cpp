@@ -1,12 +1,34 @@
 #include "book/service_store.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
+
 #include "book/store_help.h"
+#include "domain/words.h"
 
 namespace kempt::store {
 
 namespace {
 
-const QString columns = QStringLiteral("id, client, visit, done_on, kind, note");
+const QString details = QStringLiteral(
+    "from_mm, to_mm, sections, strength, minutes, most_minutes, temperature_c, passes, strand_test, patch_test, "
+    "patch_test_on, patch_test_where, result, reaction, at_home");
+const QString columns = QStringLiteral("id, client, visit, done_on, kind, note, ") + details;
+
+QString json_of(const QStringList& sections) {
+    return QString::fromUtf8(QJsonDocument(QJsonArray::fromStringList(sections)).toJson(QJsonDocument::Compact));
+}
+
+QStringList sections_of(sql::Row& row) {
+    const QJsonDocument json = QJsonDocument::fromJson(row.text().toUtf8());
+    if (!json.isArray()) row.mark_broken();
+    QStringList sections;
+    for (const QJsonValue& section : json.array()) {
+        if (!head_sections().contains(section.toString())) row.mark_broken();
+        sections.append(section.toString());
+    }
+    return sections;
+}
 
 Service service_of(sql::Row& row) {
     Service service;
@@ -16,7 +38,53 @@ Service service_of(sql::Row& row) {
     service.date = row.date();
     service.kind = row.text();
     service.note = row.text();
+    service.from_mm = row.real();
+    service.to_mm = row.real_or_null();
+    service.sections = sections_of(row);
+    service.strength = row.text();
+    service.minutes = row.real_or_null();
+    service.most_minutes = row.real_or_null();
+    service.temperature_c = row.real_or_null();
+    service.passes = row.small_or_null();
+    service.strand_test = row.text();
+    service.patch_test = row.text();
+    service.patch_test_on = row.date_or_null();
+    service.patch_test_where = row.text();
+    service.result = row.text();
+    service.reaction = row.flag_or_null();
+    service.at_home = row.flag_or_null();
     return service;
+}
+
+// In the order of `details`.
+QVariantList detail_values(const Service& s) {
+    return sql::values(s.from_mm, s.to_mm, json_of(s.sections), s.strength, s.minutes, s.most_minutes, s.temperature_c,
+                       s.passes, s.strand_test, s.patch_test, s.patch_test_on, s.patch_test_where, s.result, s.reaction,
+                       s.at_home);
+}
+
+// The bounds are those of care::checked: what the book holds can always be asked about.
+Status sensible_details(const Service& s) {
+    constexpr double longest_mm = 6000, day_minutes = 24 * 60, hottest_c = 1000, most_passes = 1000;
+    for (const Status& status :
+         {need_up_to(s.from_mm, longest_mm, "beginning, in mm from the scalp,"),
+          need_up_to(s.to_mm, longest_mm, "end, in mm from the scalp,"), need_up_to(s.minutes, day_minutes, "minutes"),
+          need_up_to(s.most_minutes, day_minutes, "maker's minutes"),
+          need_up_to(s.temperature_c, hottest_c, "temperature"),
+          need_up_to(s.passes ? std::optional<double>(*s.passes) : std::nullopt, most_passes, "number of passes"),
+          need_word(s.strength, strengths(), "strength"), need_word(s.strand_test, test_results(), "strand test"),
+          need_word(s.patch_test, test_results(), "patch test")})
+        if (!status) return status;
+    for (const QString& section : s.sections)
+        if (Status known = need_word(section, head_sections(), "head section"); !known || section.isEmpty())
+            return known ? invalid("word-unknown", "A head section has no name.", "Leave it out.") : known;
+    if (s.to_mm && *s.to_mm < s.from_mm)
+        return invalid("service-stretch", "The service ends before it begins.", "Give the end beyond the beginning.");
+    if (!s.patch_test_on) return Done{};
+    if (Status dated = need_date(*s.patch_test_on, "patch test"); !dated) return dated;
+    if (*s.patch_test_on > s.date)
+        return invalid("patch-test-late", "The patch test was put on after the service.", "Correct one of the days.");
+    return Done{};
 }
 
 // A visit, when named, is one of the same client.
@@ -24,6 +92,7 @@ Status sensible(Book& book, const Service& s, Id client) {
     if (s.kind.trimmed().isEmpty())
         return invalid("service-kind", "The service does not say what was done.", "Choose its kind.");
     if (Status dated = need_date(s.date, "service"); !dated) return dated;
+    if (Status good = sensible_details(s); !good) return good;
     if (!s.visit) return Done{};
     auto visit = sql::first<qint64>(
         book.connection(), "SELECT id FROM visit WHERE id = ? AND client = ?", sql::values(*s.visit, client),
@@ -40,8 +109,9 @@ Result<Id> add_service(Book& book, const Service& s) {
     if (!transaction) return transaction.error();
     if (Status good = sensible(book, s, s.client); !good) return good.error();
     auto id = sql::insert(book.connection(),
-                          "INSERT INTO service (client, visit, done_on, kind, note) VALUES (?, ?, ?, ?, ?)",
-                          sql::values(s.client, s.visit, s.date, s.kind, s.note));
+                          "INSERT INTO service (client, visit, done_on, kind, note, " + details +
+                              ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                          sql::values(s.client, s.visit, s.date, s.kind, s.note) + detail_values(s));
     if (!id) return told(id.error(), "missing-link", missing("client", s.client));
     if (Status done = transaction->commit(); !done) return done.error();
     return id;
@@ -53,9 +123,12 @@ Status update_service(Book& book, const Service& s) {
     auto before = get_service(book, s.id);
     if (!before) return before.error();
     if (Status good = sensible(book, s, before->client); !good) return good;
-    Status done =
-        change_one(book, "service", s.id, "UPDATE service SET visit = ?, done_on = ?, kind = ?, note = ? WHERE id = ?",
-                   sql::values(s.visit, s.date, s.kind, s.note, s.id));
+    Status done = change_one(
+        book, "service", s.id,
+        "UPDATE service SET visit = ?, done_on = ?, kind = ?, note = ?, from_mm = ?, to_mm = ?, sections = ?, "
+        "strength = ?, minutes = ?, most_minutes = ?, temperature_c = ?, passes = ?, strand_test = ?, patch_test = ?, "
+        "patch_test_on = ?, patch_test_where = ?, result = ?, reaction = ?, at_home = ? WHERE id = ?",
+        sql::values(s.visit, s.date, s.kind, s.note) + detail_values(s) + sql::values(s.id));
     if (!done) return done;
     return transaction->commit();
 }

@@ -68,6 +68,16 @@ std::optional<qint64> Row::number_or_null() {
     return value.isNull() ? std::nullopt : std::optional<qint64>(value.toLongLong());
 }
 
+std::optional<int> Row::small_or_null() {
+    const QVariant value = next();
+    return value.isNull() ? std::nullopt : std::optional<int>(value.toInt());
+}
+
+std::optional<bool> Row::flag_or_null() {
+    const QVariant value = next();
+    return value.isNull() ? std::nullopt : std::optional<bool>(value.toInt() != 0);
+}
+
 std::optional<double> Row::real_or_null() {
     const QVariant value = next();
     return value.isNull() ? std::nullopt : std::optional<double>(value.toDouble());

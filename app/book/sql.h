@@ -86,6 +86,8 @@ class Row {
     View view();
     std::optional<QDate> date_or_null();
     std::optional<qint64> number_or_null();
+    std::optional<int> small_or_null();
+    std::optional<bool> flag_or_null();
     std::optional<double> real_or_null();
     std::optional<QString> text_or_null();
     void mark_broken() { broken_ = true; }

@@ -28,6 +28,18 @@ Status need_finite(double value, const std::string& of) {
     return invalid("not-a-number", "The " + of + " is not a number.", "Correct it.");
 }
 
+Status need_up_to(const std::optional<double>& value, double most, const std::string& what) {
+    if (!value || (*value >= 0 && *value <= most)) return Done{};
+    return invalid("number-impossible", "The " + what + " cannot be " + QString::number(*value).toStdString() + ".",
+                   "Give a number from 0 to " + QString::number(most).toStdString() + ".");
+}
+
+Status need_word(const QString& word, const QStringList& words, const std::string& what) {
+    if (word.isEmpty() || words.contains(word)) return Done{};
+    return invalid("word-unknown", "The " + what + " cannot be " + in_quotes(word) + ".",
+                   "Choose one of: " + words.join(", ").toStdString() + ".");
+}
+
 Error told(const Error& error, const std::string& code, const Error& better) {
     return error.code == code ? better : error;
 }

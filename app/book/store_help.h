@@ -11,6 +11,10 @@ namespace kempt::store {
 [[nodiscard]] Error missing(const std::string& what, Id id);  // "There is no visit 7 in the book."
 [[nodiscard]] Status need_date(QDate date, const std::string& of);
 [[nodiscard]] Status need_finite(double value, const std::string& of);
+// Where it is set: from 0 to `most`. what: "minutes".
+[[nodiscard]] Status need_up_to(const std::optional<double>& value, double most, const std::string& what);
+// Empty or one of these words.
+[[nodiscard]] Status need_word(const QString& word, const QStringList& words, const std::string& what);
 
 // An error of the database's own code, told better: already-there, missing-link, out-of-range.
 [[nodiscard]] Error told(const Error& error, const std::string& code, const Error& better);

@@ -1,7 +1,11 @@
+#include "command/client_care.h"
 #include "command/commands.h"
 #include "command/options.h"
 #include "command/records_json.h"
 #include "domain/clock.h"
+#include "domain/service_words.h"
+#include "work/care_json.h"
+#include "work/keep_care.h"
 #include "work/open_book.h"
 
 namespace kempt::command {
@@ -52,14 +56,26 @@ Result<Answer> show(const Arguments& arguments, const Progress&) {
     if (!services) return services.error();
     const auto targets = work::list_targets(**book, id);
     if (!targets) return targets.error();
+    const auto profile = work::profile_of(**book, id);
+    if (!profile) return profile.error();
+    const auto life = work::daily_life_of(**book, id, Clock().today());
+    if (!life) return life.error();
+    const auto told = work::answers_of(**book, id, Clock().today());
+    if (!told) return told.error();
     Answer answer;
     answer.json = json_of(client.value());
     answer.json["visits"] = array_of(visits.value());
     answer.json["services"] = array_of(services.value());
     answer.json["targets"] = array_of(targets.value());
-    answer.lines = QStringList{line_of(client.value()), q("Visits:")} + lines_of(visits.value()) +
-                   QStringList{q("Services:")} + lines_of(services.value()) + QStringList{q("Targets:")} +
-                   lines_of(targets.value());
+    answer.json["profile"] = work::json_of_profile(profile.value());
+    answer.json["daily_life"] =
+        life.value() ? QJsonValue(work::json_of_daily_life(*life.value())) : QJsonValue(QJsonValue::Null);
+    answer.json["answers"] = answers_json(told.value());
+    const QStringList days = life.value() ? details_of(*life.value()) : QStringList();
+    answer.lines = QStringList{line_of(client.value()), q("Profile:")} + details_of(profile.value()) +
+                   QStringList{q("Daily life:")} + days + QStringList{q("Answers:")} + answer_lines(told.value()) +
+                   QStringList{q("Visits:")} + lines_of(visits.value()) + QStringList{q("Services:")} +
+                   lines_of(services.value()) + QStringList{q("Targets:")} + lines_of(targets.value());
     return answer;
 }
 
@@ -97,9 +113,9 @@ Result<Answer> erase(const Arguments& arguments, const Progress&) {
 }  // namespace
 
 Command client_command() {
-    return {
+    Command command{
         q("client"),
-        q("add, list, show, change or erase a client"),
+        q("add, list, show, change or erase a client; what she told"),
         false,
         {{q("add"),
           q("Adds a client; --new makes the book first."),
@@ -109,7 +125,7 @@ Command client_command() {
            flag("photo-consent", "she agreed that pictures may leave the book"), flag("new", "make a new book")},
           add},
          {q("list"), q("By name."), {book_taken()}, {may("search", Type::text, "WORDS", "parts of the name")}, list},
-         {q("show"), q("With visits, services and targets."), {book_taken()}, {client_option()}, show},
+         {q("show"), q("With what she told, visits, services and targets."), {book_taken()}, {client_option()}, show},
          {q("change"),
           q("Name, note or photo consent."),
           {book_taken()},
@@ -122,6 +138,8 @@ Command client_command() {
           {book_taken()},
           {client_option(), flag("yes", "yes, erase")},
           erase}}};
+    command.verbs += care_verbs();
+    return command;
 }
 
 }  // namespace kempt::command

@@ -1,6 +1,8 @@
 // Options that several commands share.
 #pragma once
 
+#include <optional>
+
 #include "command/arguments.h"
 
 namespace kempt::command {
@@ -23,6 +25,13 @@ inline Option may(const char* name, Type type, const char* value, const char* he
 }
 inline Option flag(const char* name, const char* help) {
     return {q(name), Type::flag, {}, q(help), false, {}};
+}
+inline QStringList yes_or_no() {
+    return {q("yes"), q("no")};
+}
+// Sets what an option of yes_or_no() says; not given, nothing.
+inline void take_flag(const Arguments& arguments, const char* name, std::optional<bool>& to) {
+    if (arguments.has(q(name))) to = arguments.text(q(name)) == u"yes";
 }
 inline Taken book_taken() {
     return {q("BOOK"), false, false};

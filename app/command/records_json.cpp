@@ -1,7 +1,9 @@
 #include "command/records_json.h"
 
 #include "domain/measure_units.h"
+#include "domain/service_words.h"
 #include "domain/words.h"
+#include "work/care_json.h"
 #include "work/measure_json.h"
 #include "work/record_json.h"
 
@@ -68,12 +70,7 @@ QJsonObject json_of(const Grade& grade) {
 }
 
 QJsonObject json_of(const Service& service) {
-    return {{"id", service.id},
-            {"client", service.client},
-            {"visit", service.visit ? QJsonValue(*service.visit) : QJsonValue::Null},
-            {"date", day(service.date)},
-            {"kind", service.kind},
-            {"note", service.note}};
+    return work::json_of_service(service);
 }
 
 QJsonObject json_of(const Target& target) {
@@ -119,7 +116,10 @@ QString line_of(const Grade& grade) {
 }
 
 QString line_of(const Service& service) {
-    return with_note(QStringLiteral("%1  %2  %3").arg(service.id).arg(day(service.date), service.kind), service.note);
+    const QStringList what = QStringList{service.kind} + details_of(service);
+    return with_note(
+        QStringLiteral("%1  %2  %3").arg(service.id).arg(day(service.date), what.join(QStringLiteral(", "))),
+        service.note);
 }
 
 QString line_of(const Target& target) {

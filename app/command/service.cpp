@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include "command/commands.h"
 #include "command/options.h"
 #include "command/records_json.h"
@@ -8,18 +10,93 @@ namespace kempt::command {
 
 namespace {
 
+// What a service may say of itself; what is not given stays as it is.
+QVector<Option> detail_options() {
+    return {may("visit", Type::id, "N", "the visit it belongs to"),
+            may("note", Type::text, "TEXT", "for the stylist"),
+            may("from-mm", Type::number, "MM", "where it began, from the scalp as the hair was then (0)"),
+            may("to-mm", Type::number, "MM", "where it ended (the ends); of a cut the length that was left"),
+            may("sections", Type::text, "LIST", "of the head, with commas (the whole head)"),
+            may("strength", Type::text, "STRENGTH", "of the product", strengths()),
+            may("minutes", Type::number, "MIN", "from the first stroke to the rinse"),
+            may("most-minutes", Type::number, "MIN", "the most that the maker's directions allow"),
+            may("temperature-c", Type::number, "C", "of the tool"),
+            may("passes", Type::number, "N", "of the tool over one strand"),
+            may("strand-test", Type::text, "RESULT", "of the strand test", test_results()),
+            may("patch-test", Type::text, "RESULT", "of the patch test", test_results()),
+            may("patch-test-on", Type::day, "DAY", "day on which it was put on"),
+            may("patch-test-where", Type::text, "TEXT", "where on the skin"),
+            may("result", Type::text, "TEXT", "how it turned out"),
+            may("reaction", Type::text, "YES", "of scalp or skin", yes_or_no()),
+            may("at-home", Type::text, "YES", "done at home", yes_or_no())};
+}
+
+Status take_sections(const Arguments& arguments, Service& service) {
+    if (!arguments.has(q("sections"))) return Done{};
+    service.sections.clear();
+    for (const QString& word : arguments.text(q("sections")).split(u',', Qt::SkipEmptyParts)) {
+        const auto view = view_from_word(word);
+        const QString section = view ? word_of(*view) : word.trimmed();
+        if (!head_sections().contains(section))
+            return usage_error(
+                q("'%1' is no section of the head: %2.").arg(section, head_sections().join(QStringLiteral(", "))));
+        if (!service.sections.contains(section)) service.sections.append(section);
+    }
+    return Done{};
+}
+
+Status take(const Arguments& arguments, Service& service) {
+    const auto text = [&](const char* name, QString& to) {
+        if (arguments.has(q(name))) to = arguments.text(q(name));
+    };
+    const auto number = [&](const char* name, std::optional<double>& to) {
+        if (arguments.has(q(name))) to = arguments.number(q(name));
+    };
+    if (arguments.has(q("visit"))) service.visit = arguments.id(q("visit"));
+    if (arguments.has(q("date"))) service.date = arguments.day(q("date"));
+    text("kind", service.kind);
+    text("note", service.note);
+    service.from_mm = arguments.number(q("from-mm"), service.from_mm);
+    number("to-mm", service.to_mm);
+    text("strength", service.strength);
+    number("minutes", service.minutes);
+    number("most-minutes", service.most_minutes);
+    number("temperature-c", service.temperature_c);
+    if (arguments.has(q("passes"))) {
+        const double passes = arguments.number(q("passes"));
+        if (passes != std::floor(passes) || passes < 0 || passes > 1000)
+            return usage_error(q("'--passes' must be a whole number from 0 to 1000."));
+        service.passes = static_cast<int>(passes);
+    }
+    text("strand-test", service.strand_test);
+    text("patch-test", service.patch_test);
+    if (arguments.has(q("patch-test-on"))) service.patch_test_on = arguments.day(q("patch-test-on"));
+    text("patch-test-where", service.patch_test_where);
+    text("result", service.result);
+    take_flag(arguments, "reaction", service.reaction);
+    take_flag(arguments, "at-home", service.at_home);
+    return take_sections(arguments, service);
+}
+
 Result<Answer> add(const Arguments& arguments, const Progress&) {
-    const auto book = work::open_book(arguments.book());
-    if (!book) return book.error();
     Service service;
     service.client = arguments.id(q("client"));
-    if (arguments.has(q("visit"))) service.visit = arguments.id(q("visit"));
-    service.date = arguments.day(q("date"));
-    service.kind = arguments.text(q("kind"));
-    service.note = arguments.text(q("note"));
+    if (const Status good = take(arguments, service); !good) return good.error();
+    const auto book = work::open_book(arguments.book());
+    if (!book) return book.error();
     const auto added = work::add_service(**book, service);
     if (!added) return added.error();
     return Answer{json_of(added.value()), {line_of(added.value())}, {}};
+}
+
+Result<Answer> change(const Arguments& arguments, const Progress&) {
+    const auto book = work::open_book(arguments.book());
+    if (!book) return book.error();
+    auto service = work::service_of(**book, arguments.id(q("service")));
+    if (!service) return service.error();
+    if (const Status good = take(arguments, service.value()); !good) return good.error();
+    if (const Status status = work::change_service(**book, service.value()); !status) return status.error();
+    return Answer{json_of(service.value()), {line_of(service.value())}, {}};
 }
 
 Result<Answer> list(const Arguments& arguments, const Progress&) {
@@ -50,20 +127,27 @@ Result<Answer> erase(const Arguments& arguments, const Progress&) {
 
 Command service_command() {
     const Option service = needed("service", Type::id, "N", "number of the service");
-    return {
-        q("service"),
-        q("add, list, show or erase what was done to the hair"),
-        false,
-        {{q("add"),
-          q("A record only: it says nothing about what the hair can take."),
-          {book_taken()},
-          {client_option(), needed("date", Type::day, "DAY", "day of the service"),
-           needed("kind", Type::text, "KIND", "what was done, one of the known kinds", service_kinds()),
-           may("visit", Type::id, "N", "the visit it belongs to"), may("note", Type::text, "TEXT", "for the stylist")},
-          add},
-         {q("list"), q("By date."), {book_taken()}, {client_option()}, list},
-         {q("show"), q("One service."), {book_taken()}, {service}, show},
-         {q("erase"), q("One service."), {book_taken()}, {service}, erase}}};
+    return {q("service"),
+            q("add, list, show, change or erase what was done to the hair"),
+            false,
+            {{q("add"),
+              q("A record only: it says nothing about what the hair can take."),
+              {book_taken()},
+              QVector<Option>{
+                  client_option(), needed("date", Type::day, "DAY", "day of the service"),
+                  needed("kind", Type::text, "KIND", "what was done, one of the known kinds", service_kinds())} +
+                  detail_options(),
+              add},
+             {q("list"), q("By date."), {book_taken()}, {client_option()}, list},
+             {q("show"), q("One service."), {book_taken()}, {service}, show},
+             {q("change"),
+              q("Result, reaction or anything else that is known later."),
+              {book_taken()},
+              QVector<Option>{service, may("date", Type::day, "DAY", "day of the service"),
+                              may("kind", Type::text, "KIND", "what was done", service_kinds())} +
+                  detail_options(),
+              change},
+             {q("erase"), q("One service."), {book_taken()}, {service}, erase}}};
 }
 
 }  // namespace kempt::command

@@ -1,5 +1,11 @@
-// Records of the book in the plain facts of the care room.
-#include "work/care_state.h"
+// Services of the book as the care rules ask for them, and how long the hair is.
+#include <algorithm>
+#include <cmath>
+
+#include "book/service_store.h"
+#include "work/care_freshness.h"
+#include "work/care_parts.h"
+#include "work/keep_care.h"
 
 namespace kempt::work {
 
@@ -39,6 +45,47 @@ std::optional<care::PastService> past_service(const Service& service) {
     past.reaction = service.reaction;
     past.at_home = service.at_home;
     return past;
+}
+
+Status add_history(Book& book, Id client, QDate today, care::ClientState& state) {
+    const auto profile = profile_of(book, client);
+    if (!profile) return profile.error();
+    auto& since = state.history.complete_since;
+    if (profile->whole_history)
+        since = care::whole_life;
+    else if (profile->history_from && *profile->history_from <= today)
+        since = care_day(*profile->history_from);
+    const auto services = store::services_of_client(book, client);
+    if (!services) return services.error();
+    for (const Service& service : services.value()) {
+        if (service.date > today) continue;
+        if (auto past = past_service(service))
+            state.history.services.push_back(std::move(*past));
+        else if (since)  // nobody knows what it did: the record tells all only since then
+            since = std::max(*since, care_day(service.date) + 1);
+    }
+    return Done{};
+}
+
+Status add_length(Book& book, Id client, QDate today, care::ClientState& state) {
+    const auto profile = profile_of(book, client);
+    if (!profile) return profile.error();
+    std::optional<double> length;
+    care::Day measured = 0;
+    if (profile->length_mm && *profile->length_on <= today) {
+        length = profile->length_mm;
+        measured = care_day(*profile->length_on);
+    }
+    // On one day the cut came after the tape: what it left counts. A cut of some sections tells nothing of the others.
+    for (const care::PastService& cut : state.history.services) {
+        if (cut.kind != care::Kind::cut || !cut.sections.empty() || cut.day < measured) continue;
+        if (cut.day == measured && !cut.to_mm) continue;
+        length = cut.to_mm;
+        measured = cut.day;
+    }
+    if (!length || state.today - measured > length_days) return Done{};
+    state.length_mm = std::round(*length + (state.today - measured) * care::rate_of(state).um_per_day / 1000);
+    return Done{};
 }
 
 }  // namespace kempt::work

@@ -8,6 +8,7 @@
 #include "book/grade_store.h"
 #include "book/marks_store.h"
 #include "book/photo_store.h"
+#include "book/profile_store.h"
 #include "book/reading_store.h"
 #include "book/service_store.h"
 #include "book/target_store.h"
@@ -16,6 +17,8 @@
 #include "domain/words.h"
 #include "report/export_csv.h"
 #include "report/export_json.h"
+#include "work/care_json.h"
+#include "work/care_tables.h"
 #include "work/errors.h"
 #include "work/keep_records.h"
 #include "work/record_json.h"
@@ -38,6 +41,12 @@ QStringList names(const char* words) {
     return QString::fromLatin1(words).split(u' ');
 }
 
+// Nested in the client's own object.
+QJsonObject without_client(QJsonObject object) {
+    object.remove(QStringLiteral("client"));
+    return object;
+}
+
 // The tables as they grow, client by client.
 struct Tables {
     QByteArray clients = report::csv_line(names("id name note since photo_consent consent_on"));
@@ -45,7 +54,7 @@ struct Tables {
     QByteArray photos =
         report::csv_line(names("id visit view shot file format width height sha256 taken quality exported_as"));
     QByteArray grades = report::csv_line(names("id visit date zone quality value round"));
-    QByteArray services = report::csv_line(names("id client visit date kind note"));
+    CareTables care;
     QByteArray targets = report::csv_line(names("id client view reading value"));
     QVector<report::ExportedReading> readings;
     QJsonArray json;
@@ -151,14 +160,24 @@ struct Exporter {
         const auto services = store::services_of_client(book, client.id);
         if (!services) return services.error();
         for (const Service& service : services.value()) {
-            const QString visit = service.visit ? QString::number(*service.visit) : QString();
-            tables.services += report::csv_line({QString::number(service.id), QString::number(client.id), visit,
-                                                 day(service.date), service.kind, service.note});
-            services_json.append(QJsonObject{{"id", service.id},
-                                             {"visit", service.visit ? QJsonValue(*service.visit) : QJsonValue::Null},
-                                             {"date", day(service.date)},
-                                             {"kind", service.kind},
-                                             {"note", service.note}});
+            tables.care.add(service);
+            services_json.append(without_client(json_of_service(service)));
+        }
+        const auto profile = store::profile_of(book, client.id);
+        if (!profile) return profile.error();
+        tables.care.add(profile.value());
+        QJsonArray daily_json, answers_json;
+        const auto lives = store::daily_life_of_client(book, client.id);
+        if (!lives) return lives.error();
+        for (const DailyLife& life : lives.value()) {
+            tables.care.add(life);
+            daily_json.append(without_client(json_of_daily_life(life)));
+        }
+        const auto answers = store::answers_of_client(book, client.id);
+        if (!answers) return answers.error();
+        for (const ClientAnswer& answer : answers.value()) {
+            tables.care.add(answer);
+            answers_json.append(without_client(json_of_answer(answer)));
         }
         const auto targets = store::targets_of_client(book, client.id);
         if (!targets) return targets.error();
@@ -178,6 +197,9 @@ struct Exporter {
                                        {"consent_on", client.consent_on ? QJsonValue(consent_on) : QJsonValue::Null},
                                        {"visits", visits_json},
                                        {"services", services_json},
+                                       {"profile", without_client(json_of_profile(profile.value()))},
+                                       {"daily_life", daily_json},
+                                       {"answers", answers_json},
                                        {"targets", targets_json}});
         return Done{};
     }
@@ -191,7 +213,10 @@ struct Exporter {
                                                           {"photos.csv", tables.photos},
                                                           {"grades.csv", tables.grades},
                                                           {"readings.csv", report::readings_csv(tables.readings)},
-                                                          {"services.csv", tables.services},
+                                                          {"services.csv", tables.care.services()},
+                                                          {"profiles.csv", tables.care.profiles()},
+                                                          {"daily_life.csv", tables.care.daily_life()},
+                                                          {"answers.csv", tables.care.answers()},
                                                           {"targets.csv", tables.targets}};
         for (const auto& [name, bytes] : all)
             if (const Status status = write(QString::fromLatin1(name), bytes); !status) return status.error();

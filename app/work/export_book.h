@@ -19,8 +19,9 @@ struct ExportOptions {
 struct ExportReport {
     QStringList files;  // relative to the folder
 };
-// book.json, clients.csv, visits.csv, photos.csv, readings.csv, grades.csv, services.csv, targets.csv (UTF-8, comma,
-// quoted where needed, first line the names). Errors: not_found (client), io, cancelled.
+// book.json, clients.csv, profiles.csv, daily_life.csv, answers.csv, visits.csv, photos.csv, readings.csv, grades.csv,
+// services.csv, targets.csv (UTF-8, comma, quoted where needed, first line the names). Errors: not_found (client), io,
+// cancelled.
 [[nodiscard]] Result<ExportReport> export_book(Book& book, const ExportOptions& options, const Progress& progress = {});
 
 }  // namespace kempt::work

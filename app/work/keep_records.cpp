@@ -23,6 +23,13 @@ Result<Record> kept(Record record, const Result<Id>& id) {
     return record;
 }
 
+// The care rules know these kinds only, and a service that they do not see would speak against nothing.
+Status known_kind(const Service& service) {
+    if (service_kinds().contains(service.kind)) return Done{};
+    return invalid("unknown-kind", "There is no kind of service called '" + service.kind.toStdString() + "'.",
+                   "Kinds: " + service_kinds().join(QStringLiteral(", ")).toStdString() + ".");
+}
+
 Result<PhotoRow> row_of(Book& book, PhotoRecord photo) {
     PhotoRow row;
     const auto marks = store::latest_marks(book, photo.id);
@@ -146,10 +153,12 @@ Result<Service> service_of(Book& book, Id service) {
 }
 
 Result<Service> add_service(Book& book, Service service) {
+    if (const Status known = known_kind(service); !known) return known.error();
     return kept(service, store::add_service(book, service));
 }
 
 Status change_service(Book& book, const Service& service) {
+    if (const Status known = known_kind(service); !known) return known;
     return store::update_service(book, service);
 }
 Status erase_service(Book& book, Id service) {

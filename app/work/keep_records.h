@@ -56,6 +56,7 @@ struct PhotoRow {
 // ---- services ------------------------------------------------------------------------------------------------------
 [[nodiscard]] Result<QVector<Service>> list_services(Book& book, Id client);  // by date
 [[nodiscard]] Result<Service> service_of(Book& book, Id service);
+// Of one of service_kinds().
 [[nodiscard]] Result<Service> add_service(Book& book, Service service);
 [[nodiscard]] Status change_service(Book& book, const Service& service);
 [[nodiscard]] Status erase_service(Book& book, Id service);

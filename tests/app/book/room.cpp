@@ -14,6 +14,7 @@
 #include "book/grade_store.h"
 #include "book/marks_store.h"
 #include "book/photo_store.h"
+#include "book/profile_store.h"
 #include "book/reading_store.h"
 #include "book/service_store.h"
 #include "book/setting_store.h"
@@ -150,6 +151,44 @@ QVector<ReadingRecord> sample_readings(Id photo, Id marks, const QString& photo_
     return {a, b};
 }
 
+Service sample_service(Id client, std::optional<Id> visit) {
+    Service s{0, client, visit, QDate(2025, 3, 4), "gloss", "clear"};
+    s.from_mm = 12.5;
+    s.to_mm = 240;
+    s.sections = {"crown", "left temple"};
+    s.strength = "mild";
+    s.minutes = 18;
+    s.most_minutes = 30;
+    s.temperature_c = 21.5;
+    s.passes = 0;
+    s.strand_test = "passed";
+    s.patch_test = "failed";
+    s.patch_test_on = QDate(2025, 3, 1);
+    s.patch_test_where = "behind the left ear";
+    s.result = "even, a little warm at the ends";
+    s.reaction = false;
+    s.at_home = true;
+    return s;
+}
+
+ClientProfile sample_profile(Id client) {
+    return {client, QDate(1990, 5, 6), 34.0,  QDate(2025, 1, 2), 251.5, QDate(2025, 3, 4),
+            "fine", "african",         false, QDate(2019, 1, 1)};
+}
+
+DailyLife sample_daily_life(Id client) {
+    DailyLife d;
+    d.client = client;
+    d.date = QDate(2025, 3, 4);
+    d.minutes_a_day = 12;
+    d.heat = QVector<HeatTool>{{"flat iron", 185, 2.5, false}, {"dryer", {}, 4, {}}};
+    d.washes_a_week = 1;
+    d.hard_water = true;
+    d.tight_styles = false;
+    d.style_weeks = 6;
+    return d;
+}
+
 Filled fill(Book& book) {
     Filled f;
     f.client = must(store::add_client(
@@ -165,7 +204,10 @@ Filled fill(Book& book) {
     f.run = must(
         store::add_readings(book, sample_readings(f.photo, f.marks, must(store::get_photo(book, f.photo)).sha256)));
     f.grade = must(store::add_grade(book, {0, f.visit, "left temple", "edges", 2, 1}));
-    f.service = must(store::add_service(book, {0, f.client, f.visit, QDate(2025, 3, 4), "gloss", "clear"}));
+    f.service = must(store::add_service(book, sample_service(f.client, f.visit)));
+    must(store::put_profile(book, sample_profile(f.client)));
+    f.daily = must(store::put_daily_life(book, sample_daily_life(f.client)));
+    f.answer = must(store::put_answer(book, {0, f.client, QDate(2025, 3, 4), "takes_medication", 1}));
     f.target = must(store::add_target(book, {0, f.client, View::left_temple, "edge_coverage", 80}));
     must(store::put_setting(book, "paper", "a4"));
     return f;
@@ -173,8 +215,9 @@ Filled fill(Book& book) {
 
 QStringList listing(Book& book) {
     QStringList lines;
-    for (const char* table : {"client", "visit", "photo", "photo_bytes", "marks", "reading_name", "run", "reading",
-                              "grade", "service", "target", "setting"}) {
+    for (const char* table :
+         {"client", "visit", "photo", "photo_bytes", "marks", "reading_name", "run", "reading", "grade", "service",
+          "target", "setting", "client_profile", "daily_life", "heat_tool", "answer"}) {
         auto query = must(sql::select(book.connection(), QString("SELECT * FROM %1 ORDER BY 1").arg(table)));
         while (query.next()) {
             QStringList fields{table};

@@ -39,9 +39,13 @@ PhotoRecord sample_photo(Id visit, View view = View::left_temple, int shot = 1);
 Marks sample_marks(Id photo);
 QVector<ReadingRecord> sample_readings(Id photo, Id marks, const QString& photo_sha256, double coverage = 62.5);
 
+Service sample_service(Id client, std::optional<Id> visit);  // every field is set
+ClientProfile sample_profile(Id client);
+DailyLife sample_daily_life(Id client);
+
 // One record of every kind; the same on every call.
 struct Filled {
-    Id client = 0, visit = 0, photo = 0, marks = 0, run = 0, grade = 0, service = 0, target = 0;
+    Id client = 0, visit = 0, photo = 0, marks = 0, run = 0, grade = 0, service = 0, target = 0, daily = 0, answer = 0;
     QByteArray bytes;
 };
 Filled fill(Book& book);

@@ -1,0 +1,47 @@
+// Keeping what a client told: her profile, her daily life, her answers. Every function is one transaction. Errors are
+// always among not_found (the client or id), invalid (the sentence names the field) and io.
+#pragma once
+
+#include <QDate>
+#include <QStringList>
+#include <QVector>
+#include <optional>
+
+#include "core/result.h"
+#include "domain/questions.h"
+#include "domain/records.h"
+#include "work/book_fwd.h"
+
+namespace kempt::work {
+
+// ---- profile -------------------------------------------------------------------------------------------------------
+[[nodiscard]] Result<ClientProfile> profile_of(Book& book, Id client);  // an empty one when nothing was told
+[[nodiscard]] Status set_profile(Book& book, const ClientProfile& profile);
+
+// ---- daily life ----------------------------------------------------------------------------------------------------
+[[nodiscard]] Result<QVector<DailyLife>> list_daily_life(Book& book, Id client);  // oldest first
+// The newest that was told until that day, however old; nothing when nothing was.
+[[nodiscard]] Result<std::optional<DailyLife>> daily_life_of(Book& book, Id client, QDate today);
+// Replaces what was told on the same day.
+[[nodiscard]] Result<DailyLife> set_daily_life(Book& book, DailyLife life);
+[[nodiscard]] Status erase_daily_life(Book& book, Id life);
+
+// ---- answers -------------------------------------------------------------------------------------------------------
+[[nodiscard]] Result<QVector<ClientAnswer>> list_answers(Book& book, Id client);  // oldest first
+// Of every question the newest answer until that day, in the order of questions(); fresh: whether it still counts. Of
+// what once happened (Lasting::yes_for_good) a yes stays before a later no.
+struct CurrentAnswer {
+    ClientAnswer answer;
+    bool fresh = false;
+};
+[[nodiscard]] Result<QVector<CurrentAnswer>> answers_of(Book& book, Id client, QDate today);
+// All in one transaction; each replaces the answer to the same question of the same day.
+[[nodiscard]] Result<QVector<ClientAnswer>> set_answers(Book& book, QVector<ClientAnswer> answers);
+[[nodiscard]] Status erase_answer(Book& book, Id answer);
+
+// The sentence that asks, from the care rules: "Ask whether the client is pregnant or breastfeeding."
+[[nodiscard]] QString sentence_of(const Question& question);
+// "yes", "no", "12 hairs"
+[[nodiscard]] QString words_of(const ClientAnswer& answer);
+
+}  // namespace kempt::work
