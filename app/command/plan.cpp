@@ -4,6 +4,7 @@
 
 #include "command/commands.h"
 #include "command/options.h"
+#include "command/plan_file.h"
 #include "domain/clock.h"
 #include "domain/words.h"
 #include "work/keep_records.h"
@@ -112,12 +113,7 @@ Result<work::PlanRequest> request_of(const Arguments& arguments) {
         for (const Said& said : all_said())
             if (arguments.has(said.option.name) || arguments.has(q("service")))
                 return usage_error(q("Say the services in the file or as options, not both."));
-        QFile file(arguments.text(q("request")));
-        if (!file.open(QIODevice::ReadOnly) || file.size() > 1 << 20)
-            return Error{ErrorKind::io, "plan-unread",
-                         q("The request '%1' could not be read.").arg(file.fileName()).toStdString(), "",
-                         "Give a JSON file below 1 MiB."};
-        return work::request_from_json(file.readAll());
+        return plan_from_file(arguments.text(q("request")));
     }
     QJsonObject service, timeline;
     for (const Said& said : all_said()) {
@@ -153,6 +149,15 @@ Result<Answer> plan(const Arguments& arguments, const Progress& progress) {
 }
 
 }  // namespace
+
+Result<work::PlanRequest> plan_from_file(const QString& path) {
+    constexpr qint64 most = 1 << 20;  // a plan is a few kilobytes
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly) || file.size() > most)
+        return Error{ErrorKind::io, "plan-unread", q("The plan '%1' could not be read.").arg(path).toStdString(), "",
+                     "Give a JSON file below 1 MiB."};
+    return work::request_from_json(file.readAll());
+}
 
 Command plan_command() {
     QVector<Option> options{client_option(),

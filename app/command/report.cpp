@@ -1,5 +1,6 @@
 #include "command/commands.h"
 #include "command/options.h"
+#include "command/plan_file.h"
 #include "domain/clock.h"
 #include "work/make_report.h"
 #include "work/open_book.h"
@@ -21,6 +22,11 @@ Result<Answer> make(const Arguments& arguments, const Progress& progress) {
     options.look.paper = arguments.text(q("paper")) == u"a4" ? report::Paper::a4 : report::Paper::letter;
     options.look.length = arguments.has(q("inches")) ? LengthUnit::inches : LengthUnit::millimetres;
     options.with_pictures = !arguments.has(q("no-pictures"));
+    if (arguments.has(q("plan"))) {
+        auto plan = plan_from_file(arguments.text(q("plan")));
+        if (!plan) return plan.error();
+        options.plan = std::move(*plan);
+    }
     const QDate today = arguments.has(q("today")) ? arguments.day(q("today")) : Clock().today();
     if (const Status status = work::make_report(**book, options, today, progress); !status) return status.error();
     return Answer{{{"file", options.path}}, {q("Wrote %1.").arg(options.path)}, {}};
@@ -42,6 +48,7 @@ Command report_command() {
            flag("record", "the salon's own copy, with every reading"),
            may("paper", Type::text, "PAPER", "page size (letter)", {q("letter"), q("a4")}),
            flag("inches", "lengths in inches"), may("salon", Type::text, "NAME", "prepared by"),
+           may("plan", Type::text, "FILE.json", "services planned for that day, as for kempt plan --request"),
            flag("no-pictures", "leave the pictures out"), may("today", Type::day, "DAY", "date of the report (today)")},
           make}}};
 }

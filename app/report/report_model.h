@@ -13,6 +13,7 @@
 #include "charts/chart_data.h"
 #include "domain/measure_units.h"
 #include "domain/records.h"
+#include "report/care_model.h"
 
 namespace kempt::report {
 
@@ -74,6 +75,7 @@ struct TargetBar {
 struct ServiceLine {
     QDate date;
     QString kind, note;
+    QString details{};  // where on the hair, strength, minutes, tests, result; may be empty
 };
 
 struct GradeLine {
@@ -106,11 +108,6 @@ struct HistoryLine {
     int analysis_version = 0;
 };
 
-struct NextDate {
-    QString what;  // "re-photograph"
-    QDate from, to;
-};
-
 struct Method {
     QString program_version;  // "Kempt 0.1.0"
     int analysis_version = 0;
@@ -135,7 +132,10 @@ struct Model {
     QString grade_agreement;  // a full sentence, or empty
     QVector<LeftOut> left_out;
     QVector<HistoryLine> history;
-    QStringList home_care;
+    QVector<PartLine> hair;  // what each part has been through, roots first
+    QVector<GrowthLine> growth;
+    Planned planned;
+    QVector<Tip> home_care;
     QVector<NextDate> next_dates;
     QStringList cautions;  // beyond the standing ones, which are always printed
     Method method;

@@ -26,7 +26,9 @@ Blocks blocks_of(const Context& context) {
     add_charts(blocks, context);
     add_targets(blocks, context);
     add_services(blocks, context);
+    add_hair(blocks, context);
     add_grades(blocks, context);
+    add_planned(blocks, context);
     add_next(blocks, context);
     add_left_out(blocks, context);
     add_method(blocks, context);

@@ -45,8 +45,11 @@ void add_services(Blocks& blocks, const Context& context) {
     for (const ServiceLine& service : context.model.services)
         rows << TableRow{.cells = {{.text = day(service.date)},
                                    {.text = capitalised(service.kind)},
-                                   {.text = service.note, .colour = ink::quiet}}};
-    add_table(blocks, {{QStringLiteral("Date"), 1}, {QStringLiteral("Service"), 2}, {QStringLiteral("Note"), 3}}, rows,
+                                   service.details.isEmpty()
+                                       ? Cell{.text = service.note, .colour = ink::quiet}
+                                       : Cell{.text = capitalised(service.details), .below = service.note}}};
+    add_table(blocks,
+              {{QStringLiteral("Date"), 1}, {QStringLiteral("Service"), 2}, {QStringLiteral("Where and how"), 3}}, rows,
               context.width);
 }
 
@@ -77,20 +80,6 @@ void add_grades(Blocks& blocks, const Context& context) {
               rows, context.width);
     if (!context.model.grade_agreement.isEmpty())
         add_paragraph(blocks, context.model.grade_agreement, context.width, ink::quiet, 8);
-}
-
-void add_next(Blocks& blocks, const Context& context) {
-    const Model& model = context.model;
-    if (!model.home_care.isEmpty()) {
-        add_heading(blocks, QStringLiteral("Care at home"), context.width);
-        add_list(blocks, model.home_care, context.width);
-    }
-    if (model.next_dates.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("Next dates"), context.width);
-    QVector<TableRow> rows;
-    for (const NextDate& next : model.next_dates)
-        rows << TableRow{.cells = {{.text = capitalised(next.what)}, {.text = days(next.from, next.to)}}};
-    add_table(blocks, {{QStringLiteral("What"), 1}, {QStringLiteral("When"), 2}}, rows, context.width);
 }
 
 void add_left_out(Blocks& blocks, const Context& context) {

@@ -20,6 +20,8 @@ void add_readings(Blocks& blocks, const Context& context);
 void add_charts(Blocks& blocks, const Context& context);
 void add_targets(Blocks& blocks, const Context& context);
 void add_services(Blocks& blocks, const Context& context);
+void add_hair(Blocks& blocks, const Context& context);
+void add_planned(Blocks& blocks, const Context& context);
 void add_grades(Blocks& blocks, const Context& context);
 void add_next(Blocks& blocks, const Context& context);
 void add_left_out(Blocks& blocks, const Context& context);

@@ -7,6 +7,7 @@
 #include "book/photo_store.h"
 #include "book/reading_store.h"
 #include "core/version.h"
+#include "domain/service_words.h"
 #include "domain/words.h"
 #include "report/report_pdf.h"
 #include "work/compare_pictures.h"
@@ -15,6 +16,7 @@
 #include "work/open_book.h"
 #include "work/progress_json.h"
 #include "work/progress_of.h"
+#include "work/report_care.h"
 #include "work/report_parts.h"
 
 namespace kempt::work {
@@ -195,9 +197,6 @@ Result<report::Model> report_model_of(Book& book, const ReportOptions& wanted, Q
     if (!progress.visits.isEmpty()) {
         model.first_visit = progress.visits.front().date;
         model.last_visit = progress.visits.back().date;
-        // Hair grows about a centimetre a month, so the band shows no change sooner (common practice, no source).
-        model.next_dates.append(
-            {QStringLiteral("re-photograph"), model.last_visit.addDays(28), model.last_visit.addDays(56)});
     }
     for (const Series& series : progress.series) {
         model.rows.append(row_of(series, visits_for(series, {options.from_visit, options.to_visit})));
@@ -205,7 +204,13 @@ Result<report::Model> report_model_of(Book& book, const ReportOptions& wanted, Q
             model.charts.append(report_chart_of(series, progress.services));
         if (const auto bar = target_bar_of(series)) model.targets.append(*bar);
     }
-    for (const Service& service : progress.services) model.services.append({service.date, service.kind, service.note});
+    for (const Service& service : progress.services)
+        model.services.append({service.date,
+                               service.date > today ? service.kind + QStringLiteral(" (planned)") : service.kind,
+                               service.note, details_of(service, options.look.length).join(QStringLiteral("; "))});
+    const auto plan = plan_care(book, PlanOptions{options.client, today, options.plan});
+    if (!plan) return plan.error();
+    add_care(*plan, model);
     QHash<QString, int> seen;
     QSet<QString> sources;
     for (const Visit& visit : progress.visits)

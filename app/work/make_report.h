@@ -11,6 +11,7 @@
 #include "report/report_model.h"
 #include "work/book_fwd.h"
 #include "work/measure_photo.h"
+#include "work/plan_care.h"
 
 namespace kempt::work {
 
@@ -21,9 +22,11 @@ struct ReportOptions {
     QString salon;                           // "prepared by"; may be empty
     report::Options look;                    // copy (client or record), paper, length unit
     bool with_pictures = true;  // still withheld without the client's photo consent, and the report says so
+    PlanRequest plan;           // services planned for the day of the report; none: nothing is said of a plan
     MeasureOptions measure;
 };
-// Everything the report will say. Errors: not_found (client, visit), cancelled.
+// Everything the report will say. Errors: not_found (client, visit), invalid (a plan that cannot
+// be), cancelled.
 [[nodiscard]] Result<report::Model> report_model_of(Book& book, const ReportOptions& options, QDate today,
                                                     const Progress& progress = {});
 // Writes it. Needs a QGuiApplication. Errors: those of report_model_of; io.

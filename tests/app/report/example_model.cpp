@@ -42,6 +42,58 @@ QImage edge_picture(int width, int height, double cover) {
     return image;
 }
 
+namespace {
+
+void add_care(Model& model) {
+    const QString mid = QStringLiteral("mid-shaft"), roots = QStringLiteral("roots"), ends = QStringLiteral("ends");
+    const QString straightener = QStringLiteral("hydroxide straightener without lye");
+    model.services[0].details = QStringLiteral("from 20 mm to the ends; 20 min; strand test passed; no reaction");
+    model.hair = {{{roots, 0, 20.0}, {{QDate(2026, 5, 11), QStringLiteral("gloss"), false, {roots, 18, 20.0}}}, true},
+                  {{mid, 20, 250.0},
+                   {{QDate(2026, 5, 11), QStringLiteral("gloss"), true, {mid, 21, 250.0}},
+                    {QDate(2025, 11, 3), straightener, true, {mid, 87, 250.0}}},
+                   true},
+                  {{ends, 250, std::nullopt}, {{QDate(2025, 11, 3), straightener, true, {ends, 250, {}}}}, false}};
+    model.growth = {
+        {straightener, QDate(2025, 11, 3), 70, 52, 87, QStringLiteral("Loussouarn, El Rawadi & Genain 2005, African")}};
+    model.planned.services = {{straightener,
+                               false,
+                               {{roots, 0, 20.0}, {mid, 20, 52.0}},
+                               {{mid, 52, 250.0}, {ends, 250, std::nullopt}},
+                               true,
+                               {{0, 2, QStringLiteral("mid-shaft of nape"), 1, 16, 14, 16, true},
+                                {2, 4.5, QStringLiteral("roots of nape"), 2, 8, 5, 7.5, false}},
+                               2,
+                               16,
+                               {},
+                               {}},
+                              {QStringLiteral("permanent colour"),
+                               true,
+                               {},
+                               {},
+                               false,
+                               {},
+                               1,
+                               0,
+                               QStringLiteral("A stop speaks against this service, so no order of work is given."),
+                               {}}};
+    model.planned.findings = {
+        {QStringLiteral("stop"),
+         QStringLiteral("A straightener and permanent colour on one day add up their damage. "
+                        "Straighten first; colour two weeks later or more."),
+         QStringLiteral("permanent colour"), QStringLiteral("dermatology clinic leaflet on relaxers")},
+        {QStringLiteral("caution"),
+         QStringLiteral("Porous hair takes straightener faster than the rest. Apply there "
+                        "last."),
+         straightener + QStringLiteral(", ends"), QStringLiteral("common practice, no source")}};
+    model.planned.questions = {QStringLiteral("Ask how old the client is."),
+                               QStringLiteral("Stretch a wet strand and grade the elasticity.")};
+    model.planned.always = {QStringLiteral("Follow the maker's directions."),
+                            QStringLiteral("Rinse off at once when anything burns, stings or itches.")};
+}
+
+}  // namespace
+
 Model six_visits() {
     Model model;
     model.client_name = QStringLiteral("Amara Lindqvist");
@@ -183,9 +235,14 @@ Model six_visits() {
             line.analysis_version = 1;
             model.history << line;
         }
-    model.home_care = {QStringLiteral("Loose styles at the temples; a satin wrap at night."),
-                       QStringLiteral("No heat on the edges between visits.")};
-    model.next_dates = {{QStringLiteral("re-photograph"), QDate(2026, 8, 5), QDate(2026, 8, 19)}};
+    model.home_care = {
+        {QStringLiteral("Loose styles at the temples; a satin wrap at night."),
+         QStringLiteral("common practice, no source")},
+        {QStringLiteral("No heat on the edges between visits."), QStringLiteral("dermatologists' tips")}};
+    model.next_dates = {{QStringLiteral("photographs"), QDate(2026, 8, 5), QDate(2026, 8, 19),
+                         QStringLiteral("The first centimetre of the edges has then grown anew."),
+                         QStringLiteral("Loussouarn, El Rawadi & Genain 2005")}};
+    add_care(model);
     model.cautions = {QStringLiteral("The nape is tender: no chemical service there until it is calm.")};
     model.method = {
         QStringLiteral("Kempt 0.1.0"),
