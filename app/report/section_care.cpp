@@ -5,9 +5,9 @@
 namespace kempt::report {
 namespace {
 
-// A hand does not place a product finer than half a millimetre.
+// A hand places a product to a millimetre at best; a tenth of an inch where inches are asked for.
 QString length_of(double mm, LengthUnit length) {
-    return plain_figure(mm, length == LengthUnit::inches ? 2.54 : 0.5, QStringLiteral("mm"), length);
+    return plain_figure(mm, length == LengthUnit::inches ? 2.54 : 1, QStringLiteral("mm"), length);
 }
 
 QString text_of(const Stretch& hair, LengthUnit length) {
@@ -65,7 +65,7 @@ void add_work(Blocks& blocks, const PlannedWork& work, const Context& context) {
     const LengthUnit length = context.options.length;
     add_subheading(blocks, capitalised(work.kind), context.width);
     QStringList facts;
-    if (work.stopped) facts << QStringLiteral("A stop speaks against it; see above.");
+    if (work.stopped && work.no_order.isEmpty()) facts << QStringLiteral("A stop speaks against it; see above.");
     if (!work.put_on.isEmpty()) facts << QStringLiteral("Put on: %1.").arg(text_of(work.put_on, length));
     if (!work.keep_off.isEmpty()) facts << QStringLiteral("Keep off: %1.").arg(text_of(work.keep_off, length));
     if (work.unsure)
@@ -157,6 +157,7 @@ void add_next(Blocks& blocks, const Context& context) {
                 if (!source.isEmpty() && !sources.contains(source)) sources << source;
         }
         add_list(blocks, tips, context.width);
+        if (!sources.isEmpty()) blocks.back().keep_with_next = true;
         if (!sources.isEmpty())
             add_paragraph(blocks, QStringLiteral("Sources: %1.").arg(sources.join(QStringLiteral("; "))), context.width,
                           ink::quiet, 7.5);

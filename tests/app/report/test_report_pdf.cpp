@@ -204,6 +204,47 @@ BOOST_AUTO_TEST_CASE(a_client_without_visits_still_gets_a_report_that_says_so) {
     check_words(pdf);
 }
 
+BOOST_AUTO_TEST_CASE(care_is_printed_with_its_sources_and_alike_in_both_copies) {
+    const Model model = example::six_visits();
+    for (const Copy copy : {Copy::client, Copy::record}) {
+        const QByteArray pdf = made(model, {copy, Paper::a4, LengthUnit::millimetres}, QStringLiteral("care"));
+        check_words(pdf);
+        const QString text = run_together(tools::text_of(pdf));
+        for (const char* words : {"What this hair has been through",
+                                  "Perhaps gloss of 11 May 2026 (18 mm to 20 mm)",
+                                  "What came before the record is not known",
+                                  "70 mm (52-87)",
+                                  "What is planned",
+                                  "Stop",
+                                  "two weeks later",
+                                  "Source: dermatology clinic leaflet on relaxers",
+                                  "Check first",
+                                  "Ask how old the client is",
+                                  "Put on: roots, up to 20 mm",
+                                  "Keep off: mid-shaft, 52 mm to 250 mm",
+                                  "0:00 to 2:00",
+                                  "5 to 7.5",
+                                  "beyond what is tolerated",
+                                  "16:00",
+                                  "no order of work is given",
+                                  "Rinse off at once",
+                                  "Care at home",
+                                  "Sources: common practice, no source",
+                                  "Next dates",
+                                  "5 Aug 2026 to 19 Aug 2026",
+                                  "has then grown anew",
+                                  "from 20 mm to the ends; 20 min; strand test passed"})
+            BOOST_CHECK_MESSAGE(text.contains(QString::fromUtf8(words), Qt::CaseInsensitive), words);
+    }
+    Model none = model;
+    none.planned = {};
+    none.hair.clear();
+    none.home_care.clear();
+    const QString text = run_together(tools::text_of(made(none, {}, QStringLiteral("no-care"))));
+    for (const char* words : {"What is planned", "been through", "Care at home"})
+        BOOST_CHECK_MESSAGE(!text.contains(QString::fromUtf8(words)), words);
+}
+
 BOOST_AUTO_TEST_CASE(missing_and_withheld_pictures_are_said) {
     Model model = example::six_visits();
     model.pairs[0].before = {};
