@@ -20,7 +20,7 @@ namespace kempt::work {
 // Of every zone and quality the newest grade that still counts, of its latest round.
 [[nodiscard]] Status add_grades(Book& book, Id client, QDate today, care::ClientState& state);
 // Of every view and reading the mean of the newest visit that has one, its noise band, and the verdict since the visit
-// before.
+// before; and the strongest line of demarcation of each view's newest visit.
 [[nodiscard]] Status add_readings(Book& book, Id client, QDate today, care::ClientState& state);
 
 // A line of demarcation as one visit's photos of one view show it: the mean over the shots that show it.

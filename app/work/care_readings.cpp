@@ -48,6 +48,27 @@ void add_series(const Series& series, QDate today, care::ClientState& state) {
     state.readings.push_back(measured);
 }
 
+// "tone_step": the strongest line of demarcation of each view's newest visit that shows one.
+Status add_steps(Book& book, Id client, QDate today, care::ClientState& state) {
+    const auto lines = lines_of_client(book, client, today);
+    if (!lines) return lines.error();
+    for (const View view : all_views()) {
+        const SeenLine* strongest = nullptr;
+        for (const SeenLine& line : lines.value()) {  // by date
+            if (line.view != view || line.date.daysTo(today) > reading_days) continue;
+            if (!strongest || line.date > strongest->date || line.step.value > strongest->step.value) strongest = &line;
+        }
+        if (strongest)
+            state.readings.push_back({"tone_step",
+                                      word_of(view).toStdString(),
+                                      strongest->step.value,
+                                      strongest->step.low,
+                                      strongest->step.high,
+                                      {}});
+    }
+    return Done{};
+}
+
 }  // namespace
 
 Status add_readings(Book& book, Id client, QDate today, care::ClientState& state) {
@@ -59,7 +80,7 @@ Status add_readings(Book& book, Id client, QDate today, care::ClientState& state
         if (!progress) return progress.error();
         for (const Series& series : progress->series) add_series(series, today, state);
     }
-    return Done{};
+    return add_steps(book, client, today, state);
 }
 
 }  // namespace kempt::work

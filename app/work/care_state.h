@@ -15,6 +15,9 @@ namespace kempt::work {
 // had never been asked (see care_freshness.h). Errors: not_found (client), invalid (today is no date), io.
 [[nodiscard]] Result<care::ClientState> care_state(Book& book, Id client, QDate today);
 
+// The same without readings, which compare visits and take the longest: all that care::next_dates asks for.
+[[nodiscard]] Result<care::ClientState> care_state_for_dates(Book& book, Id client, QDate today);
+
 // One service of the record as the care rules see it; nullopt: of a kind that they do not know (a later Kempt's).
 [[nodiscard]] std::optional<care::PastService> past_service(const Service& service);
 // A day as they count it.

@@ -15,6 +15,7 @@
 #include "work/errors.h"
 #include "work/export_book.h"
 #include "work/import_photos.h"
+#include "work/keep_care.h"
 #include "work/keep_records.h"
 #include "work/measure_in_book.h"
 #include "work/open_book.h"
@@ -157,6 +158,18 @@ struct Filler {
             service.client = client->id;
             if (const auto kept = add_service(book, service); !kept) return kept.error();
         }
+        if (from.profile) {
+            ClientProfile profile = *from.profile;
+            profile.client = client->id;
+            if (const Status kept = set_profile(book, profile); !kept) return kept.error();
+        }
+        for (DailyLife life : from.daily_life) {
+            life.client = client->id;
+            if (const auto kept = set_daily_life(book, life); !kept) return kept.error();
+        }
+        QVector<ClientAnswer> answers = from.answers;
+        for (ClientAnswer& answer : answers) answer.client = client->id;
+        if (const auto kept = set_answers(book, answers); !kept) return kept.error();
         for (Target target : from.targets) {
             target.client = client->id;
             if (const auto kept = set_target(book, target); !kept) return kept.error();

@@ -6,9 +6,12 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <algorithm>
 
 #include "domain/marks_json.h"
+#include "domain/questions.h"
 #include "domain/words.h"
+#include "work/care_json.h"
 
 namespace kempt::work {
 
@@ -52,6 +55,18 @@ class Reader {
         if (!error_) error_ = error;
     }
 
+    // Its bytes belong to the digest.
+    std::optional<QByteArray> read_file(const QString& name, const QString& where) {
+        QFile file(QDir(folder_).filePath(name));
+        if (!file.open(QIODevice::ReadOnly)) {
+            fail(wrong(where, QStringLiteral("names a file that is not there")));
+            return std::nullopt;
+        }
+        QByteArray bytes = file.readAll();
+        hash_.addData(bytes);
+        return bytes;
+    }
+
     QDate day(const QJsonObject& object, const QString& where, const char* name) {
         const QDate date = QDate::fromString(object[QLatin1String(name)].toString(), Qt::ISODate);
         if (!date.isValid())
@@ -71,14 +86,9 @@ class Reader {
         if (value.isUndefined() || value.isNull()) return std::nullopt;
         QByteArray json = QJsonDocument(value.toObject()).toJson();
         if (value.isString()) {
-            QFile file(QDir(folder_).filePath(value.toString()));
-            if (!file.open(QIODevice::ReadOnly)) {
-                fail(wrong(QStringLiteral("\"marks\" of %1").arg(where),
-                           QStringLiteral("names a file that is not there")));
-                return std::nullopt;
-            }
-            json = file.readAll();
-            hash_.addData(json);
+            const auto bytes = read_file(value.toString(), QStringLiteral("\"marks\" of %1").arg(where));
+            if (!bytes) return std::nullopt;
+            json = *bytes;
         }
         auto read = marks_from_json(json);
         if (!read) {
@@ -111,6 +121,58 @@ class Reader {
         return to;
     }
 
+    template <class T>
+    void take(Result<T> read, const QString& where, QVector<T>& list) {
+        if (read)
+            list.append(std::move(read).value());
+        else
+            fail(wrong(where, QStringLiteral("cannot be used: ") + QString::fromStdString(read.error().what)));
+    }
+
+    // What was done and what she told, in the client's own object or in the file of her record.
+    void add_told(const QJsonObject& object, ScenarioClient& to) {
+        const QString& name = to.client.name;
+        for (const QJsonValue& value : object["services"].toArray())
+            take(service_from_json(value.toObject()), QStringLiteral("a service of %1").arg(name), to.services);
+        for (const QJsonValue& value : object["daily_life"].toArray())
+            take(daily_life_from_json(value.toObject()), QStringLiteral("the daily life of %1").arg(name),
+                 to.daily_life);
+        for (const QJsonValue& value : object["answers"].toArray()) add_answers(value.toObject(), to);
+        QVector<ClientProfile> profile;
+        if (object["profile"].isObject())
+            take(profile_from_json(object["profile"].toObject()), QStringLiteral("the profile of %1").arg(name),
+                 profile);
+        if (!profile.isEmpty()) to.profile = profile.front();
+    }
+
+    // {"date": , "yes": [names], "no": [names], "pull_test_hairs": , "comb_count": }
+    void add_answers(const QJsonObject& object, ScenarioClient& to) {
+        const QString where = QStringLiteral("answers of %1").arg(to.client.name);
+        const QDate date = day(object, where, "date");
+        for (const auto& [member, value] : {std::pair("yes", 1), std::pair("no", 0)})
+            for (const QJsonValue& name : object[QLatin1String(member)].toArray())
+                to.answers.append({0, 0, date, name.toString(), value});
+        for (const Question& question : questions())
+            if (question.sort == AnswerSort::count && object[question.name].isDouble())
+                to.answers.append({0, 0, date, question.name, object[question.name].toInt()});
+    }
+
+    // Visits of the record: those without photos are added, the grades of the others join theirs.
+    void add_visits(const QJsonObject& record, ScenarioClient& to) {
+        for (const QJsonValue& value : record["visits"].toArray()) {
+            ScenarioVisit visit = read_visit(value.toObject(), to.client.name);
+            const auto same = std::find_if(to.visits.begin(), to.visits.end(), [&](const ScenarioVisit& one) {
+                return one.visit.date == visit.visit.date;
+            });
+            if (same == to.visits.end())
+                to.visits.append(visit);
+            else
+                same->grades += visit.grades;
+        }
+        std::stable_sort(to.visits.begin(), to.visits.end(),
+                         [](const ScenarioVisit& a, const ScenarioVisit& b) { return a.visit.date < b.visit.date; });
+    }
+
     ScenarioClient read_client(const QJsonObject& object) {
         ScenarioClient to;
         Client& client = to.client;
@@ -124,13 +186,15 @@ class Reader {
         else if (!to.visits.isEmpty())
             client.since = to.visits.front().visit.date;
         if (client.photo_consent) client.consent_on = client.since;
-        for (const QJsonValue& value : object["services"].toArray()) {
-            const QJsonObject service = value.toObject();
-            Service kept;
-            kept.date = day(service, QStringLiteral("a service of %1").arg(client.name), "date");
-            kept.kind = service["kind"].toString();
-            kept.note = service["note"].toString();
-            to.services.append(kept);
+        add_told(object, to);
+        if (object["record"].isString()) {
+            const QString where = QStringLiteral("\"record\" of %1").arg(client.name);
+            if (const auto bytes = read_file(object["record"].toString(), where)) {
+                const QJsonDocument record = QJsonDocument::fromJson(*bytes);
+                if (!record.isObject()) fail(wrong(where, QStringLiteral("is no JSON object")));
+                add_visits(record.object(), to);
+                add_told(record.object(), to);
+            }
         }
         for (const QJsonValue& value : object["targets"].toArray()) {
             const QJsonObject target = value.toObject();

@@ -23,16 +23,19 @@ struct ScenarioVisit {
 };
 struct ScenarioClient {
     Client client;
-    QVector<ScenarioVisit> visits;
+    QVector<ScenarioVisit> visits;  // by date
     QVector<Service> services;
     QVector<Target> targets;
+    std::optional<ClientProfile> profile;
+    QVector<DailyLife> daily_life;
+    QVector<ClientAnswer> answers;
 };
 struct Scenario {
     QDate today;  // of the reports
     double printer_scale = 1;
     QString salon;
     QVector<ScenarioClient> clients;
-    QByteArray digest;  // SHA-256 over scenario.json and the marks files
+    QByteArray digest;  // SHA-256 over scenario.json, the marks and the records
 };
 
 // Errors: not_found (no scenario.json), damaged (naming the member and where).

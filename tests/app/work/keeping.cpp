@@ -67,7 +67,7 @@ BOOST_AUTO_TEST_CASE(the_export_holds_every_record_and_the_original_bytes) {
     options.folder = in.folder.filePath(QStringLiteral("out"));
     options.photos = true;
     const auto report = TemporaryBook::required(work::export_book(*in.book, options));
-    BOOST_TEST(report.files.size() == 9);
+    BOOST_TEST(report.files.size() == 12);
     const QDir out(options.folder);
     const QJsonObject json = QJsonDocument::fromJson(content(out.filePath(QStringLiteral("book.json")))).object();
     const QJsonObject client = json["clients"].toArray()[0].toObject();

@@ -192,11 +192,7 @@ std::string lengths_client(const std::string& out, const CardPicture& card) {
         json += text;
     }
     json +=
-        "      ],\n      \"services\": [{\"date\": \"2026-04-08\", \"kind\": \"bond-building treatment\", \"note\": "
-        "\"mid-shaft and ends\"},\n"
-        "                   {\"date\": \"2026-06-10\", \"kind\": \"cut\", \"note\": \"3 cm off the ends, before the "
-        "photographs of the hem\"},\n"
-        "                   {\"date\": \"2026-08-05\", \"kind\": \"gloss\", \"note\": \"clear\"}],\n"
+        "      ],\n      \"record\": \"marisol/record.json\",\n"
         "      \"targets\": [{\"view\": \"lengths\", \"reading\": \"shine_contrast\", \"value\": 0.8},\n"
         "                  {\"view\": \"ends\", \"reading\": \"hem_unevenness\", \"value\": 0.3}]\n    }";
     return json;

@@ -1,4 +1,5 @@
 // Makes sample-images/: photos, marks and truth of four invented clients, and the scenario that ties them together.
+// What was done to their hair and what they told (*/record.json) is written by hand.
 //   make_samples FOLDER [lengths]     only the photos of lengths, ends and comb-outs, no scenario
 #include <algorithm>
 #include <cstdio>
@@ -33,7 +34,7 @@ struct Person {
     double coil_mm, length_mm;
     std::vector<std::string> dates;
     std::vector<Site> sites;
-    std::string extra;  // services, targets
+    std::string extra;  // record, targets
     int quality;
 };
 
@@ -156,9 +157,7 @@ int main(int argc, char** argv) {
            {0.36, 0.44, 0.54, 0.66, 0.76, 0.86},
            {0.14, 0.2, 0.28, 0.36, 0.46, 0.55}},
           {"nape", "nape", 13, 13.6, 2, {0.4, 0.4, 0.41, 0.4, 0.39, 0.4}, {0.2, 0.2, 0.2, 0.2, 0.2, 0.2}}},
-         "      \"services\": [{\"date\": \"2026-04-28\", \"kind\": \"protein treatment\", \"note\": \"lengths and "
-         "ends only\"},\n"
-         "                   {\"date\": \"2026-07-21\", \"kind\": \"bond-building treatment\", \"note\": \"\"}],\n"
+         "      \"record\": \"imani/record.json\",\n"
          "      \"targets\": [{\"view\": \"left temple\", \"reading\": \"edge_coverage\", \"value\": 50},\n"
          "                  {\"view\": \"right temple\", \"reading\": \"edge_coverage\", \"value\": 50},\n"
          "                  {\"view\": \"nape\", \"reading\": \"edge_coverage\", \"value\": 30}]\n",
@@ -174,7 +173,7 @@ int main(int argc, char** argv) {
          45,
          {"2026-05-05", "2026-06-16", "2026-07-28", "2026-09-08"},
          {{"front hairline", "front", 21, 13.6, 2, {0.62, 0.62, 0.62, 0.62}, {0.2, 0.2, 0.2, 0.2}}},
-         "      \"services\": [{\"date\": \"2026-06-16\", \"kind\": \"cut\", \"note\": \"2 cm off the ends\"}],\n"
+         "      \"record\": \"freya/record.json\",\n"
          "      \"targets\": [{\"view\": \"front hairline\", \"reading\": \"edge_coverage\", \"value\": 50}]\n",
          70});
     std::string json =
@@ -257,7 +256,9 @@ int main(int argc, char** argv) {
         json += (k ? ",\n" : "") + put(out, std::string("noor/01-") + wrong[k], "front hairline", s,
                                        "2026:09:22 11:0" + std::to_string(k) + ":00", 70, true);
     }
-    json += "],\n       \"grades\": []}\n      ],\n      \"services\": [], \"targets\": []\n    }\n  ]\n}\n";
+    json +=
+        "],\n       \"grades\": []}\n      ],\n      \"record\": \"noor/record.json\", \"targets\": []\n    }\n  "
+        "]\n}\n";
     put_text(out + "/scenario.json", json);
     return 0;
 }

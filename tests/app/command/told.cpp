@@ -1,0 +1,197 @@
+// Services with all their fields, and what a client told, by commands alone.
+#include <QJsonArray>
+
+#include "app/command/program.h"
+
+using namespace kempt;
+using tests::Program;
+using tests::words;
+
+namespace {
+
+struct WithClient : Program {
+    WithClient() { (void)json({"client", "add", "b.kempt", "--name", "Ada Lindqvist", "--new"}); }
+};
+
+}  // namespace
+
+BOOST_FIXTURE_TEST_SUITE(told, WithClient)
+
+BOOST_AUTO_TEST_CASE(a_service_takes_every_field_and_gives_it_back) {
+    const QJsonObject bare =
+        json({"service", "add", "b.kempt", "--client", "1", "--date", "2026-02-01", "--kind", "cut"});
+    for (const char* name : {"to_mm", "strength", "minutes", "most_minutes", "temperature_c", "passes", "strand_test",
+                             "patch_test", "patch_test_on", "result", "reaction", "at_home"})
+        BOOST_TEST((bare.contains(name) && bare[name].isNull()), name);
+    BOOST_TEST((bare["from_mm"].toDouble() == 0 && bare["sections"].toArray().isEmpty()));
+    const QJsonObject full = json({"service",
+                                   "add",
+                                   "b.kempt",
+                                   "--client",
+                                   "1",
+                                   "--date",
+                                   "2026-03-01",
+                                   "--kind",
+                                   "hydroxide straightener without lye",
+                                   "--from-mm",
+                                   "0",
+                                   "--to-mm",
+                                   "22.5",
+                                   "--sections",
+                                   "left-temple, nape",
+                                   "--strength",
+                                   "mild",
+                                   "--minutes",
+                                   "13",
+                                   "--most-minutes",
+                                   "18",
+                                   "--temperature-c",
+                                   "21",
+                                   "--passes",
+                                   "1",
+                                   "--strand-test",
+                                   "passed",
+                                   "--patch-test",
+                                   "passed",
+                                   "--patch-test-on",
+                                   "2026-02-26",
+                                   "--patch-test-where",
+                                   "inner elbow",
+                                   "--result",
+                                   "left a little curl",
+                                   "--at-home",
+                                   "no",
+                                   "--reaction",
+                                   "no",
+                                   "--note",
+                                   "retouch"});
+    BOOST_TEST(full["to_mm"].toDouble() == 22.5);
+    BOOST_TEST((full["sections"].toArray() == QJsonArray{"left temple", "nape"}));
+    BOOST_TEST((full["strength"] == "mild" && full["minutes"] == 13 && full["most_minutes"] == 18));
+    BOOST_TEST((full["temperature_c"] == 21 && full["passes"] == 1 && full["strand_test"] == "passed"));
+    BOOST_TEST((full["patch_test"] == "passed" && full["patch_test_on"] == "2026-02-26"));
+    BOOST_TEST((full["patch_test_where"] == "inner elbow" && full["result"] == "left a little curl"));
+    BOOST_TEST((full["reaction"] == false && full["at_home"] == false && full["note"] == "retouch"));
+    BOOST_TEST((json(words("service show b.kempt --service 2")) == full));
+    const QByteArray line = done(words("service list b.kempt --client 1")).out;
+    for (const char* part : {"from the scalp to 22.5 mm, left temple and nape", "13 of at most 18 min",
+                             "patch test inner elbow on 2026-02-26 passed", "no reaction", "left a little curl"})
+        BOOST_TEST(line.contains(part), line.toStdString() + " lacks " + part);
+}
+
+BOOST_AUTO_TEST_CASE(what_is_known_later_is_changed_and_the_rest_stays) {
+    (void)json({"service", "add", "b.kempt", "--client", "1", "--date", "2026-03-01", "--kind", "permanent colour",
+                "--minutes", "30", "--result", "even"});
+    const QJsonObject changed =
+        json({"service", "change", "b.kempt", "--service", "1", "--reaction", "yes", "--result", ""});
+    BOOST_TEST((changed["reaction"] == true && changed["minutes"] == 30 && changed["result"].isNull()));
+    BOOST_TEST((json(words("service show b.kempt --service 1")) == changed));
+    fails(1, words("service change b.kempt --service 9 --minutes 3"), "no service 9");
+}
+
+BOOST_AUTO_TEST_CASE(a_service_that_cannot_be_is_refused_with_the_field) {
+    const QStringList add = words("service add b.kempt --client 1 --date 2026-03-01 --kind gloss");
+    fails(2, add + words("--strength strong"), "mild, regular, super");
+    fails(2, add + words("--sections crown,ends"), "'ends' is no section");
+    fails(2, add + words("--passes 1.5"), "whole number");
+    fails(2, add + words("--reaction perhaps"), "yes, no");
+    fails(1, add + words("--from-mm 50 --to-mm 20"), "before it begins");
+    fails(1, add + words("--minutes 5000"), "minutes");
+    fails(1, add + words("--patch-test-on 2026-03-02"), "after the service");
+    BOOST_TEST(json(words("service list b.kempt --client 1"))["services"].toArray().isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(the_profile_is_set_part_by_part) {
+    const QJsonObject none = json(words("client profile b.kempt --client 1"));
+    BOOST_TEST((none["age_years"].isNull() && none["texture"].isNull() && none["whole_history"] == false));
+    (void)json(words("client profile b.kempt --client 1 --age 34 --length-mm 230 --date 2026-03-03"));
+    (void)json(words("client profile b.kempt --client 1 --texture fine --hair-group african --history whole"));
+    const QJsonObject both = json(words("client profile b.kempt --client 1"));
+    BOOST_TEST((both["age_years"] == 34 && both["age_on"] == "2026-03-03" && both["length_mm"] == 230));
+    BOOST_TEST((both["length_on"] == "2026-03-03" && both["texture"] == "fine" && both["hair_group"] == "african"));
+    BOOST_TEST((both["whole_history"] == true && both["history_from"].isNull()));
+    const QJsonObject since =
+        json(words("client profile b.kempt --client 1 --history 2020-05-01 --hair-group unknown"));
+    BOOST_TEST(
+        (since["whole_history"] == false && since["history_from"] == "2020-05-01" && since["hair_group"].isNull()));
+    fails(2, words("client profile b.kempt --client 1 --history always"), "whole, unknown or a date");
+    fails(1, words("client profile b.kempt --client 1 --age 200"), "age");
+    fails(1, words("client profile b.kempt --client 2"), "no client 2");
+    BOOST_TEST((json(words("client profile b.kempt --client 1")) == since));
+}
+
+BOOST_AUTO_TEST_CASE(daily_life_goes_on_from_what_she_told_before) {
+    BOOST_TEST(json(words("client daily b.kempt --client 1"))["date"].isNull());
+    const QJsonObject first =
+        json({"client", "daily", "b.kempt", "--client", "1", "--date", "2026-03-03", "--minutes-a-day", "15", "--heat",
+              "flat iron,200,3,dry; dryer,,4", "--tight-styles", "yes"});
+    const QJsonArray heat = first["heat"].toArray();
+    BOOST_REQUIRE(heat.size() == 2);
+    BOOST_TEST(
+        (heat[0].toObject() ==
+         QJsonObject{{"name", "flat iron"}, {"temperature_c", 200}, {"times_a_week", 3}, {"on_wet_hair", false}}));
+    BOOST_TEST((heat[1].toObject()["temperature_c"].isNull() && heat[1].toObject()["on_wet_hair"].isNull()));
+    const QJsonObject later = json({"client", "daily", "b.kempt", "--client", "1", "--date", "2026-06-03", "--heat",
+                                    "none", "--tight-styles", "no"});
+    BOOST_TEST((later["minutes_a_day"] == 15 && later["heat"].toArray().isEmpty() && later["heat"].isArray()));
+    BOOST_TEST((later["tight_styles"] == false && later["hard_water"].isNull()));
+    BOOST_TEST((json(words("client daily b.kempt --client 1 --date 2026-04-01")) == first));
+    BOOST_TEST((json(words("client daily b.kempt --client 1 --date 2026-07-01")) == later));
+    fails(2, {"client", "daily", "b.kempt", "--client", "1", "--heat", "flat iron,hot,3"}, "flat iron,hot,3");
+    fails(2, {"client", "daily", "b.kempt", "--client", "1", "--heat", "flat iron"}, "times a week");
+}
+
+BOOST_AUTO_TEST_CASE(answers_are_kept_by_day_and_say_when_they_are_too_old) {
+    const QStringList on = words("client answers b.kempt --client 1 --date 2026-03-03");
+    const QJsonArray given =
+        json(on + words("--yes takes_medication,scalp-pain --no dye_reaction --pull-test-hairs 3"))["answers"]
+            .toArray();
+    BOOST_TEST(given.size() == 4);
+    for (const QJsonValue& value : given) BOOST_TEST(value.toObject()["counts"].toBool());
+    const QJsonArray later = json(words("client answers b.kempt --client 1 --date 2026-03-10"))["answers"].toArray();
+    for (const QJsonValue& value : later) {
+        const QJsonObject one = value.toObject();
+        BOOST_TEST(one["counts"].toBool() == (one["question"] != "scalp_pain"),
+                   one["question"].toString().toStdString());
+        if (one["question"] == "pull_test_hairs") BOOST_TEST(one["value"].toInt() == 3);
+        if (one["question"] == "dye_reaction") BOOST_TEST((one["value"] == false));
+    }
+    BOOST_TEST(done(words("client answers b.kempt --client 1 --date 2026-03-10")).out.contains("ask again"));
+    fails(2, on + words("--yes mood"), "takes_medication");
+    fails(2, on + words("--yes scalp_pain --no scalp_pain"), "yes and no");
+    fails(2, on + words("--yes comb_count"), "must be one of");
+    fails(2, on + words("--comb-count 1.5"), "hairs");
+    const int id = given[0].toObject()["id"].toInt();
+    (void)json({"client", "forget", "b.kempt", "--answer", QString::number(id)});
+    BOOST_TEST(json(on)["answers"].toArray().size() == 3);
+}
+
+BOOST_AUTO_TEST_CASE(all_of_it_is_shown_exported_and_erased_with_the_client) {
+    (void)json({"service", "add", "b.kempt", "--client", "1", "--date", "2026-03-01", "--kind", "henna", "--sections",
+                "crown,nape"});
+    (void)json(words("client profile b.kempt --client 1 --texture coarse"));
+    (void)json(
+        {"client", "daily", "b.kempt", "--client", "1", "--date", "2026-03-03", "--heat", "flat iron,200,3,wet"});
+    (void)json(words("client answers b.kempt --client 1 --date 2026-03-03 --no scalp_pain"));
+    const QJsonObject shown = json(words("client show b.kempt --client 1"));
+    BOOST_TEST((shown["profile"].toObject()["texture"] == "coarse"));
+    BOOST_TEST(shown["daily_life"].toObject()["heat"].toArray().size() == 1);
+    BOOST_TEST(shown["answers"].toArray().size() == 1);
+    (void)json(words("export b.kempt --out out"));
+    BOOST_TEST(read("out/services.csv").contains("henna,,0,,crown; nape,"));
+    BOOST_TEST(read("out/profiles.csv").contains("1,,,,,,coarse,,no,\r\n"));
+    BOOST_TEST(read("out/daily_life.csv").contains("\"flat iron, 200 C, 3 a week, wet\""));
+    BOOST_TEST(read("out/answers.csv").contains("2026-03-03,scalp_pain,no\r\n"));
+    const QJsonObject client =
+        QJsonDocument::fromJson(read("out/book.json")).object()["clients"].toArray()[0].toObject();
+    BOOST_TEST((client["profile"].toObject()["texture"] == "coarse" && client["daily_life"].toArray().size() == 1));
+    BOOST_TEST((client["answers"].toArray()[0].toObject()["question"] == "scalp_pain"));
+    BOOST_TEST((client["services"].toArray()[0].toObject()["kind"] == "henna"));
+    (void)done(words("client erase b.kempt --client 1 --yes"));
+    (void)json(words("export b.kempt --out after"));
+    for (const char* table : {"services", "profiles", "daily_life", "answers"})
+        BOOST_TEST(read(QStringLiteral("after/%1.csv").arg(QLatin1String(table))).count("\r\n") == 1, table);
+    BOOST_TEST(json(words("check b.kempt"))["sound"].toBool());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
