@@ -6,6 +6,7 @@
 #include "domain/words.h"
 #include "work/care_freshness.h"
 #include "work/care_parts.h"
+#include "work/care_put.h"
 
 namespace kempt::work {
 
@@ -36,11 +37,9 @@ bool changed_since(const care::ClientState& state, care::Day graded) {
 
 }  // namespace
 
-Status add_grades(Book& book, Id client, QDate today, care::ClientState& state) {
-    const auto stored = store::grades_of_client(book, client);
-    if (!stored) return stored.error();
+void put_grades(const QVector<store::DatedGrade>& grades, QDate today, care::ClientState& state) {
     std::map<std::pair<QString, std::string>, store::DatedGrade> newest;
-    for (const store::DatedGrade& dated : stored.value()) {  // by date, then round
+    for (const store::DatedGrade& dated : grades) {
         if (dated.date > today) continue;
         newest[{dated.grade.quality, zone_of(dated.grade.zone)}] = dated;
     }
@@ -51,6 +50,12 @@ Status add_grades(Book& book, Id client, QDate today, care::ClientState& state) 
         if (ends_with_service(quality) && changed_since(state, care_day(dated.date))) continue;
         state.grades.push_back({quality.toStdString(), place.second, dated.grade.value});
     }
+}
+
+Status add_grades(Book& book, Id client, QDate today, care::ClientState& state) {
+    const auto stored = store::grades_of_client(book, client);
+    if (!stored) return stored.error();
+    put_grades(stored.value(), today, state);
     return Done{};
 }
 

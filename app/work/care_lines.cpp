@@ -7,6 +7,7 @@
 #include "book/reading_store.h"
 #include "domain/words.h"
 #include "work/care_parts.h"
+#include "work/care_put.h"
 
 namespace kempt::work {
 
@@ -86,20 +87,28 @@ care::GrowthRange where_it_can_be(const care::PastService& service, care::Day da
     return {service.from_mm, service.from_mm + window.least * days / 1000, service.from_mm + window.most * days / 1000};
 }
 
+std::vector<SeenLine> lines_of(const QVector<store::DatedReading>& tones, QDate today) {
+    Gathered gathered;
+    for (const store::DatedReading& shot : tones)
+        if (shot.date <= today && !shot.reading.refused && !shot.drawn_anew && shot.quality_level != u"refused")
+            gathered.add(shot);
+    std::vector<SeenLine> lines = gathered.lines();
+    std::stable_sort(lines.begin(), lines.end(), [](const SeenLine& a, const SeenLine& b) {
+        return std::pair(a.date, a.view) < std::pair(b.date, b.view);
+    });
+    return lines;
+}
+
 }  // namespace
 
 Result<std::vector<SeenLine>> lines_of_client(Book& book, Id client, QDate today) {
-    Gathered gathered;
+    QVector<store::DatedReading> tones;
     for (const View view : all_views()) {
         const auto readings = store::readings_of_client(book, client, view, QStringLiteral("tone_spread"));
         if (!readings) return readings.error();
-        for (const store::DatedReading& shot : readings.value())
-            if (shot.date <= today && !shot.reading.refused && !shot.drawn_anew && shot.quality_level != u"refused")
-                gathered.add(shot);
+        tones += readings.value();
     }
-    std::vector<SeenLine> lines = gathered.lines();
-    std::stable_sort(lines.begin(), lines.end(), [](const SeenLine& a, const SeenLine& b) { return a.date < b.date; });
-    return lines;
+    return lines_of(tones, today);
 }
 
 std::vector<std::optional<std::size_t>> services_of_lines(const std::vector<SeenLine>& lines,
@@ -124,17 +133,17 @@ std::vector<std::optional<std::size_t>> services_of_lines(const std::vector<Seen
     return owners;
 }
 
-Status add_lines(Book& book, Id client, QDate today, care::ClientState& state) {
-    const auto lines = lines_of_client(book, client, today);
-    if (!lines) return lines.error();
+namespace {
+
+// By date: the newest line of a service stays. Earlier ones began on the same day and are no evidence of their own.
+void put(const std::vector<SeenLine>& lines, care::ClientState& state) {
     auto& services = state.history.services;
-    const auto owners = services_of_lines(lines.value(), services, state.group);
-    // By date: the newest line of a service stays. Earlier ones began on the same day and are no evidence of their own.
+    const auto owners = services_of_lines(lines, services, state.group);
     for (std::size_t l = 0; l < owners.size(); ++l) {
         if (!owners[l]) continue;
         care::PastService& service = services[*owners[l]];
-        service.line_mm = lines.value()[l].at_mm;
-        service.line_day = care_day(lines.value()[l].date);
+        service.line_mm = lines[l].at_mm;
+        service.line_day = care_day(lines[l].date);
     }
     std::vector<care::GrowthRate> own;
     for (const care::PastService& service : services) {
@@ -146,6 +155,18 @@ Status add_lines(Book& book, Id client, QDate today, care::ClientState& state) {
             own.push_back(std::move(rate).value());
     }
     if (!own.empty()) state.own_rate = care::with_own_rates(care::expected_rate(state.group), own);
+}
+
+}  // namespace
+
+void put_lines(const QVector<store::DatedReading>& tones, QDate today, care::ClientState& state) {
+    put(lines_of(tones, today), state);
+}
+
+Status add_lines(Book& book, Id client, QDate today, care::ClientState& state) {
+    const auto lines = lines_of_client(book, client, today);
+    if (!lines) return lines.error();
+    put(lines.value(), state);
     return Done{};
 }
 

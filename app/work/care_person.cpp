@@ -1,8 +1,10 @@
 // The client herself, her days and her answers as the care rules ask for them.
 #include <map>
 
+#include "domain/words.h"
 #include "work/care_freshness.h"
 #include "work/care_parts.h"
+#include "work/care_put.h"
 #include "work/keep_care.h"
 
 namespace kempt::work {
@@ -39,13 +41,18 @@ care::HairGroup group_of(const QString& word) {
     return care::HairGroup::unknown;
 }
 
+// The rules mean tools that touch the hair; wet hair is what a dryer is for.
+std::optional<bool> on_wet_hair(const HeatTool& tool) {
+    return is_dryer(tool.name) ? std::optional(false) : tool.on_wet_hair;
+}
+
 care::DailyLife daily_of(const DailyLife& told) {
     care::DailyLife daily;
     daily.minutes_a_day = told.minutes_a_day;
     if (told.heat) {
         daily.heat.emplace();
         for (const HeatTool& tool : *told.heat)
-            daily.heat->push_back({tool.name.toStdString(), tool.temperature_c, tool.times_a_week, tool.on_wet_hair});
+            daily.heat->push_back({tool.name.toStdString(), tool.temperature_c, tool.times_a_week, on_wet_hair(tool)});
     }
     daily.swims_a_week = told.swims_a_week;
     daily.washes_a_week = told.washes_a_week;
@@ -106,15 +113,23 @@ void take(const ClientAnswer& answer, care::ClientState& state) {
 
 }  // namespace
 
+void put_profile(const ClientProfile& profile, QDate today, care::ClientState& state) {
+    state.age_years = age_of(profile, today);
+    state.texture = texture_of(profile.texture);
+    state.group = group_of(profile.hair_group);
+}
+
+void put_daily(const std::optional<DailyLife>& told, QDate today, care::ClientState& state) {
+    if (told && told->date.daysTo(today) <= daily_life_days) state.daily = daily_of(*told);
+}
+
 Status add_person(Book& book, Id client, QDate today, care::ClientState& state) {
     const auto profile = profile_of(book, client);
     if (!profile) return profile.error();
-    state.age_years = age_of(profile.value(), today);
-    state.texture = texture_of(profile->texture);
-    state.group = group_of(profile->hair_group);
+    put_profile(profile.value(), today, state);
     const auto life = daily_life_of(book, client, today);
     if (!life) return life.error();
-    if (life.value() && life.value()->date.daysTo(today) <= daily_life_days) state.daily = daily_of(*life.value());
+    put_daily(life.value(), today, state);
     const auto answers = answers_of(book, client, today);
     if (!answers) return answers.error();
     for (const CurrentAnswer& current : answers.value())

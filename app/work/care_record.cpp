@@ -5,6 +5,7 @@
 #include "book/service_store.h"
 #include "work/care_freshness.h"
 #include "work/care_parts.h"
+#include "work/care_put.h"
 #include "work/keep_care.h"
 
 namespace kempt::work {
@@ -47,34 +48,50 @@ std::optional<care::PastService> past_service(const Service& service) {
     return past;
 }
 
-Status add_history(Book& book, Id client, QDate today, care::ClientState& state) {
-    const auto profile = profile_of(book, client);
-    if (!profile) return profile.error();
+void put_history(const ClientProfile& profile, const QVector<Service>& services, QDate today,
+                 care::ClientState& state) {
     auto& since = state.history.complete_since;
-    if (profile->whole_history)
+    if (profile.whole_history)
         since = care::whole_life;
-    else if (profile->history_from && *profile->history_from <= today)
-        since = care_day(*profile->history_from);
-    const auto services = store::services_of_client(book, client);
-    if (!services) return services.error();
-    for (const Service& service : services.value()) {
+    else if (profile.history_from && *profile.history_from <= today)
+        since = care_day(*profile.history_from);
+    for (const Service& service : services) {
         if (service.date > today) continue;
         if (auto past = past_service(service))
             state.history.services.push_back(std::move(*past));
         else if (since)  // nobody knows what it did: the record tells all only since then
             since = std::max(*since, care_day(service.date) + 1);
     }
+}
+
+namespace {
+
+// A reaction in the record is an answer, whatever she remembers.
+void heed_reaction(const Service& service, care::Answers& answers) {
+    const auto kind = care::kind_from_word(service.kind.toStdString());
+    if (!kind || !service.reaction.value_or(false)) return;
+    const auto of = [&](const char* family) { return care::belongs(*care::find_family(family), *kind); };
+    if (of("dye") || of("oxidative")) answers.dye_reaction = true;
+    if (of("straightener")) answers.straightener_burn = true;
+}
+
+}  // namespace
+
+Status add_history(Book& book, Id client, QDate today, care::ClientState& state) {
+    const auto profile = profile_of(book, client);
+    if (!profile) return profile.error();
+    const auto services = store::services_of_client(book, client);
+    if (!services) return services.error();
+    put_history(profile.value(), services.value(), today, state);
     return Done{};
 }
 
-Status add_length(Book& book, Id client, QDate today, care::ClientState& state) {
-    const auto profile = profile_of(book, client);
-    if (!profile) return profile.error();
+void put_length(const ClientProfile& profile, QDate today, care::ClientState& state) {
     std::optional<double> length;
     care::Day measured = 0;
-    if (profile->length_mm && *profile->length_on <= today) {
-        length = profile->length_mm;
-        measured = care_day(*profile->length_on);
+    if (profile.length_mm && *profile.length_on <= today) {
+        length = profile.length_mm;
+        measured = care_day(*profile.length_on);
     }
     // On one day the cut came after the tape: what it left counts. A cut of some sections tells nothing of the others.
     for (const care::PastService& cut : state.history.services) {
@@ -83,8 +100,14 @@ Status add_length(Book& book, Id client, QDate today, care::ClientState& state) 
         length = cut.to_mm;
         measured = cut.day;
     }
-    if (!length || state.today - measured > length_days) return Done{};
+    if (!length || state.today - measured > length_days) return;
     state.length_mm = std::round(*length + (state.today - measured) * care::rate_of(state).um_per_day / 1000);
+}
+
+Status add_length(Book& book, Id client, QDate today, care::ClientState& state) {
+    const auto profile = profile_of(book, client);
+    if (!profile) return profile.error();
+    put_length(profile.value(), today, state);
     return Done{};
 }
 

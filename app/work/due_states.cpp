@@ -1,25 +1,105 @@
 #include "work/due_states.h"
 
+#include <QHash>
+
 #include "book/client_store.h"
+#include "book/due_store.h"
+#include "book/service_store.h"
+#include "work/care_freshness.h"
+#include "work/care_put.h"
 #include "work/errors.h"
 #include "work/plan_care.h"
 
 namespace kempt::work {
 
+namespace {
+
+// Before and after any day of a book.
+const QDate first_day(1, 1, 1), last_day(9999, 12, 31);
+
+template <class Record>
+QHash<Id, QVector<Record>> by_client(const QVector<Record>& records) {
+    QHash<Id, QVector<Record>> sorted;
+    for (const Record& record : records) sorted[record.client].append(record);
+    return sorted;
+}
+
+struct Read {
+    QHash<Id, ClientProfile> profiles;
+    QHash<Id, QVector<Service>> services;
+    QHash<Id, QVector<store::DatedReading>> tones;
+    QHash<Id, QVector<store::DatedGrade>> grades;
+    QHash<Id, store::HeatTold> heat;
+    QHash<Id, QDate> photographed;
+};
+
+Result<Read> read_all(Book& book, QDate today) {
+    Read read;
+    const auto profiles = store::all_profiles(book);
+    if (!profiles) return profiles.error();
+    for (const ClientProfile& profile : profiles.value()) read.profiles[profile.client] = profile;
+    const auto services = store::services_between(book, first_day, last_day);
+    if (!services) return services.error();
+    read.services = by_client(services.value());
+    const auto tones = store::readings_of_book(book, QStringLiteral("tone_spread"));
+    if (!tones) return tones.error();
+    read.tones = by_client(tones.value());
+    const auto grades = store::grades_between(book, today.addDays(-grade_days), today);
+    if (!grades) return grades.error();
+    for (const store::ClientGrade& grade : grades.value()) read.grades[grade.client].append(grade.dated);
+    const auto heat = store::heat_told(book, today);
+    if (!heat) return heat.error();
+    for (const store::HeatTold& told : heat.value()) read.heat[told.client] = told;
+    const auto photographed = store::last_photographed(book, today);
+    if (!photographed) return photographed.error();
+    read.photographed = photographed.value();
+    return read;
+}
+
+// The dates ask whether heat tools are used at all, not which.
+std::optional<DailyLife> daily_of(const Read& read, Id client) {
+    const auto told = read.heat.constFind(client);
+    if (told == read.heat.cend()) return std::nullopt;
+    DailyLife life;
+    life.client = client;
+    life.date = told->date;
+    if (told->asked) life.heat = QVector<HeatTool>(told->tools, HeatTool{QStringLiteral("heat tool"), {}, 1, {}});
+    return life;
+}
+
+DueState state_of(const Read& read, const Client& client, QDate today) {
+    DueState due{client.id, client.name, {}, {}, {}, {}};
+    ClientProfile none;
+    none.client = client.id;
+    const ClientProfile profile = read.profiles.value(client.id, none);
+    const QVector<Service> services = read.services.value(client.id);
+    due.state.today = care_day(today);
+    put_profile(profile, today, due.state);
+    put_daily(daily_of(read, client.id), today, due.state);
+    put_history(profile, services, today, due.state);
+    put_lines(read.tones.value(client.id), today, due.state);
+    put_length(profile, today, due.state);
+    put_grades(read.grades.value(client.id), today, due.state);
+    if (const QDate day = read.photographed.value(client.id); day.isValid()) due.photographed = day;
+    if (const auto dye = next_dye(services, today)) {
+        due.dye_day = dye->date;
+        due.patch_tested = dye->patch_test_on;
+    }
+    return due;
+}
+
+}  // namespace
+
 Result<std::vector<DueState>> due_states(Book& book, QDate today, const Progress& progress) {
     const auto clients = store::list_clients(book);
     if (!clients) return clients.error();
+    if (tell(progress, 0.3, "reading services and visits") == Go::stop) return stopped();
+    const auto read = read_all(book, today);
+    if (!read) return read.error();
+    if (tell(progress, 0.7, "counting the days") == Go::stop) return stopped();
     std::vector<DueState> states;
-    for (const auto& row : clients.value()) {
-        if (tell(progress, static_cast<double>(states.size()) / static_cast<double>(clients->size()),
-                 "looking through the clients") == Go::stop)
-            return stopped();
-        const auto state = care_state(book, row.client.id, today);
-        if (!state) return state.error();
-        const auto request = completed(book, PlanOptions{row.client.id, today, {}});
-        if (!request) return request.error();
-        states.push_back({row.client.id, row.client.name, *state, request->photographed, request->dye_day, {}});
-    }
+    states.reserve(static_cast<std::size_t>(clients->size()));
+    for (const store::ClientRow& row : clients.value()) states.push_back(state_of(*read, row.client, today));
     return states;
 }
 

@@ -104,6 +104,8 @@ struct CarePlan {
 
 // A dye, or colour mixed with peroxide.
 [[nodiscard]] bool needs_patch_test(care::Kind kind);
+// The first of them that was written down for a later day: it is planned. Services by date.
+[[nodiscard]] std::optional<Service> next_dye(const QVector<Service>& services, QDate today);
 
 struct PlanOptions {
     Id client = 0;

@@ -22,21 +22,18 @@ Result<std::optional<QDate>> photographed_on(Book& book, Id client, QDate today)
     return std::optional<QDate>();
 }
 
-// A dye written down for a later day is one that is planned.
-Result<std::optional<QDate>> next_dye(Book& book, Id client, QDate today) {
-    const auto services = store::services_of_client(book, client);
-    if (!services) return services.error();
-    for (const Service& service : services.value()) {
-        const auto kind = care::kind_from_word(service.kind.toStdString());
-        if (service.date > today && kind && needs_patch_test(*kind)) return std::optional(service.date);
-    }
-    return std::optional<QDate>();
-}
-
 }  // namespace
 
 bool needs_patch_test(care::Kind kind) {
     return care::belongs(*care::find_family("dye"), kind) || care::belongs(*care::find_family("oxidative"), kind);
+}
+
+std::optional<Service> next_dye(const QVector<Service>& services, QDate today) {
+    for (const Service& service : services) {
+        const auto kind = care::kind_from_word(service.kind.toStdString());
+        if (service.date > today && kind && needs_patch_test(*kind)) return service;
+    }
+    return std::nullopt;
 }
 
 Result<PlanRequest> completed(Book& book, const PlanOptions& options) {
@@ -47,9 +44,9 @@ Result<PlanRequest> completed(Book& book, const PlanOptions& options) {
         request.photographed = *day;
     }
     if (!request.dye_day) {
-        const auto day = next_dye(book, options.client, options.today);
-        if (!day) return day.error();
-        request.dye_day = *day;
+        const auto services = store::services_of_client(book, options.client);
+        if (!services) return services.error();
+        if (const auto dye = next_dye(services.value(), options.today)) request.dye_day = dye->date;
     }
     return request;
 }

@@ -1,0 +1,27 @@
+// What care_state puts into a state, once it has been read: the same for one client and for all of them at once.
+#pragma once
+
+#include <QDate>
+#include <QVector>
+#include <optional>
+
+#include "book/grade_store.h"
+#include "book/reading_store.h"
+#include "work/care_state.h"
+
+namespace kempt::work {
+
+// Age, texture and group of hair.
+void put_profile(const ClientProfile& profile, QDate today, care::ClientState& state);
+// The newest that was told until today, as far as it still counts.
+void put_daily(const std::optional<DailyLife>& told, QDate today, care::ClientState& state);
+// The record up to today, and since when it is complete.
+void put_history(const ClientProfile& profile, const QVector<Service>& services, QDate today, care::ClientState& state);
+// Lines of demarcation from readings of tone_spread, in any order, and the client's own rate. Needs the history.
+void put_lines(const QVector<store::DatedReading>& tones, QDate today, care::ClientState& state);
+// The length that was measured or left by a cut, with what has grown since. Needs history and rate.
+void put_length(const ClientProfile& profile, QDate today, care::ClientState& state);
+// The newest grades that still count; by date, then round. Needs the history.
+void put_grades(const QVector<store::DatedGrade>& grades, QDate today, care::ClientState& state);
+
+}  // namespace kempt::work
