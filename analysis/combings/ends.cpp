@@ -32,7 +32,7 @@ double fit_cubic(const std::vector<cv::Point2f>& points, size_t count, const Ben
             r[i] += w[i] * v;
         }
     }
-    const double variance = point_sd * point_sd * 2;  // neighbours share their noise
+    const double variance = point_sd * point_sd * 4;  // neighbours share their noise
     const double l = length, bend = 0.5 * usual.curvature * l * l, change = usual.change * l * l * l / 6;
     m(2, 2) += variance / (bend * bend), m(3, 3) += variance / (change * change);
     m(0, 0) += 1e-6, m(1, 1) += 1e-6;

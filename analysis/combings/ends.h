@@ -17,11 +17,11 @@ struct LineEnd {
     float curvature = 0;     // 1/px, signed: above 0 turns from x towards y
     float direction_sd = 0;  // radians
     float curvature_sd = 0;
-    float change = 0, change_sd = 0;  // of the curvature along the line, 1/px^2
+    float change = 0, change_sd = 0;            // of the curvature along the line, 1/px^2
     float usual = 0.01f, usual_change = 2e-4f;  // of the photo's strands
-    float peak = 0;        // size of the darkness along the last piece of the line
-    float sign = 1;        // of that darkness
-    float ahead_dark = 0;  // 0 paper .. 1 as dark as the line, over the pixels just ahead
+    float peak = 0;                             // size of the darkness along the last piece of the line
+    float sign = 1;                             // of that darkness
+    float ahead_dark = 0;                       // 0 paper .. 1 as dark as the line, over the pixels just ahead
     [[nodiscard]] cv::Point2f across() const { return {-ahead.y, ahead.x}; }
 };
 

@@ -137,7 +137,8 @@ void go(Chain& c, const std::vector<cv::Point2f>& way, size_t n) {
 
 }  // namespace
 
-std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, float paper_sd, const Darkness& darkness) {
+std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, float paper_sd,
+                               const Darkness& darkness) {
     for (int pass = 0; pass < 4; ++pass) {
         const ChainMap map(chains, darkness.size());
         const Occupied occupied(chains, darkness.size());

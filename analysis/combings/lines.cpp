@@ -99,7 +99,8 @@ double length_of(const Line& line) {
     return line.at.size() < 2 ? 0 : static_cast<double>(line.at.size() - 1) * 1.05;
 }
 
-// A walk that lost its strand may go on along noise or a faint neighbour: tails far fainter than the line are given back.
+// A walk that lost its strand may go on along noise or a faint neighbour: tails far fainter than the line are given
+// back.
 void trim_tails(const Ridges& ridges, std::vector<int>& path, std::vector<char>& used) {
     constexpr size_t window = 6;
     constexpr float faint = 0.4f;

@@ -15,7 +15,7 @@ struct Line {
     bool shadow = false;          // looks like the shadow of another
     bool noise = false;           // no clearer than the noise of the photo makes lines
     [[nodiscard]] bool doubted() const { return shadow || noise; }
-    float mass = 0;               // median strength: in a sharp photo proportional to width times darkness
+    float mass = 0;  // median strength: in a sharp photo proportional to width times darkness
 };
 
 struct LineOptions {

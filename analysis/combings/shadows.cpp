@@ -113,9 +113,9 @@ double score_of(const Line& line) {
     return line.mass * std::sqrt(static_cast<double>(line.at.size()));
 }
 
-// The score that lines of noise do not reach. Noise and compression make bright lines as often and as clear as dark ones
-// (12 rendered photos of qualities 62-95: the 98 % quantiles of false dark lines and of bright lines agree within a
-// tenth), while strands are darker than paper, or mirror the light along a few lines.
+// The score that lines of noise do not reach. Noise and compression make bright lines as often and as clear as dark
+// ones (12 rendered photos of qualities 62-95: the 98 % quantiles of false dark lines and of bright lines agree within
+// a tenth), while strands are darker than paper, or mirror the light along a few lines.
 double noise_score(const std::vector<Line>& lines) {
     constexpr size_t enough = 60;
     std::vector<double> bright;

@@ -7,6 +7,7 @@
 namespace bench {
 
 const char* const shape_names[strand_shapes] = {"straight", "wavy", "coiled"};
+const char* const quality_names[5] = {"62", "70", "85", "92", "95"};
 
 namespace {
 
@@ -22,6 +23,7 @@ CombingsCase made(uint64_t person, int hair, int shape, render::LooseOptions opt
     CombingsCase out;
     out.hair = hair;
     out.shape = shape;
+    out.quality = static_cast<int>(person % 5);
     options.shape = static_cast<render::Shape>(shape);
     out.strands = render::loose_strands(rng, look_of(person, hair), options);
     return out;

@@ -12,8 +12,13 @@ namespace bench {
 inline constexpr int strand_shapes = 3;  // straight, wavy, coiled
 extern const char* const shape_names[strand_shapes];
 
+// JPEG qualities that phones and messengers save photos with; a client's photos keep theirs.
+inline constexpr int jpeg_qualities[] = {62, 70, 85, 92, 95};
+extern const char* const quality_names[5];
+
 struct CombingsCase {
     int hair = 0, shape = 0;
+    int quality = 3;  // which of jpeg_qualities
     std::vector<render::LooseStrand> strands;
 };
 // What was combed out of a head: 5 to 60 strands, of coiled hair 3 to 20 (more of it lie in a mat), of 9 to 26 cm with

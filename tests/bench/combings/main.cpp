@@ -33,9 +33,9 @@ struct Read {
     Photo photo;
 };
 
-Read measure(const bench::CombingsShot& one) {
+Read measure(const bench::CombingsShot& one, int quality) {
     Read out;
-    const auto jpeg = render::jpeg_of(one.shot.photo, 92, one.display_p3, {});
+    const auto jpeg = render::jpeg_of(one.shot.photo, bench::jpeg_qualities[quality], one.display_p3, {});
     auto decoded =
         intake::decode(QByteArray(reinterpret_cast<const char*>(jpeg.data()), static_cast<qsizetype>(jpeg.size())));
     if (!decoded) {
@@ -76,13 +76,13 @@ void heading(const char* first) {
 }
 
 int rows(uint64_t seed, uint64_t count) {
-    heading("seed,hair,shape,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved");
+    heading("seed,hair,shape,quality,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved");
     std::printf("\n");
     for (uint64_t s = seed; s < seed + count; ++s) {
         const bench::CombingsCase one = bench::combings_case(s);
         const bench::CombingsShot shot = bench::take_combings(one, s, s, s);
-        const Read read = measure(shot);
-        std::printf("%llu,%d,%d,%d,%.3f,%.0f", static_cast<Number>(s), one.hair, one.shape,
+        const Read read = measure(shot, one.quality);
+        std::printf("%llu,%d,%d,%d,%d,%.3f,%.0f", static_cast<Number>(s), one.hair, one.shape, one.quality,
                     shot.strands <= 20   ? 0
                     : shot.strands <= 40 ? 1
                                          : 2,
@@ -114,7 +114,7 @@ int pairs(uint64_t seed, uint64_t count) {
                 const bench::CombingsShot shot =
                     bench::take_combings(visit == 'C' ? after : before, s, lie, 2 * lie + k);
                 std::printf("%llu,%c,%llu", static_cast<Number>(s), visit, static_cast<Number>(k));
-                print_readings(shot, measure(shot));
+                print_readings(shot, measure(shot, before.quality));
                 std::printf("\n");
                 std::fflush(stdout);
             }
@@ -123,8 +123,9 @@ int pairs(uint64_t seed, uint64_t count) {
 }
 
 int look(uint64_t seed, const char* file) {
-    const bench::CombingsShot shot = bench::take_combings(bench::combings_case(seed), seed, seed, seed);
-    const Read read = measure(shot);
+    const bench::CombingsCase one = bench::combings_case(seed);
+    const bench::CombingsShot shot = bench::take_combings(one, seed, seed, seed);
+    const Read read = measure(shot, one.quality);
     if (!read.readings) return 1;
     cv::Mat picture = read.photo.pixels.clone();
     render::Rng rng(seed);

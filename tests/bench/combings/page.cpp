@@ -61,10 +61,11 @@ void combings_page(std::ostream& out, const std::vector<Row>& rows, const std::v
         << " of " << fixed(all, 0) << " strands have none over half of their length (in " << fixed(with_lost, 0)
         << " photos); " << fixed(100 * right / all, 1) << " % are traced from end to end with a length within 8 %.\n\n";
     std::vector<std::string> hair(render::hair_names, render::hair_names + render::hair_colours),
-        shapes(shape_names, shape_names + strand_shapes);
+        shapes(shape_names, shape_names + strand_shapes), qualities(quality_names, quality_names + 5);
     for (const Spec& spec : {specs[0], specs[1]}) {
         class_table(out, rows, spec, "hair", "hair", hair);
         class_table(out, rows, spec, "shape", "shape", shapes);
+        class_table(out, rows, spec, "JPEG quality", "quality", qualities);
     }
     class_table(out, rows, specs[0], "strands on the sheet", "many", {"up to 20", "21 to 40", "41 to 60"});
     out << "Pairs: visits A and B show the same strands thrown down anew in another light, two shots each; C is taken "
