@@ -33,7 +33,7 @@ const QVector<Said>& all_said() {
         {may("strength", Type::text, "S", "of the product", {q("mild"), q("regular"), q("super")}), "strength"},
         {may("minutes", Type::number, "N", "planned"), "minutes"},
         {may("most-minutes", Type::number, "N", "the most that the maker's directions allow"), "most_minutes"},
-        {may("temperature", Type::number, "C", "of the iron, degrees Celsius"), "temperature_c"},
+        {may("temperature-c", Type::number, "C", "of the iron, degrees Celsius"), "temperature_c"},
         {may("passes", Type::number, "N", "of the iron"), "passes"},
         {may("strand-test", Type::text, "R", "its result", test), "strand_test"},
         {may("patch-test", Type::text, "R", "its result, with this product", test), "patch_test"},

@@ -66,8 +66,8 @@ BOOST_AUTO_TEST_CASE(help_and_version_answer_on_stdout) {
     }
     const QByteArray all = kempt.done(words("help")).out;
     for (const char* name :
-         {"card", "measure", "demo", "client", "visit", "photo", "marks", "grade", "service", "target", "progress",
-          "compare", "report", "check", "backup", "restore", "export", "desk"}) {
+         {"card",     "measure", "demo", "client",  "visit",  "photo", "marks",  "grade",   "service", "target",
+          "progress", "plan",    "due",  "compare", "report", "check", "backup", "restore", "export",  "desk"}) {
         BOOST_TEST(all.contains(name));
         BOOST_TEST(
             kempt.done({QStringLiteral("help"), QString::fromLatin1(name)}).out.contains("kempt " + QByteArray(name)));
