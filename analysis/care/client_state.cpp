@@ -28,11 +28,16 @@ Span span_of(Part part, const std::optional<double>& length_mm) {
 }
 
 const PastService* grown_from(Kind kind, const ClientState& state) {
-    for (const char* name : {"texture", "colour"}) {
-        const Family& family = *find_family(name);
-        if (belongs(family, kind)) return last_of(state, family);
+    if (const Family& texture = *find_family("texture"); belongs(texture, kind)) return last_at_roots(state, texture);
+    const PastService* last = nullptr;
+    for (const char* name : {"oxidative", "henna", "metallic-dye"}) {
+        const PastService* stays = last_at_roots(state, *find_family(name));
+        if (stays && (!last || stays->day > last->day)) last = stays;
     }
-    return nullptr;
+    for (const char* name : {"oxidative", "henna", "metallic-dye"})
+        if (belongs(*find_family(name), kind)) return last;
+    const Family& colour = *find_family("colour");
+    return belongs(colour, kind) ? last_at_roots(state, colour) : nullptr;
 }
 
 Span span_of(const PlannedService& service, const ClientState& state) {

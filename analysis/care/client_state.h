@@ -150,8 +150,8 @@ inline constexpr double ends_mm = 50, ends_share = 0.25;
 // The hair that a planned service is put on. A retouch ends where the new growth surely ends: at the low end of its
 // 95 % range. Without an earlier service of its sort in the record it is taken as the roots.
 [[nodiscard]] Span span_of(const PlannedService& service, const ClientState& state);
-// The earlier service that a retouch of this kind grows away from: texture from texture, colour from colour. Null:
-// none.
+// The earlier service that a retouch of this kind grows away from: texture from texture, colour from colour, colour
+// that stays from colour that stays (a gloss leaves no line). It began at the roots. Null: none.
 [[nodiscard]] const PastService* grown_from(Kind kind, const ClientState& state);
 
 }  // namespace kempt::care

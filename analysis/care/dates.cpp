@@ -14,7 +14,7 @@ Day whole_days(double weeks) {
 }
 
 std::optional<DateRange> retouch(const ClientState& state, const DateOptions& options) {
-    const PastService* last = last_of(state, *find_family("texture"));
+    const PastService* last = last_at_roots(state, *find_family("texture"));
     if (!last) return std::nullopt;
     const auto days = days_of_growth(*last, options.retouch_from_mm, rate_of(state));
     if (!days) return std::nullopt;

@@ -130,14 +130,24 @@ DaysSince days_since(const ClientState& state, const Family& family, const Span&
     return {false, sure == endless, std::min(possible, sure), sure};
 }
 
-const PastService* last_of(const ClientState& state, const Family& family) {
+namespace {
+const PastService* last_from(const ClientState& state, const Family& family, double most_from_mm) {
     const PastService* last = nullptr;
     for (const Carried& carried : carry(state.history, state.today, rate_of(state), state.length_mm)) {
         const PastService& service = state.history.services[carried.service];
-        if (!belongs(family, service.kind) || carried.perhaps.empty()) continue;
+        if (!belongs(family, service.kind) || carried.perhaps.empty() || service.from_mm > most_from_mm) continue;
         if (!last || service.day > last->day) last = &service;
     }
     return last;
+}
+}  // namespace
+
+const PastService* last_of(const ClientState& state, const Family& family) {
+    return last_from(state, family, endless);
+}
+
+const PastService* last_at_roots(const ClientState& state, const Family& family) {
+    return last_from(state, family, roots_mm);
 }
 
 }  // namespace kempt::care

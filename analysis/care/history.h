@@ -50,5 +50,7 @@ struct DaysSince {
 
 // The last service of the family on hair that is still there; null when the record holds none.
 [[nodiscard]] const PastService* last_of(const ClientState& state, const Family& family);
+// The same of those that began at the roots (within roots_mm): new growth is counted from one of them.
+[[nodiscard]] const PastService* last_at_roots(const ClientState& state, const Family& family);
 
 }  // namespace kempt::care

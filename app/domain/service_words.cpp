@@ -1,5 +1,7 @@
 #include "domain/service_words.h"
 
+#include <cmath>
+
 namespace kempt {
 namespace {
 
@@ -8,7 +10,9 @@ QString number(double value) {
 }
 
 QString length_words(double mm, LengthUnit length) {
-    return plain_value(mm, length == LengthUnit::inches ? 2.54 : 0.5, QStringLiteral("mm"), length);
+    // A tenth of a millimetre or of an inch is as fine as a tape is read.
+    if (length == LengthUnit::inches) return plain_value(mm, 2.54, QStringLiteral("mm"), length);
+    return number(std::round(10 * mm) / 10) + QStringLiteral(" mm");
 }
 
 QString list_words(const QStringList& words) {

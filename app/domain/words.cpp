@@ -138,6 +138,17 @@ const QStringList& hair_textures() {
     return words;
 }
 
+const QStringList& heat_tools() {
+    static const QStringList words = {QStringLiteral("flat iron"), QStringLiteral("curling iron"),
+                                      QStringLiteral("hot comb"),  QStringLiteral("hot rollers"),
+                                      QStringLiteral("dryer"),     QStringLiteral("hooded dryer")};
+    return words;
+}
+
+bool is_dryer(const QString& heat_tool) {
+    return heat_tool.contains(QStringLiteral("dryer"), Qt::CaseInsensitive);
+}
+
 const QStringList& hair_groups() {
     static const QStringList words = {QStringLiteral("african"), QStringLiteral("asian"), QStringLiteral("caucasian")};
     return words;

@@ -13,11 +13,13 @@ namespace kempt {
 [[nodiscard]] QString word_of(View view);                               // "left temple"
 [[nodiscard]] std::optional<View> view_from_word(const QString& word);  // accepts "left temple" and "left-temple"
 [[nodiscard]] const QVector<View>& all_views();
-[[nodiscard]] const QStringList& service_kinds();  // "hydroxide straightener", "gloss", ...
-[[nodiscard]] const QStringList& head_sections();  // the views of the scalp: "left temple", "nape", ...
-[[nodiscard]] const QStringList& strengths();      // "mild", "regular", "super"
-[[nodiscard]] const QStringList& test_results();   // of strand and patch tests: "passed", "failed"
-[[nodiscard]] const QStringList& hair_textures();  // "fine", "medium", "coarse"
+[[nodiscard]] const QStringList& service_kinds();       // "hydroxide straightener", "gloss", ...
+[[nodiscard]] const QStringList& head_sections();       // the views of the scalp: "left temple", "nape", ...
+[[nodiscard]] const QStringList& strengths();           // "mild", "regular", "super"
+[[nodiscard]] const QStringList& test_results();        // of strand and patch tests: "passed", "failed"
+[[nodiscard]] const QStringList& hair_textures();       // "fine", "medium", "coarse"
+[[nodiscard]] const QStringList& heat_tools();          // to choose from; any other name may be kept
+[[nodiscard]] bool is_dryer(const QString& heat_tool);  // blows air: made for wet hair
 // As the studies of growth name their groups, by descent: "african", "asian", "caucasian".
 [[nodiscard]] const QStringList& hair_groups();
 [[nodiscard]] const QStringList& grade_qualities();

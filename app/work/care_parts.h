@@ -11,7 +11,8 @@ namespace kempt::work {
 
 // Age, texture, group of hair; daily life and answers as far as they still count.
 [[nodiscard]] Status add_person(Book& book, Id client, QDate today, care::ClientState& state);
-// The record up to today, and since when it is complete.
+// The record up to today, and since when it is complete. A reaction to a dye or a straightener in it goes before the
+// answer to the same question.
 [[nodiscard]] Status add_history(Book& book, Id client, QDate today, care::ClientState& state);
 // Each colour's line of demarcation on the newest photos that show it, and the client's own rate of growth from them.
 [[nodiscard]] Status add_lines(Book& book, Id client, QDate today, care::ClientState& state);

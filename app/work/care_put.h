@@ -15,7 +15,8 @@ namespace kempt::work {
 void put_profile(const ClientProfile& profile, QDate today, care::ClientState& state);
 // The newest that was told until today, as far as it still counts.
 void put_daily(const std::optional<DailyLife>& told, QDate today, care::ClientState& state);
-// The record up to today, and since when it is complete.
+// The record up to today, and since when it is complete. A reaction to a dye or a straightener in it goes before the
+// answer to the same question.
 void put_history(const ClientProfile& profile, const QVector<Service>& services, QDate today, care::ClientState& state);
 // Lines of demarcation from readings of tone_spread, in any order, and the client's own rate. Needs the history.
 void put_lines(const QVector<store::DatedReading>& tones, QDate today, care::ClientState& state);

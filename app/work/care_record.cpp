@@ -48,22 +48,6 @@ std::optional<care::PastService> past_service(const Service& service) {
     return past;
 }
 
-void put_history(const ClientProfile& profile, const QVector<Service>& services, QDate today,
-                 care::ClientState& state) {
-    auto& since = state.history.complete_since;
-    if (profile.whole_history)
-        since = care::whole_life;
-    else if (profile.history_from && *profile.history_from <= today)
-        since = care_day(*profile.history_from);
-    for (const Service& service : services) {
-        if (service.date > today) continue;
-        if (auto past = past_service(service))
-            state.history.services.push_back(std::move(*past));
-        else if (since)  // nobody knows what it did: the record tells all only since then
-            since = std::max(*since, care_day(service.date) + 1);
-    }
-}
-
 namespace {
 
 // A reaction in the record is an answer, whatever she remembers.
@@ -76,6 +60,23 @@ void heed_reaction(const Service& service, care::Answers& answers) {
 }
 
 }  // namespace
+
+void put_history(const ClientProfile& profile, const QVector<Service>& services, QDate today,
+                 care::ClientState& state) {
+    auto& since = state.history.complete_since;
+    if (profile.whole_history)
+        since = care::whole_life;
+    else if (profile.history_from && *profile.history_from <= today)
+        since = care_day(*profile.history_from);
+    for (const Service& service : services) {
+        if (service.date > today) continue;
+        heed_reaction(service, state.answers);
+        if (auto past = past_service(service))
+            state.history.services.push_back(std::move(*past));
+        else if (since)  // nobody knows what it did: the record tells all only since then
+            since = std::max(*since, care_day(service.date) + 1);
+    }
+}
 
 Status add_history(Book& book, Id client, QDate today, care::ClientState& state) {
     const auto profile = profile_of(book, client);

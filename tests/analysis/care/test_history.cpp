@@ -127,4 +127,21 @@ BOOST_AUTO_TEST_CASE(parts_of_a_strand_meet_without_a_gap) {
     }
 }
 
+// Common practice: the line that new growth is measured to is that of the last colour that stays, or straightener, put
+// on at the scalp.
+BOOST_AUTO_TEST_CASE(a_retouch_grows_away_from_what_stays_and_began_at_the_roots) {
+    PastService lengths_only = past(Kind::permanent, 10);
+    lengths_only.from_mm = 50;
+    const ClientState state =
+        client({past(Kind::permanent, 100), lengths_only, past(Kind::gloss, 5), past(Kind::hydroxide, 200)});
+    for (const Kind planned : {Kind::permanent, Kind::lightening, Kind::demi_permanent, Kind::henna}) {
+        BOOST_REQUIRE(grown_from(planned, state));
+        BOOST_CHECK_EQUAL(grown_from(planned, state)->day, today - 100);
+    }
+    BOOST_CHECK(grown_from(Kind::gloss, state)->kind == Kind::gloss);
+    BOOST_CHECK(grown_from(Kind::hydroxide_lye, state)->kind == Kind::hydroxide);
+    BOOST_CHECK(grown_from(Kind::protein, state) == nullptr);
+    BOOST_CHECK(grown_from(Kind::permanent, client({lengths_only, past(Kind::semi_permanent, 30)})) == nullptr);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

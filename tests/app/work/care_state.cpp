@@ -306,6 +306,44 @@ BOOST_AUTO_TEST_CASE(an_answer_counts_for_its_day_for_weeks_or_for_good) {
     BOOST_TEST((in.state().answers.dye_reaction == false));
 }
 
+BOOST_AUTO_TEST_CASE(a_reaction_in_the_record_speaks_even_when_she_says_no) {
+    Client1 in;
+    TemporaryBook::required(
+        work::set_answers(*in.book, {{0, in.client.id, today, QStringLiteral("dye_reaction"), 0},
+                                     {0, in.client.id, today, QStringLiteral("straightener_burn"), 0}}));
+    Service service;
+    service.date = QDate(2024, 1, 1);
+    service.kind = QStringLiteral("semi-permanent colour");
+    service.reaction = true;
+    const Service colour = in.add(service);
+    BOOST_TEST((in.state().answers.dye_reaction == true && in.state().answers.straightener_burn == false));
+    service.kind = QStringLiteral("hydroxide straightener");
+    in.add(service);
+    BOOST_TEST((in.state().answers.straightener_burn == true));
+    TemporaryBook::required(work::erase_service(*in.book, colour.id));
+    BOOST_TEST((in.state().answers.dye_reaction == false));
+}
+
+BOOST_AUTO_TEST_CASE(a_dryer_on_wet_hair_is_no_iron_on_wet_hair) {
+    Client1 in;
+    DailyLife life;
+    life.client = in.client.id;
+    life.date = today;
+    life.heat =
+        QVector<HeatTool>{{QStringLiteral("Dryer"), 110, 4, true}, {QStringLiteral("flat iron"), 180, 1, false}};
+    TemporaryBook::required(work::set_daily_life(*in.book, life));
+    const auto irons_wet = [&] {
+        const care::ClientState state = in.state();
+        care::Context context;
+        context.state = &state;
+        return care::find_fact("irons_wet_hair")->get(context, nullptr);
+    };
+    BOOST_TEST((irons_wet().known && !irons_wet().truth));
+    (*life.heat)[1].on_wet_hair = true;
+    TemporaryBook::required(work::set_daily_life(*in.book, life));
+    BOOST_TEST((irons_wet().known && irons_wet().truth));
+}
+
 BOOST_AUTO_TEST_CASE(several_answers_are_kept_all_or_none) {
     Client1 in;
     const auto refused = work::set_answers(*in.book, {{0, in.client.id, today, QStringLiteral("scalp_pain"), 1},
