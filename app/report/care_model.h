@@ -71,6 +71,7 @@ struct NextDate {
     QDate from, to;
     QString why{};  // a full sentence; may be empty
     QString source{};
+    bool passed = false;  // its last day lies before the report
 };
 
 struct Tip {

@@ -167,10 +167,11 @@ void add_next(Blocks& blocks, const Context& context) {
     QVector<TableRow> rows;
     for (const NextDate& next : model.next_dates)
         rows << TableRow{
-            .cells = {{.text = capitalised(next.what)},
-                      {.text = days(next.from, next.to)},
-                      {.text = next.why,
-                       .below = next.source.isEmpty() ? QString() : QStringLiteral("Source: %1.").arg(next.source)}}};
+            .cells = {
+                {.text = capitalised(next.what)},
+                {.text = days(next.from, next.to), .below = next.passed ? QStringLiteral("has passed") : QString()},
+                {.text = next.why,
+                 .below = next.source.isEmpty() ? QString() : QStringLiteral("Source: %1.").arg(next.source)}}};
     add_table(blocks, {{QStringLiteral("What"), 1}, {QStringLiteral("When"), 1.8}, {QStringLiteral("Why"), 4}}, rows,
               context.width);
 }

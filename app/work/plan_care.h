@@ -91,7 +91,7 @@ struct CarePlan {
     std::vector<PartRecord> hair;        // roots, mid-shaft, ends, as far as there are any
     care::GrowthRate rate;               // of this client
     std::string rate_from;               // whose rate that is, one sentence
-    std::vector<GrowthNow> growth;       // since the last straightening or perm, the last colour
+    std::vector<GrowthNow> growth;       // since the last straightening or perm, the last colour that stays
     std::vector<care::DateRange> dates;
     care::HomeCarePlan home_care;
 };

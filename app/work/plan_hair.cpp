@@ -37,8 +37,9 @@ std::vector<PartRecord> hair_of(const care::ClientState& state) {
 std::vector<GrowthNow> growth_of(const care::ClientState& state) {
     std::vector<GrowthNow> all;
     const care::GrowthRate rate = care::rate_of(state);
-    for (const char* name : {"texture", "colour"}) {
-        const care::PastService* last = care::last_of(state, *care::find_family(name));
+    // As a retouch of either sort counts it: from what stays and began at the roots.
+    for (const care::Kind sort : {care::Kind::hydroxide, care::Kind::permanent}) {
+        const care::PastService* last = care::grown_from(sort, state);
         if (!last) continue;
         GrowthNow growth{last->kind, last->day, care::new_growth_since(*last, state.today, rate), false, rate.source};
         if (last->line_mm && last->line_day <= state.today) {

@@ -218,7 +218,8 @@ QStringList lines_of(const CarePlan& plan) {
     add_hair(plan, lines);
     if (!plan.dates.empty()) lines.append(QStringLiteral("Next dates:"));
     for (const care::DateRange& range : plan.dates) {
-        lines.append(QStringLiteral("  ") + line_of(range));
+        lines.append(QStringLiteral("  ") + line_of(range) +
+                     (date_of(range.to) < plan.today ? QStringLiteral(", has passed") : QString()));
         lines.append(QStringLiteral("    %1 Source: %2")
                          .arg(QString::fromStdString(range.reason), QString::fromStdString(range.source)));
     }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "work/due_list.h"
 #include "work/plan_words.h"
 
 namespace kempt::work {
@@ -84,9 +85,12 @@ void add_care(const CarePlan& plan, report::Model& model) {
         for (const care::Caution& caution : plan.advice.always) model.planned.always.append(words(caution.text));
     }
     for (const care::Tip& tip : plan.home_care.tips) model.home_care.append({words(tip.text), words(tip.source)});
-    for (const care::DateRange& range : plan.dates)
-        model.next_dates.append({words(word_of(range.sort)), date_of(range.from), date_of(range.to),
-                                 words(range.reason), words(range.source)});
+    for (const care::DateRange& range : plan.dates) {
+        const QDate last = date_of(range.to);
+        if (last.daysTo(plan.today) > DueOptions().overdue_days) continue;  // no next date any more, as in the due list
+        model.next_dates.append({words(word_of(range.sort)), date_of(range.from), last, words(range.reason),
+                                 words(range.source), last < plan.today});
+    }
 }
 
 }  // namespace kempt::work

@@ -175,6 +175,7 @@ BOOST_AUTO_TEST_CASE(the_hair_s_record_and_growth_are_told_by_part) {
     for (const PartRecord& part : plan.hair) BOOST_TEST(part.complete);
     // Loussouarn 2005: 280 +- 50 um a day; 100 days.
     BOOST_REQUIRE_EQUAL(plan.growth.size(), 2u);
+    BOOST_TEST((plan.growth[1].kind == permanent));  // a gloss leaves no line
     BOOST_TEST(plan.growth[0].new_growth_mm.value == 28, boost::test_tools::tolerance(1e-9));
     BOOST_TEST(!plan.growth[0].measured);
     BOOST_TEST(plan.growth[0].source.find("Loussouarn") != std::string::npos);
