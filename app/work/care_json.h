@@ -15,9 +15,9 @@ namespace kempt::work {
 [[nodiscard]] QJsonObject json_of_service(const Service& service);
 // client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, history_from
 [[nodiscard]] QJsonObject json_of_profile(const ClientProfile& profile);
-// id, client, date (null: nothing was told yet), minutes_a_day, heat: [{name, temperature_c, times_a_week, on_wet_hair}], swims_a_week,
-// washes_a_week, hard_water, covers_hair, tight_headwear, covers_at_night, tight_styles, style_hurts, added_hair,
-// style_weeks
+// id, client, date (null: nothing was told yet), minutes_a_day, heat: [{name, temperature_c, times_a_week,
+// on_wet_hair}], swims_a_week, washes_a_week, hard_water, covers_hair, tight_headwear, covers_at_night, tight_styles,
+// style_hurts, added_hair, style_weeks
 [[nodiscard]] QJsonObject json_of_daily_life(const DailyLife& life);
 // id, client, date, question, value: true, false or hairs
 [[nodiscard]] QJsonObject json_of_answer(const ClientAnswer& answer);

@@ -200,4 +200,24 @@ BOOST_AUTO_TEST_CASE(erasing_a_client_takes_all_that_she_told_out_of_the_file) {
     book = must(Book::open(where));
 }
 
+BOOST_AUTO_TEST_CASE(the_database_itself_refuses_what_the_stores_would_not_write) {
+    const QStringList before = listing(book);
+    for (const char* statement :
+         {"UPDATE service SET to_mm = 5, from_mm = 10", "UPDATE service SET strength = 'strong'",
+          "UPDATE service SET sections = 'crown'", "UPDATE service SET reaction = 2", "UPDATE service SET minutes = -1",
+          "UPDATE client_profile SET length_on = NULL", "UPDATE client_profile SET age_years = NULL",
+          "UPDATE client_profile SET texture = 'thick'", "UPDATE daily_life SET hard_water = 3",
+          "UPDATE heat_tool SET name = ''", "UPDATE answer SET value = -1"}) {
+        auto changed = sql::change(book.connection(), statement);
+        BOOST_TEST(!changed.ok(), statement);
+        if (!changed) BOOST_TEST(changed.error().code == "out-of-range", statement);
+    }
+    BOOST_TEST((listing(book) == before));
+}
+
+BOOST_AUTO_TEST_CASE(a_section_that_nobody_knows_is_damage_and_never_left_out_in_silence) {
+    must(sql::change(book.connection(), "UPDATE service SET sections = '[\"left ear\"]'"));
+    BOOST_TEST((must_fail(store::get_service(book, f.service)).kind == ErrorKind::damaged));
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -3,6 +3,8 @@
 
 #include "domain/marks_json.h"
 #include "domain/measure_units.h"
+#include "domain/questions.h"
+#include "domain/service_words.h"
 #include "domain/words.h"
 
 using namespace kempt;
@@ -64,6 +66,54 @@ BOOST_AUTO_TEST_CASE(words_are_complete_and_not_repeated) {
     QStringList kinds = service_kinds();
     BOOST_TEST(kinds.removeDuplicates() == 0);
     BOOST_TEST(kinds.contains("gloss"));
+}
+
+BOOST_AUTO_TEST_CASE(a_service_is_told_in_words_with_only_what_is_known) {
+    Service service;
+    service.kind = "permanent colour";
+    BOOST_TEST(details_of(service).isEmpty());
+    service.to_mm = 22.5;
+    service.sections = {"crown", "left temple", "nape"};
+    BOOST_TEST((place_of(service) == "from the scalp to 22.5 mm, crown, left temple and nape"));
+    BOOST_TEST((place_of(service, LengthUnit::inches) == "from the scalp to 0.9 in, crown, left temple and nape"));
+    service.from_mm = 60;
+    service.to_mm.reset();
+    service.sections.clear();
+    service.minutes = 30;
+    service.most_minutes = 35;
+    service.patch_test = "passed";
+    service.patch_test_on = QDate(2026, 3, 14);
+    service.patch_test_where = "inner elbow";
+    service.reaction = false;
+    BOOST_TEST((details_of(service) == QStringList{"from 60 mm to the ends", "30 of at most 35 min",
+                                                   "patch test inner elbow on 2026-03-14 passed", "no reaction"}));
+    service = {};
+    service.kind = "cut";
+    service.to_mm = 250;
+    BOOST_TEST((details_of(service) == QStringList{"left 250 mm"}));
+}
+
+BOOST_AUTO_TEST_CASE(what_she_told_is_told_in_words_with_only_what_is_known) {
+    BOOST_TEST(details_of(ClientProfile()).isEmpty());
+    BOOST_TEST(details_of(DailyLife()).isEmpty());
+    DailyLife life;
+    life.heat.emplace();
+    life.tight_styles = false;
+    BOOST_TEST((details_of(life) == QStringList{"no heat", "no tight styles"}));
+    ClientProfile profile;
+    profile.history_from = QDate(2020, 1, 1);
+    BOOST_TEST((details_of(profile) == QStringList{"every service since 2020-01-01 is in the record"}));
+}
+
+BOOST_AUTO_TEST_CASE(questions_have_names_of_their_own_and_are_found_by_them) {
+    QStringList names;
+    for (const Question& question : questions()) {
+        names.append(question.name);
+        BOOST_TEST((find_question(question.name) == &question));
+    }
+    BOOST_TEST(names.removeDuplicates() == 0);
+    BOOST_TEST(find_question("mood") == nullptr);
+    BOOST_TEST(!still_counts({0, 0, QDate(2026, 1, 1), "mood", 1}, QDate(2026, 1, 1)));
 }
 
 BOOST_AUTO_TEST_CASE(marks_of_the_contract_are_read_member_by_member) {

@@ -416,4 +416,41 @@ BOOST_AUTO_TEST_CASE(the_length_is_the_last_that_was_measured_or_left_by_a_cut_w
     BOOST_TEST(!in.state().length_mm.has_value());
 }
 
+BOOST_AUTO_TEST_CASE(whatever_the_book_takes_at_its_bounds_can_be_asked_about) {
+    for (const bool most : {false, true}) {
+        Client1 in;
+        Service service;
+        service.date = QDate(2026, 1, 1);
+        for (const QString& kind : service_kinds()) {
+            service.kind = kind;
+            service.from_mm = most ? 6000 : 0;
+            service.to_mm = service.from_mm;
+            service.minutes = service.most_minutes = most ? 24 * 60 : 0;
+            service.temperature_c = most ? 1000 : 0;
+            service.passes = most ? 1000 : 0;
+            in.add(service);
+        }
+        ClientProfile profile;
+        profile.client = in.client.id;
+        profile.age_years = most ? 130 : 0;
+        profile.length_mm = most ? 6000 : 0.1;
+        profile.age_on = profile.length_on = today;
+        TemporaryBook::required(work::set_profile(*in.book, profile));
+        DailyLife life;
+        life.client = in.client.id;
+        life.date = today;
+        life.minutes_a_day = most ? 24 * 60 : 0;
+        life.swims_a_week = life.washes_a_week = most ? 100 : 0;
+        life.style_weeks = most ? 5000 : 0;
+        life.heat = QVector<HeatTool>{{QStringLiteral("x"), most ? 1000. : 0., most ? 1000. : 0., {}}};
+        TemporaryBook::required(work::set_daily_life(*in.book, life));
+        for (const Question& question : questions())
+            TemporaryBook::required(
+                work::set_answers(*in.book, {{0, in.client.id, today, question.name,
+                                              question.sort == AnswerSort::count ? (most ? 1000 : 0) : int(most)}}));
+        const Status checked = care::checked(in.state(), {});
+        BOOST_TEST(checked.ok(), (checked ? "" : checked.error().sentence()));
+    }
+}
+
 BOOST_AUTO_TEST_SUITE_END()
