@@ -121,6 +121,40 @@ bool same(const care::DateRange& a, const care::DateRange& b) {
 
 BOOST_AUTO_TEST_SUITE(due)
 
+BOOST_AUTO_TEST_CASE(random_clients_of_a_book_get_no_advice_without_a_source_and_no_order_under_a_stop) {
+    DueBook in;
+    {
+        auto transaction = DueBook::required(Transaction::begin(*in.book));
+        for (int i = 0; i < 150; ++i) in.add_person(i);
+        DueBook::required(transaction.commit());
+    }
+    int stopped = 0, asked = 0;
+    for (const work::ClientRow& row : DueBook::required(work::list_clients(*in.book)))
+        for (int round = 0; round < 2; ++round) {
+            const auto state = DueBook::required(work::care_state_for_dates(*in.book, row.client.id, today));
+            work::PlanOptions options{row.client.id, today, {}};
+            for (int n = in.dice.whole(1, 2); n > 0; --n) {
+                work::PlannedItem item{people::random_service(in.dice, state), care::Setting{}};
+                item.setting->strand_minutes = in.dice.uniform(5, 30);
+                item.setting->most_minutes = in.dice.uniform(8, 45);
+                item.setting->sections = {{"nape", 1, 2, 1}, {"crown", 1, 2, 1}};
+                options.request.services.push_back(item);
+            }
+            const work::CarePlan plan = DueBook::required(work::plan_care(*in.book, options));
+            stopped += plan.advice.stopped;
+            asked += !plan.questions.empty();
+            if (plan.advice.always.empty()) BOOST_ERROR("no standing cautions");
+            for (const care::Finding& finding : plan.advice.findings)
+                if (finding.source.empty()) BOOST_ERROR(finding.rule << " without a source");
+            for (const care::DateRange& range : plan.dates)
+                if (range.source.empty()) BOOST_ERROR(word_of(range.sort) << " without a source");
+            for (const work::ServicePlan& service : plan.services)
+                if (service.stopped && service.timeline) BOOST_ERROR("an order under a stop");
+        }
+    BOOST_TEST(stopped > 50);
+    BOOST_TEST(asked > 250);
+}
+
 BOOST_AUTO_TEST_CASE(the_list_says_of_each_client_what_her_own_plan_says) {
     DueBook in;
     {
