@@ -13,6 +13,7 @@
 #include "work/chart_of.h"
 #include "work/errors.h"
 #include "work/make_report.h"
+#include "work/plan_json.h"
 #include "work/progress_json.h"
 #include "work/progress_of.h"
 
@@ -121,6 +122,11 @@ Result<DemoFiles> write_client_files(Book& book, const Client& client, const Sce
     if (!compared) return compared.error();
     if (const Status status =
             writer.write(QStringLiteral("progress.json"), QJsonDocument(json_of_progress(compared.value())).toJson());
+        !status)
+        return status.error();
+    const auto plan = plan_care(book, PlanOptions{client.id, scenario.today, {}});
+    if (!plan) return plan.error();
+    if (const Status status = writer.write(QStringLiteral("plan.json"), QJsonDocument(json_of_plan(*plan)).toJson());
         !status)
         return status.error();
     if (const Status status = writer.write_charts(compared.value()); !status) return status.error();

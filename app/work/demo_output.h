@@ -16,7 +16,7 @@ struct DemoFiles {
 };
 // "ada-okafor" from "Ada Okafor"; "client-N" when no letter is left.
 [[nodiscard]] QString folder_name_of(const Client& client);
-// report.pdf, report-record.pdf, progress.json, charts/*.png, before-after-*.png, all under the client's folder.
+// report.pdf, report-record.pdf, progress.json, plan.json (no service planned), charts/*.png, before-after-*.png, all under the client's folder.
 [[nodiscard]] Result<DemoFiles> write_client_files(Book& book, const Client& client, const Scenario& scenario,
                                                    const QString& out, const Progress& progress);
 

@@ -12,6 +12,7 @@
 #include "book/setting_store.h"
 #include "core/version.h"
 #include "work/demo_output.h"
+#include "work/due_list.h"
 #include "work/errors.h"
 #include "work/export_book.h"
 #include "work/import_photos.h"
@@ -178,6 +179,20 @@ struct Filler {
     }
 };
 
+// Who is due, as of the scenario's day.
+Status write_calendar(Book& book, QDate today, const QDir& out, DemoReport& report) {
+    DueOptions options;
+    options.today = today;
+    const auto list = due_list(book, options);
+    if (!list) return list.error();
+    const auto calendar = calendar_of(book, *list, {true, QDateTime(today, QTime(12, 0), Qt::UTC)});
+    if (!calendar) return calendar.error();
+    const QString name = QStringLiteral("due.ics");
+    if (const Status status = write_file(out.filePath(name), *calendar); !status) return status.error();
+    report.files.append(name);
+    return Done{};
+}
+
 }  // namespace
 
 QString find_samples() {
@@ -231,6 +246,7 @@ Result<DemoReport> make_demo(const DemoOptions& options, const Progress& progres
         report.files += files->files;
         report.problems += files->problems;
     }
+    if (const Status status = write_calendar(**book, scenario->today, out, report); !status) return status.error();
     ExportOptions readings;
     readings.folder = out.filePath(QStringLiteral("readings"));
     const auto exported = export_book(**book, readings);
