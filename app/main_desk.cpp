@@ -40,6 +40,7 @@ int main(int argc, char** argv) {
            QStringLiteral("DIR"), {});
     hidden(QStringLiteral("size"), QStringLiteral("size of the window"), QStringLiteral("WxH"),
            QStringLiteral("1280x800"));
+    hidden(QStringLiteral("only"), QStringLiteral("windows whose names begin so"), QStringLiteral("NAME"), {});
     hidden(QStringLiteral("text-scale"), QStringLiteral("1 to 2"), QStringLiteral("N"), {});
     QCommandLineOption dark(QStringLiteral("dark"));
     dark.setFlags(QCommandLineOption::HiddenFromHelp);
@@ -71,6 +72,7 @@ int main(int argc, char** argv) {
     window.resize(size);
     window.show();
     kempt::desk::Walk walk(window, books.first(), parser.value(QStringLiteral("screenshots")), size);
+    walk.set_only(parser.value(QStringLiteral("only")));
     QObject::connect(&walk, &kempt::desk::Walk::done, &app, [](int code) { QApplication::exit(code); });
     QTimer::singleShot(300, &walk, &kempt::desk::Walk::begin);
     return QApplication::exec();

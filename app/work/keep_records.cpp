@@ -10,6 +10,7 @@
 #include "book/visit_store.h"
 #include "domain/words.h"
 #include "work/errors.h"
+#include "work/plan_draft.h"
 
 namespace kempt::work {
 
@@ -66,7 +67,8 @@ Status change_client(Book& book, const Client& client) {
     return store::update_client(book, client);
 }
 Status erase_client(Book& book, Id client) {
-    return store::erase_client(book, client);
+    if (const Status erased = store::erase_client(book, client); !erased) return erased;
+    return forget_plan_draft(book, client);  // no row of hers, and the next client may get her number
 }
 
 Result<QVector<Visit>> list_visits(Book& book, Id client) {

@@ -39,6 +39,8 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
     note_ = text({});
     auto* acts = new FlowLayout(measures().gap(2));
     auto* visit = button(tr("New visit"), "primary", Sign::add);
+    auto* plan = button(tr("Plan"), "", Sign::plan);
+    plan->setAccessibleName(tr("Plan: what can this hair take today"));
     auto* compare = button(tr("Before and after"), "", Sign::compare);
     auto* report = button(tr("Report"), "", Sign::report);
     auto* more = sign_button(Sign::more, tr("More about this client"));
@@ -47,7 +49,7 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
     menu->addAction(tr("Erase this client…"), this, &ClientPage::ask_to_erase);
     more->setMenu(menu);
     more->setPopupMode(QToolButton::InstantPopup);
-    for (QWidget* w : std::initializer_list<QWidget*>{visit, compare, report, more}) acts->addWidget(w);
+    for (QWidget* w : std::initializer_list<QWidget*>{visit, plan, compare, report, more}) acts->addWidget(w);
     page->addWidget(name_);
     page->addWidget(below_);
     page->addWidget(note_);
@@ -71,6 +73,7 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
     connect(compare, &QPushButton::clicked, this, [this] {
         emit go({Where::compare, client_id_, 0, 0, progress_->chosen_view()});
     });
+    connect(plan, &QPushButton::clicked, this, [this] { emit go({Where::plan, client_id_}); });
     connect(report, &QPushButton::clicked, this, [this] { emit go({Where::report, client_id_}); });
     connect(progress_, &ProgressPanel::compare_asked, this, [this](View view) {
         emit go({Where::compare, client_id_, 0, 0, view});

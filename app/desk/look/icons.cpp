@@ -173,6 +173,12 @@ QPainterPath strokes(Sign sign) {
             lines(p, {{12, 4}, {20, 12}, {12, 20}, {4, 12}, {12, 4}});
             p.addEllipse(QPointF(12, 12), 1.6, 1.6);
             break;
+        case Sign::plan:  // strands begun one after the other, rinsed at one moment
+            lines(p, {{19.5, 3.5}, {19.5, 20.5}});
+            lines(p, {{4, 7}, {19.5, 7}});
+            lines(p, {{8, 12}, {19.5, 12}});
+            lines(p, {{13, 17}, {19.5, 17}});
+            break;
         case Sign::measured:  // what was found, traced on the photo
             p.addRoundedRect(QRectF(3.5, 5, 17, 14), 2, 2);
             curve(p, {6, 15.5}, {10, 6}, {13, 18}, {18, 8.5});

@@ -36,7 +36,8 @@ enum class Sign {
     comb_out,
     wave,
     anchor,
-    measured
+    measured,
+    plan
 };
 
 // on_accent: for a button filled with the accent colour.

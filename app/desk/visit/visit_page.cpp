@@ -24,7 +24,10 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     auto* head = new QHBoxLayout;
     title_ = text({}, "title");
     auto* erase = button(tr("Erase this visit…"), "quiet");
+    auto* plan = button(tr("Plan"), "", Sign::plan);
+    plan->setAccessibleName(tr("Plan: what can this hair take today"));
     head->addWidget(title_, 1);
+    head->addWidget(plan);
     head->addWidget(erase);
     page->addLayout(head);
 
@@ -100,6 +103,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
         if (!filling_) note_pause_.start();
     });
     connect(date_, &QDateEdit::dateChanged, this, &VisitPage::keep_visit);
+    connect(plan, &QPushButton::clicked, this, [this] { emit go({Where::plan, client_, visit_id_}); });
     connect(erase, &QPushButton::clicked, this, &VisitPage::ask_to_erase_visit);
     connect(&session_, &Session::visit_changed, this, [this](Id visit) {
         if (visit == visit_id_ && isVisible()) load();

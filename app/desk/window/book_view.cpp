@@ -16,9 +16,10 @@
 #include "desk/compare/compare_page.h"
 #include "desk/look/look.h"
 #include "desk/photo/photo_page.h"
+#include "desk/plan/plan_page.h"
 #include "desk/report/report_page.h"
+#include "desk/start/due_page.h"
 #include "desk/visit/visit_page.h"
-#include "desk/widgets/fringe_bar.h"
 #include "desk/widgets/notice.h"
 #include "desk/widgets/parts.h"
 #include "desk/window/trail_bar.h"
@@ -30,25 +31,6 @@ namespace {
 
 constexpr int most_behind = 50;     // places that "back" remembers
 constexpr int busy_after_ms = 400;  // work that is done sooner is not worth a flicker
-
-QWidget* nobody_page() {
-    auto* page = new QWidget;
-    page->setProperty("page", true);
-    page->setAttribute(Qt::WA_StyledBackground);
-    auto* column = column_in(page, 10, 3);
-    column->addStretch(1);
-    column->addWidget(text(QObject::tr("Who is in the chair?"), "title"));
-    auto* fringe = new FringeBar;
-    fringe->set_share(0.6);
-    fringe->setMaximumWidth(measures().px(320));
-    column->addWidget(fringe);
-    column->addWidget(text(
-        QObject::tr(
-            "Pick her on the left, or find her by a few letters (Ctrl+F). A new client takes two fields (Ctrl+N)."),
-        "soft"));
-    column->addStretch(2);
-    return page;
-}
 
 }  // namespace
 
@@ -65,7 +47,8 @@ BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session
     clients_ = new ClientList(session_);
     clients_->setFixedWidth(static_cast<int>(260 * measures().space));
     pages_ = new QStackedWidget;
-    nobody_ = nobody_page();
+    nobody_ = new DuePage(session_);
+    connect(nobody_, &DuePage::go, this, &BookView::go);
     pages_->addWidget(nobody_);
     row->addWidget(clients_);
     row->addWidget(pages_, 1);
@@ -142,6 +125,9 @@ Page* BookView::page_for(Where where) {
             break;
         case Where::report:
             page = new ReportPage(session_);
+            break;
+        case Where::plan:
+            page = new PlanPage(session_);
             break;
         case Where::nobody:
             return nullptr;

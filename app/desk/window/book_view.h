@@ -16,6 +16,7 @@ class QProgressBar;
 namespace kempt::desk {
 
 class ClientList;
+class DuePage;
 class Notice;
 class Page;
 class TrailBar;
@@ -28,6 +29,7 @@ class BookView : public QWidget {
     void back();
     [[nodiscard]] const Place& place() const { return place_; }
     [[nodiscard]] Page* page() const;
+    [[nodiscard]] DuePage* due() const { return nobody_; }  // shown while no client is
     [[nodiscard]] ClientList* clients() const { return clients_; }
     [[nodiscard]] Notice* notice() const { return notice_; }
     void put_away(std::function<void()> then);
@@ -54,7 +56,7 @@ class BookView : public QWidget {
     ClientList* clients_;
     Notice* notice_;
     QStackedWidget* pages_;
-    QWidget* nobody_;
+    DuePage* nobody_;
     QHash<int, Page*> made_;
     QWidget* busy_;
     QLabel* busy_words_;

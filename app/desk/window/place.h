@@ -8,7 +8,7 @@
 
 namespace kempt::desk {
 
-enum class Where { nobody, client, visit, photo, compare, report };
+enum class Where { nobody, client, visit, photo, compare, report, plan };
 
 struct Place {
     Where where = Where::nobody;

@@ -24,6 +24,7 @@
 #include "desk/window/book_view.h"
 #include "desk/window/main_window.h"
 #include "desk/window/page.h"
+#include "desk/window/walk_plan.h"
 #include "work/keep_records.h"
 #include "work/set_marks.h"
 
@@ -37,7 +38,7 @@ constexpr qsizetype largest_png = 120000;
 // a photo of each other kind of marks; then a client with a photo that the gate refused and one without visits, when
 // there are such.
 struct Sights {
-    Place client, visit, photo, compare, report, refused, bare;
+    Place client, visit, photo, compare, report, refused, bare, plan;
     QMap<ReadingGroup, Place> measured;
 };
 
@@ -80,6 +81,9 @@ Result<Sights> sights(Book& book) {
             }
         }
     }
+    const auto plan = plan_sight(book);
+    if (!plan) return plan.error();
+    s.plan = *plan;
     return s;
 }
 
@@ -127,6 +131,7 @@ void Walk::next() {
         emit done(failed_ == 0 ? 0 : 1);
         return;
     }
+    if (at_ > 0 && !steps_[at_].name.isEmpty() && !steps_[at_].name.startsWith(only_)) return next();
     steps_[at_].act();
     quiet_ = waited_ = 0;
     poll_.start();
@@ -202,6 +207,8 @@ void Walk::plan() {
                                    },
                                    whole});
             }
+            if (s.plan.client > 0)
+                for (const PlanStep& step : plan_steps(window_, s.plan)) steps_.append({step.name, step.act, whole});
             steps_.append({QStringLiteral("compare"), to(s.compare), whole});
             steps_.append({QStringLiteral("report"), to(s.report), whole});
             if (s.bare.client > 0) steps_.append({QStringLiteral("client-without-visits"), to(s.bare), whole});
@@ -223,6 +230,7 @@ void Walk::wait_then_grab() {
     if (quiet_ < quiet_polls && waited_ < longest_ms) return;
     poll_.stop();
     const Step& step = steps_[at_];
+    if (step.name.isEmpty()) return next();
     QWidget* shown = step.shown();
     if (shown == nullptr || !keep(shown->grab(), folder_ + QLatin1Char('/') + step.name + ending_)) {
         ++failed_;

@@ -18,6 +18,8 @@ class Walk : public QObject {
   public:
     // Pictures are NAME-WxH[-TTT][-dark].png (.jpg where it is mostly a photo) in `folder`.
     Walk(MainWindow& window, const QString& book, const QString& folder, QSize size, QObject* parent = nullptr);
+    // Only the windows whose names begin so.
+    void set_only(const QString& beginning) { only_ = beginning; }
     void begin();
 
   signals:
@@ -35,7 +37,7 @@ class Walk : public QObject {
     [[nodiscard]] bool settled() const;
 
     MainWindow& window_;
-    QString book_, folder_, ending_;
+    QString book_, folder_, ending_, only_;
     QVector<Step> steps_;
     QTimer poll_;
     int at_ = -1, quiet_ = 0, waited_ = 0, failed_ = 0;

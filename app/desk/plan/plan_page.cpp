@@ -1,0 +1,350 @@
+#include "desk/plan/plan_page.h"
+
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QPointer>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "desk/look/look.h"
+#include "desk/plan/cautions_strip.h"
+#include "desk/plan/dates_panel.h"
+#include "desk/plan/findings_panel.h"
+#include "desk/plan/hair_panel.h"
+#include "desk/plan/plan_words.h"
+#include "desk/plan/questions_panel.h"
+#include "desk/plan/service_form.h"
+#include "desk/plan/work_panel.h"
+#include "desk/widgets/columns.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/focus_order.h"
+#include "desk/widgets/parts.h"
+#include "domain/clock.h"
+
+namespace kempt::desk {
+namespace {
+
+// A third of a second after the last key: shorter than the eye goes from the keys to the findings.
+constexpr int pause_ms = 300;
+constexpr double widest = 1640;  // at 100 %: wider, the lines of two columns get too long to be read
+
+}  // namespace
+
+PlanPage::PlanPage(Session& session, QWidget* parent) : Page(session, parent) {
+    auto* outside = scrolled();
+    auto* middle = new QWidget;
+    middle->setMaximumWidth(measures().px(widest));
+    auto* row = new QHBoxLayout;
+    row->addStretch(1);
+    row->addWidget(middle, 1000);
+    row->addStretch(1);
+    outside->addLayout(row);
+    outside->addStretch();
+    build(column_in(middle, 0, 4));
+    cautions_ = new CautionsStrip;
+    layout()->addWidget(cautions_);
+    qobject_cast<QBoxLayout*>(layout())->setSpacing(0);
+
+    pause_.setSingleShot(true);
+    pause_.setInterval(pause_ms);
+    connect(&pause_, &QTimer::timeout, this, [this] {
+        keep_draft();
+        work_out();
+    });
+    connect(questions_, &QuestionsPanel::answered, this, &PlanPage::answer);
+    connect(questions_, &QuestionsPanel::field_asked, this, &PlanPage::focus_field);
+    connect(questions_, &QuestionsPanel::record_asked, this, [this] { emit go({Where::client, place_.client}); });
+    connect(&session_, &Session::client_changed, this, [this](Id client) {
+        if (client == place_.client && isVisible()) load();
+    });
+}
+
+void PlanPage::build(QBoxLayout* column) {
+    title_ = text(tr("What can this hair take today?"), "title");
+    below_ = text({}, "soft");
+    column->addWidget(title_);
+    column->addWidget(below_);
+    auto* columns = new Columns(measures().px(900));
+    columns->set_shares(1, 1);
+    columns->left()->addWidget(build_planned());
+    findings_ = new FindingsPanel;
+    questions_ = new QuestionsPanel;
+    columns->left()->addStretch();
+    columns->right()->addWidget(findings_);
+    columns->right()->addWidget(questions_);
+    columns->right()->addStretch();
+    column->addWidget(columns);
+    works_ = new QVBoxLayout;
+    works_->setSpacing(measures().gap(4));
+    column->addLayout(works_);
+    hair_ = new HairPanel;
+    column->addWidget(hair_);
+    auto* below = new Columns(measures().px(900));
+    below->set_shares(1, 1);
+    dates_ = new DatesPanel(session_);
+    home_ = new HomeCarePanel;
+    below->left()->addWidget(dates_);
+    below->left()->addStretch();
+    below->right()->addWidget(home_);
+    below->right()->addStretch();
+    column->addWidget(below);
+}
+
+QWidget* PlanPage::build_planned() {
+    auto* box = new QWidget;
+    auto* column = column_in(box, 0, 2);
+    column->addWidget(text(tr("Planned today"), "heading"));
+    auto* acts = new FlowLayout(measures().gap(2));
+    add_ = button(tr("Add a service"), "primary", Sign::add);
+    auto* menu = new QMenu(add_);
+    for (const KindGroup& group : kind_groups()) {
+        auto* of = menu->addMenu(group.name);
+        for (const care::Kind kind : group.kinds)
+            of->addAction(beginning(qs(word_of(kind))), this, [this, kind] { add_service(kind); });
+    }
+    add_->setMenu(menu);
+    again_ = button({}, "quiet");
+    put_back_ = button({}, "quiet", Sign::undo);
+    for (QWidget* w : std::initializer_list<QWidget*>{add_, again_, put_back_}) acts->addWidget(w);
+    column->addLayout(acts);
+    nothing_ = text(tr("Nothing yet. Add a service: what speaks against it is said at once."), "soft");
+    column->addWidget(nothing_);
+    forms_ = new QVBoxLayout;
+    forms_->setSpacing(measures().gap(2));
+    column->addLayout(forms_);
+    connect(again_, &QPushButton::clicked, this, [this] {
+        if (!data_.draft) return;
+        show_services(without_that_day(data_.draft->items));
+        entered();
+    });
+    connect(put_back_, &QPushButton::clicked, this, &PlanPage::put_back);
+    return box;
+}
+
+bool PlanPage::settled() const {
+    return settled_ && !planning_ && !pause_.isActive();
+}
+
+void PlanPage::show_place(const Place& place) {
+    if (place.client != place_.client) {
+        to_top();
+        filled_ = unkept_ = false;
+        shown_.reset();
+        taken_off_.reset();
+        show_services({});
+        questions_->begin();
+    }
+    place_ = place;
+    load();
+}
+
+void PlanPage::put_away(std::function<void()> then) {
+    questions_->flush();
+    if (pause_.isActive()) {
+        pause_.stop();
+        keep_draft();
+    }
+    then();
+}
+
+void PlanPage::load() {
+    settled_ = false;
+    session_.ask(
+        session_.records(), tr("Reading what is known of the hair"), this,
+        [id = place_.client, today = Clock().today()](Book& book, const Progress&) {
+            return plan_data(book, id, today);
+        },
+        [this](PlanData read) {
+            settled_ = true;
+            if (read.client.id == place_.client) take(std::move(read));
+        },
+        [this] { settled_ = true; });
+}
+
+void PlanPage::take(PlanData read) {
+    data_ = std::move(read);
+    below_->setText(tr("%1  ·  %2").arg(data_.client.name, date_words(data_.today)));
+    Trail trail{{data_.client.name, {Where::client, data_.client.id}}};
+    if (place_.visit > 0) trail.append({tr("Visit"), {Where::visit, place_.client, place_.visit}});
+    trail.append({tr("Plan"), place_});
+    emit trail_changed(trail);
+    if (!filled_) take_draft();
+    work_out();
+}
+
+void PlanPage::take_draft() {
+    filled_ = true;
+    const bool todays = data_.draft && data_.draft->day == data_.today;
+    show_services(todays ? data_.draft->items : std::vector<work::DraftItem>{});
+    if (todays || !data_.draft) return;
+    QStringList names;
+    for (const work::DraftItem& one : data_.draft->items) names.append(qs(word_of(one.item.service.kind)));
+    again_->setText(tr("As planned on %1").arg(short_date_words(data_.draft->day)));
+    again_->setAccessibleName(
+        tr("Plan what was planned on %1: %2").arg(date_words(data_.draft->day), names.join(QStringLiteral(", "))));
+    again_->setToolTip(names.join(QStringLiteral(", ")));
+    again_->show();
+}
+
+void PlanPage::show_services(const std::vector<work::DraftItem>& items) {
+    empty_layout(forms_);
+    empty_layout(works_);
+    services_.clear();
+    for (const work::DraftItem& one : items) add_widgets(one);
+    again_->hide();
+    show_empty();
+}
+
+void PlanPage::show_empty() {
+    nothing_->setVisible(services_.isEmpty());
+    put_back_->setVisible(taken_off_.has_value());
+    tidy_focus_order_later(this);
+}
+
+void PlanPage::add_widgets(const work::DraftItem& item) {
+    Planned made;
+    made.form = new ServiceForm(item.item.service);
+    forms_->addWidget(made.form);
+    connect(made.form, &ServiceForm::entered, this, &PlanPage::entered);
+    connect(made.form, &ServiceForm::remove_asked, this, [this, form = made.form] { remove_service(form); });
+    if (wants(item.item.service.kind, PlanField::order)) {
+        made.work = new WorkPanel(item);
+        works_->addWidget(made.work);
+        connect(made.work, &WorkPanel::entered, this, &PlanPage::entered);
+        connect(made.work, &WorkPanel::milder_asked, this, [this, form = made.form] { one_step_milder(form); });
+    }
+    services_.append(made);
+}
+
+void PlanPage::add_service(care::Kind kind) {
+    work::DraftItem item;
+    item.item.service.kind = kind;
+    // A second straightening or perm goes on new growth; whether there was a first one, the record says.
+    item.item.service.new_growth_only =
+        wants(kind, PlanField::new_growth) && care::grown_from(kind, data_.state) != nullptr;
+    add_widgets(item);
+    again_->hide();
+    show_empty();
+    entered();
+}
+
+void PlanPage::remove_service(ServiceForm* form) {
+    for (int i = 0; i < services_.size(); ++i) {
+        if (services_[i].form != form) continue;
+        taken_off_ = qMakePair(i, items()[static_cast<std::size_t>(i)]);
+        const QString name = qs(word_of(form->kind()));
+        put_back_->setText(QLatin1Char(' ') + tr("Put %1 back").arg(name));
+        put_back_->setAccessibleName(tr("Put %1 back on the plan").arg(name));
+        for (QWidget* widget : std::initializer_list<QWidget*>{services_[i].form, services_[i].work})
+            if (widget != nullptr) {
+                widget->hide();
+                widget->deleteLater();
+            }
+        services_.removeAt(i);
+        break;
+    }
+    show_empty();
+    add_->setFocus(Qt::OtherFocusReason);
+    entered();
+}
+
+void PlanPage::put_back() {
+    if (!taken_off_) return;
+    auto all = items();
+    all.insert(all.begin() + std::min<std::ptrdiff_t>(taken_off_->first, static_cast<std::ptrdiff_t>(all.size())),
+               taken_off_->second);
+    taken_off_.reset();
+    show_services(all);
+    entered();
+}
+
+void PlanPage::one_step_milder(ServiceForm* form) {
+    const auto now = form->service().strength;
+    if (now && *now != care::Strength::mild)
+        form->set_strength(static_cast<care::Strength>(static_cast<int>(*now) - 1));
+    form->clear_strand_test();
+}
+
+std::vector<work::DraftItem> PlanPage::items() const {
+    std::vector<work::DraftItem> all;
+    for (const Planned& one : services_) {
+        work::DraftItem item;
+        item.item.service = one.form->service();
+        if (one.work != nullptr) {
+            item.item.setting = one.work->setting();
+            item.in_rounds = one.work->in_rounds();
+        }
+        all.push_back(std::move(item));
+    }
+    return all;
+}
+
+void PlanPage::entered() {
+    for (const Planned& one : services_)
+        if (one.work != nullptr) one.work->set_sections(one.form->service().sections);
+    unkept_ = true;
+    pause_.start();
+}
+
+void PlanPage::keep_draft() {
+    if (!unkept_ || place_.client == 0) return;
+    unkept_ = false;
+    work::PlanDraft draft{data_.today, items()};
+    data_.draft = draft;
+    session_.ask(
+        session_.records(), tr("Keeping the plan"), &session_,
+        [id = place_.client, draft](Book& book, const Progress&) { return work::keep_plan_draft(book, id, draft); },
+        [](Done) {});
+}
+
+void PlanPage::work_out() {
+    work::PlanRequest request = data_.base;
+    for (work::DraftItem& one : items()) request.services.push_back(std::move(one.item));
+    planning_ = true;
+    session_.live().start_latest(
+        QStringLiteral("plan"), tr("Working out the plan"), this,
+        [state = data_.state, request](const Progress& progress) { return worked_out(state, request, progress); },
+        [this, client = place_.client](Result<WorkedOut> worked) {
+            planning_ = false;
+            if (client != place_.client) return;
+            if (worked.ok()) return take_plan(std::move(*worked));
+            if (worked.error().kind == ErrorKind::cancelled) return;
+            findings_->show_error(worked.error());
+        });
+}
+
+void PlanPage::take_plan(WorkedOut worked) {
+    shown_ = std::move(worked);
+    const work::CarePlan& plan = shown_->plan;
+    findings_->show_plan(plan);
+    questions_->show_questions(plan, data_);
+    // An answer of a moment ago may have been for services that have changed since.
+    for (int i = 0; i < services_.size() && i < static_cast<int>(plan.services.size()); ++i)
+        if (services_[i].work != nullptr && services_[i].form->kind() == plan.services[i].service.kind)
+            services_[i].work->show_plan(plan.services[i], data_.state.length_mm);
+    hair_->show_hair(data_.state, shown_->carried, plan);
+    dates_->show_dates(data_.client, plan);
+    home_->show_care(plan.home_care);
+    tidy_focus_order_later(this);
+}
+
+void PlanPage::answer(const Answering& answering, const std::optional<double>& value) {
+    settled_ = false;
+    session_.ask(
+        session_.records(), tr("Keeping the answer"), &session_,
+        [id = place_.client, today = data_.today, answering, value](Book& book, const Progress&) {
+            return keep_answer(book, id, today, answering, value);
+        },
+        [session = &session_, id = place_.client](Done) { session->changed(id, 0); },
+        [self = QPointer<PlanPage>(this)] {
+            if (self) self->load();  // shows what is really kept
+        });
+}
+
+void PlanPage::focus_field(PlanField field) {
+    for (const Planned& one : services_)
+        if (one.form->focus_field(field)) return;
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,272 @@
+#include "desk/plan/questions_panel.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <algorithm>
+
+#include "desk/look/look.h"
+#include "desk/plan/entry_fields.h"
+#include "desk/widgets/columns.h"
+#include "desk/widgets/focus_order.h"
+#include "desk/widgets/parts.h"
+#include "domain/words.h"
+
+namespace kempt::desk {
+namespace {
+
+constexpr int typing_ms = 700;  // as notes are kept a moment after the hand is still
+enum Group { on_stop, on_caution, on_note, elsewhere, answered_before, group_count };
+
+// The weightiest level that a question hangs on, and what would then be said.
+struct Weight {
+    care::RuleLevel level = care::RuleLevel::note;
+    QString why;
+};
+
+QHash<QString, Weight> weights_of(const work::CarePlan& plan) {
+    QHash<QString, Weight> all;
+    for (const care::Finding& finding : plan.advice.findings)  // stops first
+        for (const std::string& question : finding.questions) {
+            const QString sentence = QString::fromStdString(question);
+            if (!all.contains(sentence)) all.insert(sentence, {finding.level, QString::fromStdString(finding.reason)});
+        }
+    return all;
+}
+
+bool has_control(AnswerBy by) {
+    return by != AnswerBy::field && by != AnswerBy::record && by != AnswerBy::elsewhere;
+}
+
+}  // namespace
+
+QuestionsPanel::QuestionsPanel(QWidget* parent) : QFrame(parent) {
+    setProperty("panel", "surface");
+    auto* column = column_in(this, 4, 2);
+    column->addWidget(text(tr("To check first"), "heading"));
+    sum_ = text({}, "soft");
+    column->addWidget(sum_);
+    const QStringList names{tr("A stop hangs on these"),
+                            tr("A caution hangs on these"),
+                            tr("A note hangs on these"),
+                            tr("Looked at, graded or measured"),
+                            {}};
+    answered_fold_ = button(tr("Answered before"), "quiet");
+    answered_box_ = new QWidget;
+    for (int i = 0; i < group_count; ++i) {
+        auto* heading = text(names[i], "lead");
+        auto* rows = new QVBoxLayout;
+        rows->setSpacing(measures().gap(1.5));
+        headings_.append(heading);
+        groups_.append(rows);
+        if (i == answered_before) {
+            column->addWidget(answered_fold_, 0, Qt::AlignLeft);
+            answered_box_->setLayout(rows);
+            rows->setContentsMargins(0, 0, 0, 0);
+            column->addWidget(answered_box_);
+            heading->setParent(this);
+            heading->hide();
+            continue;
+        }
+        column->addWidget(heading);
+        column->addLayout(rows);
+    }
+    answered_box_->hide();
+    answered_fold_->setCheckable(true);
+    connect(answered_fold_, &QPushButton::toggled, answered_box_, &QWidget::setVisible);
+    typing_.setSingleShot(true);
+    typing_.setInterval(typing_ms);
+    connect(&typing_, &QTimer::timeout, this, &QuestionsPanel::flush);
+    show_groups();
+}
+
+void QuestionsPanel::begin() {
+    flush();
+    rows_.clear();
+    for (QBoxLayout* group : groups_) empty_layout(group);
+    answered_fold_->setChecked(false);
+}
+
+void QuestionsPanel::flush() {
+    typing_.stop();
+    const auto found = rows_.find(typed_);
+    typed_.clear();
+    if (found == rows_.end() || found->number == nullptr) return;
+    auto* length = qobject_cast<LengthField*>(found->number);
+    emit answered(found->answering, length != nullptr ? length->mm() : found->number->number());
+}
+
+ChoiceRow* QuestionsPanel::choice(const QString& fact) const {
+    for (const Row& row : rows_)
+        if (row.answering.name == fact) return row.choice;
+    return nullptr;
+}
+
+NumberField* QuestionsPanel::number(const QString& fact) const {
+    for (const Row& row : rows_)
+        if (row.answering.name == fact) return row.number;
+    return nullptr;
+}
+
+void QuestionsPanel::add_controls(Row& row, QBoxLayout* into) {
+    const Answering answering = row.answering;
+    const auto typed = [this, sentence = answering.sentence] {
+        if (!typed_.isEmpty() && typed_ != sentence) flush();
+        typed_ = sentence;
+        typing_.start();
+    };
+    switch (answering.by) {
+        case AnswerBy::yes_no:
+        case AnswerBy::habit:
+            row.choice = yes_no_row(answering.sentence);
+            connect(row.choice, &ChoiceRow::picked, this, [this, answering](int index) {
+                const auto yes = answer_of(index);
+                emit answered(answering, yes ? std::optional(*yes ? 1.0 : 0.0) : std::nullopt);
+            });
+            break;
+        case AnswerBy::texture:
+            row.choice = new ChoiceRow(answering.sentence, QStringList(hair_textures()) << tr("unknown"));
+            connect(row.choice, &ChoiceRow::picked, this, [this, answering](int index) {
+                emit answered(answering, index < hair_textures().size() ? std::optional<double>(index) : std::nullopt);
+            });
+            break;
+        case AnswerBy::length:
+            row.number = new LengthField(answering.sentence, tr("unknown"));
+            break;
+        case AnswerBy::count:
+        case AnswerBy::habit_number:
+        case AnswerBy::age: {
+            const AnswerRange range = range_of(answering);
+            row.number = new NumberField(answering.sentence,
+                                         {range.most, 0, 1, range.unit, tr("unknown"), answering.by != AnswerBy::age});
+            break;
+        }
+        case AnswerBy::field: {
+            auto* there = button(tr("Enter it"), "quiet");
+            there->setAccessibleName(tr("Enter it with the planned service: %1").arg(answering.sentence));
+            connect(there, &QPushButton::clicked, this, [this, field = *answering.field] { emit field_asked(field); });
+            into->addWidget(there, 0, Qt::AlignLeft);
+            return;
+        }
+        case AnswerBy::record: {
+            auto* there = button(tr("To the record"), "quiet");
+            there->setAccessibleName(tr("To the record of services: %1").arg(answering.sentence));
+            connect(there, &QPushButton::clicked, this, &QuestionsPanel::record_asked);
+            into->addWidget(there, 0, Qt::AlignLeft);
+            return;
+        }
+        case AnswerBy::elsewhere:
+            return;
+    }
+    if (row.number != nullptr) {
+        connect(row.number, &NumberField::entered, this, typed);
+        row.number->setMinimumWidth(measures().px(140));
+        into->addWidget(row.number, 0, Qt::AlignLeft);
+    } else {
+        into->addWidget(row.choice);
+    }
+}
+
+void QuestionsPanel::add_row(const Answering& answering, int group) {
+    Row row;
+    row.answering = answering;
+    row.group = group;
+    auto* box = new Columns(measures().px(430));
+    box->set_shares(5, 4);
+    box->layout()->setSpacing(measures().gap(2));
+    box->left()->setSpacing(0);
+    box->left()->addWidget(text(answering.sentence));
+    row.why = text({}, "caption");
+    row.why->hide();
+    box->left()->addWidget(row.why);
+    box->left()->addStretch();
+    add_controls(row, box->right());
+    box->right()->addStretch();
+    row.box = box;
+    groups_[group]->addWidget(box);
+    rows_.insert(answering.sentence, row);
+}
+
+void QuestionsPanel::fill_answer(Row& row, const PlanData& told) {
+    if (typed_ == row.answering.sentence) return;  // she is typing
+    const auto known = known_answer(row.answering, told);
+    if (auto* length = qobject_cast<LengthField*>(row.number))
+        length->set_mm(known);
+    else if (row.number != nullptr)
+        row.number->set_number(known);
+    if (row.choice == nullptr) return;
+    if (row.answering.by == AnswerBy::texture)
+        row.choice->set_chosen(known ? static_cast<int>(*known) : static_cast<int>(hair_textures().size()));
+    else
+        row.choice->set_chosen(index_of(known ? std::optional(*known != 0) : std::nullopt));
+    if (const auto day = kept_for_good(row.answering, told)) {
+        row.choice->setEnabled(false);
+        row.why->setText(tr("Yes, told on %1. That is kept for good.").arg(date_words(*day)));
+        row.why->show();
+    } else {
+        row.choice->setEnabled(true);
+    }
+}
+
+// What was told before and counts today, so that it can be seen and put right.
+void QuestionsPanel::add_answered(const PlanData& told) {
+    for (const work::CurrentAnswer& one : told.answers) {
+        if (!one.fresh) continue;
+        const auto answering = answering_of_fact(one.answer.question);
+        if (answering && !rows_.contains(answering->sentence)) add_row(*answering, answered_before);
+    }
+}
+
+void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& told) {
+    const QHash<QString, Weight> weights = weights_of(plan);
+    for (Row& row : rows_) row.asked = false;
+    open_ = 0;
+    for (const std::string& question : plan.questions) {
+        const QString sentence = QString::fromStdString(question);
+        const Weight weight = weights.value(sentence);
+        auto row = rows_.find(sentence);
+        if (row == rows_.end()) {
+            auto answering = answering_of(sentence);
+            if (!answering) answering = Answering{AnswerBy::elsewhere, sentence, sentence, {}};
+            const int group = answering->by == AnswerBy::elsewhere || answering->by == AnswerBy::record
+                                  ? elsewhere
+                                  : static_cast<int>(weight.level);
+            add_row(*answering, group);
+            row = rows_.find(sentence);
+        }
+        row->asked = true;
+        ++open_;
+        const bool stop = weight.level == care::RuleLevel::stop;
+        row->why->setText(stop ? tr("If so: %1").arg(weight.why) : QString());
+        row->why->setVisible(stop);
+        row->box->setToolTip(tr("If so: %1").arg(weight.why));
+    }
+    add_answered(told);
+    QStringList gone;
+    for (auto row = rows_.begin(); row != rows_.end(); ++row) {
+        const bool answered_here = has_control(row->answering.by) && known_answer(row->answering, told).has_value();
+        if (row->asked || answered_here) {
+            if (!row->asked) row->why->hide();
+            fill_answer(*row, told);
+            continue;
+        }
+        // Nobody asks any more, and nothing was told.
+        row->box->hide();
+        row->box->deleteLater();
+        groups_[row->group]->removeWidget(row->box);
+        gone.append(row.key());
+    }
+    for (const QString& sentence : gone) rows_.remove(sentence);
+    sum_->setText(open_ > 0 ? tr("%1 still open. Y, N and U answer, Tab leads on.").arg(open_)
+                            : tr("Nothing that the rules ask for is open."));
+    show_groups();
+    tidy_focus_order_later(this);
+}
+
+void QuestionsPanel::show_groups() {
+    for (int i = 0; i < group_count; ++i)
+        if (i != answered_before) headings_[i]->setVisible(groups_[i]->count() > 0);
+    answered_fold_->setVisible(groups_[answered_before]->count() > 0);
+    answered_box_->setVisible(answered_fold_->isChecked() && groups_[answered_before]->count() > 0);
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,175 @@
+#include "desk/start/due_page.h"
+
+#include <QCheckBox>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "desk/look/look.h"
+#include "desk/plan/calendar_file.h"
+#include "desk/plan/plan_words.h"
+#include "desk/widgets/columns.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/focus_order.h"
+#include "desk/widgets/fringe_bar.h"
+#include "desk/widgets/parts.h"
+#include "domain/clock.h"
+#include "work/care_state.h"
+
+namespace kempt::desk {
+namespace {
+
+constexpr int lines_at_once = 30;  // a screen and a half; the rest is asked for
+constexpr int pause_ms = 400;      // several changes in a row are read once
+
+}  // namespace
+
+DuePage::DuePage(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+    setProperty("page", true);
+    setAttribute(Qt::WA_StyledBackground);
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    outer->addWidget(area);
+    auto* inside = new QWidget;
+    inside->setProperty("clear", true);
+    area->setWidget(inside);
+    auto* column = column_in(inside, 6, 3);
+    column->addWidget(text(tr("Who is in the chair?"), "title"));
+    auto* fringe = new FringeBar;
+    fringe->set_share(0.6);
+    fringe->setAccessibleName(tr("A row of strands coming back, for decoration"));
+    fringe->setMaximumWidth(measures().px(320));
+    column->addWidget(fringe);
+    column->addWidget(
+        text(tr("Pick her on the left, or find her by a few letters (Ctrl+F). A new client takes two fields (Ctrl+N)."),
+             "soft"));
+    box_ = panel("surface");
+    box_->setMaximumWidth(measures().px(980));
+    auto* due = column_in(box_, 4, 2);
+    due->addWidget(text(tr("Who is due"), "heading"));
+    sum_ = text({}, "soft");
+    due->addWidget(sum_);
+    rows_ = new QVBoxLayout;
+    rows_->setSpacing(measures().gap(1));
+    due->addLayout(rows_);
+    auto* acts = new FlowLayout(measures().gap(3));
+    more_ = button({}, "quiet");
+    save_ = button(tr("Save for a calendar…"), "", Sign::report);
+    with_names_ = new QCheckBox(tr("with names"));
+    with_names_->setAccessibleName(tr("The calendar file carries the clients' names"));
+    with_names_->setToolTip(tr("The file leaves the book. Without names it says the clients' numbers."));
+    for (QWidget* w : std::initializer_list<QWidget*>{more_, save_, with_names_}) acts->addWidget(w);
+    due->addLayout(acts);
+    column->addWidget(box_);
+    column->addStretch();
+    more_->hide();
+    save_->hide();
+    with_names_->hide();
+    pause_.setSingleShot(true);
+    pause_.setInterval(pause_ms);
+    connect(&pause_, &QTimer::timeout, this, &DuePage::refresh);
+    connect(&session_, &Session::clients_changed, this, [this] {
+        stale_ = true;
+        if (isVisible()) pause_.start();
+    });
+    connect(more_, &QPushButton::clicked, this, [this] {
+        shown_ += lines_at_once;
+        fill();
+    });
+    connect(save_, &QPushButton::clicked, this, [this] {
+        choose_calendar_file(this, tr("who is due.ics"), [this](const QString& path) { write_to(path); });
+    });
+}
+
+void DuePage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_ || list_.today != Clock().today()) refresh();
+}
+
+void DuePage::refresh() {
+    stale_ = false;
+    settled_ = false;
+    if (list_.clients == 0) sum_->setText(tr("Reading the book…"));
+    work::DueOptions options;
+    options.today = Clock().today();
+    session_.ask(
+        session_.bench(), tr("Looking up who is due"), this,
+        [options](Book& book, const Progress& progress) { return work::due_list(book, options, progress); },
+        [this](work::DueList list) {
+            settled_ = true;
+            take(std::move(list));
+        },
+        [this] {
+            settled_ = true;
+            sum_->setText(tr("Who is due could not be read."));
+        });
+}
+
+void DuePage::take(work::DueList list) {
+    list_ = std::move(list);
+    shown_ = lines_at_once;
+    const auto late =
+        std::count_if(list_.lines.begin(), list_.lines.end(), [](const work::DueLine& line) { return line.overdue; });
+    QString words;
+    if (list_.lines.empty())
+        words = tr("Nobody in the next fortnight. Dates are counted from services and photos that are in the book.");
+    else
+        words = tr("%1 in the next fortnight, %2 of them past their last day.")
+                    .arg(counted(static_cast<qsizetype>(list_.lines.size()), tr("date"), tr("dates")))
+                    .arg(late);
+    if (list_.long_overdue > 0)
+        words += tr(" %1 more passed over a quarter of a year ago and are not listed.").arg(list_.long_overdue);
+    sum_->setText(words);
+    fill();
+}
+
+QWidget* DuePage::line_row(const work::DueLine& line) {
+    auto* row = new Columns(measures().px(420));
+    row->set_shares(2, 3);
+    row->layout()->setSpacing(measures().gap(2));
+    row->left()->setSpacing(0);
+    row->right()->setSpacing(0);
+    const QString sort = qs(word_of(line.range.sort));
+    const QString when = tr("%1: %2 to %3")
+                             .arg(beginning(sort), short_date_words(work::date_of(line.range.from)),
+                                  short_date_words(work::date_of(line.range.to)));
+    auto* name = button(line.name, "trail");
+    name->setAccessibleName(tr("Open %1: %2").arg(line.name, when));
+    connect(name, &QPushButton::clicked, this, [this, id = line.client] { emit go({Where::client, id}); });
+    row->left()->addWidget(name, 0, Qt::AlignLeft);
+    auto* words = text(line.overdue ? tr("%1, passed").arg(when) : when);
+    if (line.overdue) words->setProperty("tone", "caution");
+    words->setToolTip(QString::fromStdString(line.range.reason));
+    row->right()->addWidget(words);
+    return row;
+}
+
+void DuePage::fill() {
+    empty_layout(rows_);
+    const int count = std::min(shown_, static_cast<int>(list_.lines.size()));
+    for (int i = 0; i < count; ++i) rows_->addWidget(line_row(list_.lines[static_cast<std::size_t>(i)]));
+    const int left = static_cast<int>(list_.lines.size()) - count;
+    more_->setText(tr("%1 more").arg(left));
+    more_->setAccessibleName(tr("Show %1 more dates").arg(left));
+    more_->setVisible(left > 0);
+    save_->setVisible(!list_.lines.empty());
+    with_names_->setVisible(!list_.lines.empty());
+    tidy_focus_order_later(this);
+}
+
+void DuePage::write_to(const QString& path) {
+    write_calendar(
+        session_, path,
+        [list = list_](Book& book, const work::CalendarOptions& options) {
+            return work::calendar_of(book, list, options);
+        },
+        with_names_->isChecked());
+}
+
+}  // namespace kempt::desk

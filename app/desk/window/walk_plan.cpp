@@ -1,0 +1,134 @@
+#include "desk/window/walk_plan.h"
+
+#include <QScrollArea>
+#include <QScrollBar>
+#include <algorithm>
+#include <memory>
+
+#include "desk/plan/dates_panel.h"
+#include "desk/plan/hair_panel.h"
+#include "desk/plan/plan_page.h"
+#include "desk/plan/work_panel.h"
+#include "desk/session/session.h"
+#include "desk/window/book_view.h"
+#include "desk/window/main_window.h"
+#include "domain/clock.h"
+#include "domain/words.h"
+#include "work/keep_records.h"
+#include "work/plan_draft.h"
+
+namespace kempt::desk {
+namespace {
+
+using Kept = std::shared_ptr<std::optional<work::PlanDraft>>;
+
+// A gloss over all of the hair, and a retouch that no one person can do in one go.
+work::PlanDraft draft_to_show() {
+    work::PlanDraft draft{Clock().today(), {}};
+    work::DraftItem gloss;
+    gloss.item.service.kind = care::Kind::gloss;
+    gloss.item.service.minutes = 20;
+    gloss.item.service.most_minutes = 30;
+    gloss.item.service.strand_tested = gloss.item.service.patch_tested = true;
+    gloss.item.service.strand_test = gloss.item.service.patch_test = care::TestResult::passed;
+    gloss.item.service.patch_test_hours = 60;
+    gloss.item.setting = care::Setting{};
+    gloss.item.setting->strand_minutes = 20;
+    for (const QString& section : head_sections())
+        gloss.item.setting->sections.push_back({section.toStdString(), 0.5, 0.5, 0.5});
+    work::DraftItem retouch;
+    retouch.item.service.kind = care::Kind::permanent;
+    retouch.item.service.new_growth_only = true;
+    retouch.item.service.strength = care::Strength::regular;
+    retouch.item.service.minutes = 35;
+    retouch.item.service.most_minutes = 45;
+    retouch.item.service.strand_tested = retouch.item.service.patch_tested = true;
+    retouch.item.service.strand_test = retouch.item.service.patch_test = care::TestResult::passed;
+    retouch.item.service.patch_test_hours = 200;
+    retouch.item.setting = care::Setting{};
+    retouch.item.setting->strand_minutes = 35;
+    for (const QString& section : head_sections())
+        retouch.item.setting->sections.push_back({section.toStdString(), 3, 2, 0});
+    draft.items = {gloss, retouch};
+    return draft;
+}
+
+PlanPage* page_of(MainWindow& window) {
+    return window.book() == nullptr ? nullptr : qobject_cast<PlanPage*>(window.book()->page());
+}
+
+void scroll_to(MainWindow& window, QWidget* widget) {
+    PlanPage* page = page_of(window);
+    if (page == nullptr || widget == nullptr) return;
+    if (auto* area = page->findChild<QScrollArea*>())
+        area->verticalScrollBar()->setValue(widget->mapTo(area->widget(), QPoint(0, 0)).y() - 12);
+}
+
+}  // namespace
+
+Result<Place> plan_sight(Book& book) {
+    Place best;
+    std::ptrdiff_t most = 0;
+    auto clients = work::list_clients(book);
+    if (!clients) return clients.error();
+    for (const work::ClientRow& row : *clients) {
+        auto services = work::list_services(book, row.client.id);
+        if (!services) return services.error();
+        const auto colours = std::count_if(services->begin(), services->end(), [](const Service& service) {
+            const auto kind = care::kind_from_word(service.kind.toStdString());
+            return kind && (sort_of(*kind) == LaneSort::colour || sort_of(*kind) == LaneSort::lightening);
+        });
+        if (colours <= most) continue;
+        most = colours;
+        best = {Where::plan, row.client.id};
+    }
+    return best;
+}
+
+QVector<PlanStep> plan_steps(MainWindow& window, const Place& place) {
+    const Kept before = std::make_shared<std::optional<work::PlanDraft>>();
+    const auto put = [&window, client = place.client](std::function<work::PlanDraft()> draft) {
+        window.session()->records().start(
+            QStringLiteral("plan"), &window,
+            [client, draft](Book& book, const Progress&) { return work::keep_plan_draft(book, client, draft()); },
+            [](Status) {});
+    };
+    return {{{},
+             [&window, before, client = place.client] {
+                 window.session()->records().start(
+                     QStringLiteral("plan"), &window,
+                     [client](Book& book, const Progress&) { return work::plan_draft_of(book, client); },
+                     [before](Result<std::optional<work::PlanDraft>> kept) {
+                         if (kept.ok()) *before = *kept;
+                     });
+             }},
+            {QStringLiteral("plan"),
+             [&window, put, place] {
+                 put([] { return draft_to_show(); });
+                 window.book()->go(place);
+             }},
+            {QStringLiteral("plan-order"),
+             [&window] {
+                 if (PlanPage* page = page_of(window)) scroll_to(window, page->work(0));
+             }},
+            {QStringLiteral("plan-remedies"),
+             [&window] {
+                 if (PlanPage* page = page_of(window)) scroll_to(window, page->work(1));
+             }},
+            {QStringLiteral("plan-hair"),
+             [&window] {
+                 PlanPage* page = page_of(window);
+                 if (page == nullptr) return;
+                 page->hair()->strand()->pick(205);
+                 scroll_to(window, page->hair());
+             }},
+            {QStringLiteral("plan-dates"),
+             [&window] {
+                 if (PlanPage* page = page_of(window)) scroll_to(window, page->dates());
+             }},
+            {{}, [put, before] { put([before] {
+                                     return before->value_or(work::PlanDraft{Clock().today(), {}});
+                                 }); }}};
+}
+
+}  // namespace kempt::desk
