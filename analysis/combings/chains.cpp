@@ -83,7 +83,7 @@ std::vector<Chain> chains_of(const std::vector<Line>& lines, const std::vector<L
     return joined(std::move(chains), joins);
 }
 
-std::vector<Chain> without_covered(std::vector<Chain> chains, cv::Size photo) {
+std::vector<Chain> without_covered(std::vector<Chain> chains, cv::Size photo, Work& work) {
     constexpr int side = 4;
     constexpr float near_px = 2.3f;
     const int nx = photo.width / side + 1, ny = photo.height / side + 1;
@@ -110,6 +110,7 @@ std::vector<Chain> without_covered(std::vector<Chain> chains, cv::Size photo) {
     for (size_t k = order.size(); k-- > 0;) {  // the shortest first
         const size_t c = order[k];
         if (chains[c].at.size() > longest) break;
+        if (!work.go(static_cast<int64_t>(100 * chains[c].at.size()))) return {};
         size_t covered = 0;
         for (const cv::Point2f& p : chains[c].at) {
             bool found = false;

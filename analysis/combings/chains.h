@@ -27,6 +27,6 @@ struct Chain {
 
 // Without those that lie on others from end to end, or nearly so: a piece between two crossings through which the joins
 // of both strands go already.
-[[nodiscard]] std::vector<Chain> without_covered(std::vector<Chain> chains, cv::Size photo);
+[[nodiscard]] std::vector<Chain> without_covered(std::vector<Chain> chains, cv::Size photo, Work& work);
 
 }  // namespace kempt::combings

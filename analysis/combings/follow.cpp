@@ -137,8 +137,8 @@ void go(Chain& c, const std::vector<cv::Point2f>& way, size_t n) {
 
 }  // namespace
 
-std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, float paper_sd,
-                               const Darkness& darkness) {
+std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, float paper_sd, const Darkness& darkness,
+                               Work& work) {
     for (int pass = 0; pass < 4; ++pass) {
         const ChainMap map(chains, darkness.size());
         const Occupied occupied(chains, darkness.size());
@@ -148,10 +148,11 @@ std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, fl
                 if (chains[c].at.size() > 12 && chains[c].end[s].ahead_dark > 0.25f)
                     tracks.push_back({{static_cast<int>(c), s}, {-1, 0}, {}, 1e9, 0});
         cv::parallel_for_(cv::Range(0, static_cast<int>(tracks.size())), [&](const cv::Range& range) {
-            for (int t = range.start; t < range.end; ++t)
+            for (int t = range.start; t < range.end && work.ok(); ++t, work.spend(90 * 50))
                 tracks[static_cast<size_t>(t)] =
                     track(chains, map, occupied, tracks[static_cast<size_t>(t)].from, paper_sd, darkness);
         });
+        if (!work.go()) return {};
         std::sort(tracks.begin(), tracks.end(), [](const Track& x, const Track& y) { return x.cost < y.cost; });
         std::vector<char> touched(chains.size(), 0);
         bool any = false;

@@ -7,12 +7,13 @@
 #include <vector>
 
 #include "combings/chains.h"
+#include "combings/work.h"
 
 namespace kempt::combings {
 
 // Joins ends that are reached from each other, and lengthens those that go on by themselves.
 // paper_sd: SD of the darkness of bare paper over a few pixels.
 [[nodiscard]] std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, float paper_sd,
-                                             const Darkness& darkness);
+                                             const Darkness& darkness, Work& work);
 
 }  // namespace kempt::combings

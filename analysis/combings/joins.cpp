@@ -16,8 +16,8 @@ double free_cost_of(const LineEnd& end, const JoinOptions& o) {
 // One component of the graph of possible joins, solved exactly when small, by greedy choice and swaps otherwise.
 class Component {
   public:
-    Component(std::vector<int> ends, std::vector<Join> joins, const std::vector<double>& free)
-        : ends_(std::move(ends)), joins_(std::move(joins)), free_(free) {
+    Component(std::vector<int> ends, std::vector<Join> joins, const std::vector<double>& free, Work& work)
+        : ends_(std::move(ends)), joins_(std::move(joins)), free_(free), work_(work) {
         std::sort(joins_.begin(), joins_.end(), [](const Join& x, const Join& y) { return x.cost < y.cost; });
         of_.resize(ends_.size());
         for (size_t j = 0; j < joins_.size(); ++j) {
@@ -34,6 +34,7 @@ class Component {
             Join join = joins_[static_cast<size_t>(j)];
             double other = 0;
             (void)run(j, other);
+            if (!work_.go()) break;
             join.doubtful = other - best < doubt_cost;
             out.push_back(join);
         }
@@ -59,7 +60,7 @@ class Component {
     }
     void search(size_t i, double so_far) {
         while (i < ends_.size() && taken_[i]) ++i;
-        if (so_far >= least_) return;
+        if (so_far >= least_ || !work_.go()) return;
         if (i == ends_.size()) {
             least_ = so_far;
             best_ = now_;
@@ -96,6 +97,7 @@ class Component {
             if (of[a] < 0 && of[b] < 0) of[a] = of[b] = j;
         }
         for (int pass = 0; pass < 6; ++pass) {
+            if (!work_.go(4 * static_cast<int64_t>(order.size()))) break;
             bool changed = false;
             for (const int j : order) {
                 // Put j in, take out what it replaces, join the two left over when they can be.
@@ -143,6 +145,7 @@ class Component {
     std::vector<int> ends_;  // sorted
     std::vector<Join> joins_;
     const std::vector<double>& free_;
+    Work& work_;
     std::vector<std::vector<int>> of_;
     std::vector<char> taken_;
     std::vector<int> now_, best_;
@@ -235,7 +238,8 @@ std::vector<LineEnd> seen_with_joins(const std::vector<Line>& lines, const std::
     return out;
 }
 
-std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& darkness, const JoinOptions& options) {
+std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& darkness, const JoinOptions& options,
+                            Work& work) {
     const int n = static_cast<int>(ends.size());
     std::vector<double> free(ends.size());
     for (size_t e = 0; e < ends.size(); ++e) free[e] = free_cost_of(ends[e], options);
@@ -258,6 +262,7 @@ std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& da
         for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
             for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
                 for (const int f : grid[static_cast<size_t>(j * nx + i)]) {
+                    if (!work.go(2)) return {};
                     if (f <= e || f / 2 == e / 2) continue;
                     const double limit = free[static_cast<size_t>(e)] + free[static_cast<size_t>(f)];
                     const Join join = weigh(ends, e, f, darkness, options, limit);
@@ -282,7 +287,7 @@ std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& da
         for (const Join& q : group) members.push_back(q.a), members.push_back(q.b);
         std::sort(members.begin(), members.end());
         members.erase(std::unique(members.begin(), members.end()), members.end());
-        const auto part = Component(members, group, free).solve(options.doubt_cost);
+        const auto part = Component(members, group, free, work).solve(options.doubt_cost);
         chosen.insert(chosen.end(), part.begin(), part.end());
     }
     // No rings: a strand has two ends. The dearest join of a ring is left out.

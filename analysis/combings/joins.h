@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "combings/ends.h"
+#include "combings/work.h"
 
 namespace kempt::combings {
 
@@ -29,7 +30,7 @@ struct Join {
 
 // At most one join an end, never both ends of one line or a closed ring.
 [[nodiscard]] std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& darkness,
-                                          const JoinOptions& options);
+                                          const JoinOptions& options, Work& work);
 
 // The ends again, each seen with the lines that are joined on behind it: a short piece between two crossings says
 // little about its direction.

@@ -129,7 +129,7 @@ void trim_tails(const Ridges& ridges, std::vector<int>& path, std::vector<char>&
 
 }  // namespace
 
-std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options) {
+std::vector<Line> string_lines(const Ridges& ridges, Work& work, const LineOptions& options) {
     std::vector<Line> lines;
     const size_t n = ridges.points.size();
     std::vector<char> used(n, 0);
@@ -147,6 +147,7 @@ std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options)
     for (size_t level = levels.size(); level-- > 0;)
         for (const int i : levels[level]) {
             if (used[static_cast<size_t>(i)]) continue;
+            if (!work.go(25 * static_cast<int64_t>(back.size() + forth.size() + 1))) return lines;
             const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
             walker.take(i);
             back.clear();
@@ -172,7 +173,7 @@ std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options)
 }
 
 std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect bounds, double reach_px, double trim_px,
-                                   double least_px, std::vector<Line>& crumbs) {
+                                   double least_px, std::vector<Line>& crumbs, Work& work) {
     // All points in a grid of coarse cells.
     constexpr int side = 8;
     const int nx = bounds.width / side + 2, ny = bounds.height / side + 2;
@@ -197,6 +198,7 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
             const cv::Point c = cell_of(e);
             // Nearest inner point of each other line (or of this one, far along it).
             std::vector<std::pair<int, std::pair<int, float>>> nearest;
+            if (!work.go(50)) return {};
             for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
                 for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
                     for (const auto& [m, k] :
@@ -243,6 +245,7 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
         int from = 0;
         const int size = static_cast<int>(lines[l].at.size());
         for (size_t c = 0; c <= cut.size(); ++c) {
+            if (!work.go(50)) return {};
             int first = from, to = c < cut.size() ? cut[c] - trim : size;
             for (int n = 0; n < most_crowded && to - first > least_clear && crowded(static_cast<int>(l), first); ++n)
                 ++first;

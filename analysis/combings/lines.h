@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "combings/ridges.h"
+#include "combings/work.h"
 
 namespace kempt::combings {
 
@@ -22,11 +23,12 @@ struct LineOptions {
     double start_snr = 4.5;  // a line starts at a point that clear
     double least_length_px = 4;
 };
-[[nodiscard]] std::vector<Line> string_lines(const Ridges& ridges, const LineOptions& options = {});
+[[nodiscard]] std::vector<Line> string_lines(const Ridges& ridges, Work& work, const LineOptions& options = {});
 
 // Cuts lines where another's end lies within reach_px of their inside, leaving trim_px free on both sides, so that all
 // the ends around a crossing are ends of lines. Pieces shorter than least_px are dropped into `crumbs`.
 [[nodiscard]] std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect bounds, double reach_px,
-                                                 double trim_px, double least_px, std::vector<Line>& crumbs);
+                                                 double trim_px, double least_px, std::vector<Line>& crumbs,
+                                                 Work& work);
 
 }  // namespace kempt::combings

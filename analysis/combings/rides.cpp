@@ -37,7 +37,7 @@ double angle_cost(double cosine) {
 
 // The cheapest ways for one free end.
 void rides_of(const std::vector<Chain>& chains, const ChainMap& map, FreeEnd e, const RideOptions& options,
-              std::vector<Ride>& out) {
+              std::vector<Ride>& out, Work& work) {
     const Chain& own = chains[static_cast<size_t>(e.chain)];
     const LineEnd& end = own.end[e.side];
     // Hosts: lines beside or just ahead that run the same way, each at its nearest point.
@@ -74,7 +74,7 @@ void rides_of(const std::vector<Chain>& chains, const ChainMap& map, FreeEnd e, 
         std::vector<Ride> found;
         for (int k = 0; k <= static_cast<int>(options.longest_px); k += 2) {
             const int i = h.point + h.sense * k;
-            if (i < 0 || i >= n) break;
+            if (i < 0 || i >= n || !work.go(30)) break;
             const cv::Point2f q = host.at[static_cast<size_t>(i)];
             map.ends_near(q, [&](FreeEnd f) {
                 if (f.chain == e.chain || f.chain == h.chain) return;
@@ -206,15 +206,16 @@ void apply(std::vector<Chain>& chains, const Ride& ride, const Bends& usual, con
 
 }  // namespace
 
-std::vector<Chain> join_along(std::vector<Chain> chains, const Bends& usual, const Darkness& darkness,
+std::vector<Chain> join_along(std::vector<Chain> chains, const Bends& usual, const Darkness& darkness, Work& work,
                               const RideOptions& options) {
     for (int pass = 0; pass < 8; ++pass) {
         const ChainMap map(chains, darkness.size());
         std::vector<Ride> rides;
+        if (!work.go(static_cast<int64_t>(16 * chains.size()))) return {};
         for (size_t c = 0; c < chains.size(); ++c)
             for (int s = 0; s < 2; ++s)
                 if (chains[c].end[s].ahead_dark > 0.35f)
-                    rides_of(chains, map, {static_cast<int>(c), s}, options, rides);
+                    rides_of(chains, map, {static_cast<int>(c), s}, options, rides, work);
         std::sort(rides.begin(), rides.end(), [](const Ride& x, const Ride& y) { return x.cost < y.cost; });
         std::vector<char> touched(chains.size(), 0);
         bool any = false;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "combings/chains.h"
+#include "combings/work.h"
 
 namespace kempt::combings {
 
@@ -15,6 +16,6 @@ struct RideOptions {
 };
 // Joins loose ends along shared lines, and decides at each which of the two strands goes which way.
 [[nodiscard]] std::vector<Chain> join_along(std::vector<Chain> chains, const Bends& usual, const Darkness& darkness,
-                                            const RideOptions& options = {});
+                                            Work& work, const RideOptions& options = {});
 
 }  // namespace kempt::combings

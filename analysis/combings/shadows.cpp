@@ -129,7 +129,7 @@ double noise_score(const std::vector<Line>& lines) {
 
 }  // namespace
 
-std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm) {
+std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm, Work& work) {
     std::vector<Line> out;
     const double least = noise_score(lines);
     for (Line& line : lines) line.noise = score_of(line) < least;
@@ -138,12 +138,14 @@ std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double 
     const Neighbours neighbours(lines, bounds);
     std::vector<std::vector<Beside>> seen(lines.size());
     cv::parallel_for_(cv::Range(0, static_cast<int>(lines.size())), [&](const cv::Range& range) {
-        for (int l = range.start; l < range.end; ++l) {
+        for (int l = range.start; l < range.end && work.ok(); ++l) {
             const int n = static_cast<int>(lines[static_cast<size_t>(l)].at.size());
+            work.spend(100 * (n / every + 1));
             for (int i = n < 2 * every ? n / 2 : every; i < n; i += every)
                 seen[static_cast<size_t>(l)].push_back(neighbours.beside(l, i, static_cast<float>(reach_px)));
         }
     });
+    if (!work.go()) return {};
     // On which side do the much fainter of two lie? Of strands that happen to lie side by side on either, of shadows on
     // one.
     cv::Point2f sum(0, 0);
@@ -178,17 +180,18 @@ std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double 
     return out;
 }
 
-std::vector<Line> without_shadows(std::vector<Line> lines, const Darkness& darkness, std::vector<Line>& shadows) {
+std::vector<Line> without_shadows(std::vector<Line> lines, const Darkness& darkness, std::vector<Line>& shadows,
+                                  Work& work) {
     const std::vector<LineEnd> ends = ends_of(lines, darkness);
     std::vector<int> partner(ends.size(), -1);
     constexpr double clear_join = 6;
-    for (const Join& q : join_ends(ends, darkness, {}))
+    for (const Join& q : join_ends(ends, darkness, {}, work))
         if (q.cost < clear_join) partner[static_cast<size_t>(q.a)] = q.b, partner[static_cast<size_t>(q.b)] = q.a;
     // From an end on through marked lines to the first that is not marked.
     auto leads_to_strand = [&](size_t end) {
         for (size_t steps = 0; steps < lines.size(); ++steps) {
             const int next = partner[end];
-            if (next < 0) return false;
+            if (next < 0 || !work.go()) return false;
             if (!lines[static_cast<size_t>(next) / 2].doubted()) return true;
             end = static_cast<size_t>(next) ^ 1;
         }

@@ -7,15 +7,16 @@
 #include <vector>
 
 #include "combings/lines.h"
+#include "combings/work.h"
 
 namespace kempt::combings {
 
 // Marks the lines that look like shadows and leaves out the rims.
-[[nodiscard]] std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm);
+[[nodiscard]] std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm, Work& work);
 
 // Takes marked lines out into `shadows`, but for those that carry a strand on: joined at both ends to lines that are
 // none.
 [[nodiscard]] std::vector<Line> without_shadows(std::vector<Line> lines, const Darkness& darkness,
-                                                std::vector<Line>& shadows);
+                                                std::vector<Line>& shadows, Work& work);
 
 }  // namespace kempt::combings

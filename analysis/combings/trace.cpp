@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <unordered_map>
 
 #include <opencv2/imgproc.hpp>
 
@@ -28,22 +29,28 @@ Error cancelled() {
     return {ErrorKind::cancelled, "cancelled", "Stopped.", "", ""};
 }
 
+Error too_tangled() {
+    return {ErrorKind::refused, "too-tangled", "Too many lines lie on the sheet to tell single strands apart.",
+            "The photo is kept.", "Spread the strands on two sheets or more, and take a photo of each."};
+}
+
 // Again and again: after the first time each end is seen with what the last time joined on behind it.
-std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& darkness, float paper_sd) {
+std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& darkness, float paper_sd, Work& work) {
     const Bends usual = usual_bends(lines);
     std::vector<LineEnd> ends = ends_of(lines, darkness);
     std::vector<Join> joins;
     for (int pass = 0; pass < 4; ++pass) {
         if (pass > 0) ends = seen_with_joins(lines, ends, joins, usual, darkness);
-        joins = join_ends(ends, darkness, {});
+        joins = join_ends(ends, darkness, {}, work);
+        if (!work.ok()) return {};
     }
-    std::vector<Chain> chains = without_covered(chains_of(lines, ends, joins), darkness.size());
-    chains = without_covered(follow_ends(std::move(chains), usual, paper_sd, darkness), darkness.size());
-    chains = without_covered(join_along(std::move(chains), usual, darkness), darkness.size());
+    std::vector<Chain> chains = without_covered(chains_of(lines, ends, joins), darkness.size(), work);
+    chains = without_covered(follow_ends(std::move(chains), usual, paper_sd, darkness, work), darkness.size(), work);
+    chains = without_covered(join_along(std::move(chains), usual, darkness, work), darkness.size(), work);
     // What still ends where the line goes on was torn: two such ends that face each other are one strand, if in doubt.
-    std::vector<Join> last = join_ends(ends_of(chains), darkness, torn_ends);
+    std::vector<Join> last = join_ends(ends_of(chains), darkness, torn_ends, work);
     for (Join& join : last) join.doubtful = true;
-    return without_covered(joined(std::move(chains), last), darkness.size());
+    return without_covered(joined(std::move(chains), last), darkness.size(), work);
 }
 
 float median(std::vector<float>& v) {
@@ -51,6 +58,28 @@ float median(std::vector<float>& v) {
     const auto middle = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
     std::nth_element(v.begin(), middle, v.end());
     return *middle;
+}
+
+// How near other strands come to the ends of each.
+void touch(std::vector<TracedStrand>& strands) {
+    const auto key = [](cv::Point2d p, int u, int v) {
+        return (static_cast<int64_t>(std::floor(p.x / touch_far_mm)) + u) * 100'000 +
+               static_cast<int64_t>(std::floor(p.y / touch_far_mm)) + v;
+    };
+    std::unordered_map<int64_t, std::vector<std::pair<size_t, cv::Point2d>>> cells;
+    for (size_t s = 0; s < strands.size(); ++s)
+        for (const cv::Point2d& p : strands[s].path_mm) cells[key(p, 0, 0)].emplace_back(s, p);
+    for (size_t s = 0; s < strands.size(); ++s)
+        for (int e = 0; e < 2; ++e) {
+            const cv::Point2d p = e ? strands[s].path_mm.back() : strands[s].path_mm.front();
+            double least = touch_far_mm;
+            for (int v = -1; v <= 1; ++v)
+                for (int u = -1; u <= 1; ++u)
+                    if (const auto cell = cells.find(key(p, u, v)); cell != cells.end())
+                        for (const auto& [other, q] : cell->second)
+                            if (other != s) least = std::min(least, cv::norm(q - p));
+            strands[s].touch_mm[e] = least;
+        }
 }
 
 std::vector<cv::Point2d> points_of(const Line& line, double factor) {
@@ -107,16 +136,19 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     if (field.area_mm2() <= 0)
         return Error{ErrorKind::invalid, "region-unusable", "The region of the strands lies outside the gauge sheet.",
                      "", "Draw a region of four corners around the strands, on the sheet."};
-    if (tell(progress, 0.05, "looking for strands") == Go::stop) return cancelled();
+    Work work(progress, options.most_work);
+    const auto ended = [&] { return work.stopped() ? cancelled() : too_tangled(); };
+    if (!work.begin(0.05, "looking for strands")) return ended();
     const Darkness darkness(at_work, field);
     const Ridges ridges = find_ridges(darkness, field, least_snr);
-    if (tell(progress, 0.6, "following strands") == Go::stop) return cancelled();
+    if (!work.begin(0.5, "following strands")) return ended();
     std::vector<Line> crumbs, shadows;
-    const std::vector<Line> all = mark_shadows(string_lines(ridges), ridges.bounds, ppm);
+    const std::vector<Line> all = mark_shadows(string_lines(ridges, work), ridges.bounds, ppm, work);
     const std::vector<Line> lines =
-        without_shadows(cut_at_crossings(all, ridges.bounds, 5, 3, 6, crumbs), darkness, shadows);
-    if (tell(progress, 0.75, "joining strands at crossings") == Go::stop) return cancelled();
-    const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd);
+        without_shadows(cut_at_crossings(all, ridges.bounds, 5, 3, 6, crumbs, work), darkness, shadows, work);
+    if (!work.ok() || !work.begin(0.75, "joining strands at crossings")) return ended();
+    const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd, work);
+    if (!work.ok()) return ended();
 
     Traced out;
     out.px_per_mm = calibration.sheet->px_per_mm;
@@ -143,6 +175,7 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
         s.doubts = chain.doubts;
         for (const cv::Point2f& p : chain.doubtful_at) s.doubts_px.push_back(photo_px(p));
         for (const LineEnd& end : chain.end) s.cut_off = s.cut_off || field.inside_mm(end.at) < rim_mm;
+        for (int e = 0; e < 2; ++e) s.ahead_dark[e] = chain.end[e].ahead_dark;
         std::vector<float> ridge;
         for (const float v : chain.strength)
             if (v > 0) ridge.push_back(v);
@@ -152,10 +185,12 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     }
     out.clearness = median(all_ridges) / std::max(1e-9f, ridges.noise);
     for (TracedStrand& s : out.strands) s.share_of_usual = s.clearness / std::max(1e-9, out.clearness);
+    touch(out.strands);
     for (const Line& line : shadows) out.shadows_px.push_back(points_of(line, factor));
     std::sort(out.strands.begin(), out.strands.end(),
               [](const TracedStrand& a, const TracedStrand& b) { return a.length_mm > b.length_mm; });
-    if (tell(progress, 1, "strands traced") == Go::stop) return cancelled();
+    out.work = work.spent();
+    if (!work.begin(1, "strands traced") && work.stopped()) return cancelled();
     return out;
 }
 
