@@ -97,14 +97,16 @@ Result<Answer> change(const Arguments& arguments, const Progress&) {
 Result<Answer> erase(const Arguments& arguments, const Progress&) {
     if (!arguments.has(q("yes")))
         return usage_error(
-            q("Erasing takes the client's visits, photos and readings with it and cannot be undone: add '--yes'."));
+            q("Erasing takes the client's visits, photos, readings, services and what she told with it and cannot be "
+              "undone: add '--yes'."));
     const auto book = work::open_book(arguments.book());
     if (!book) return book.error();
     const Id id = arguments.id(q("client"));
     if (const Status status = work::erase_client(**book, id); !status) return status.error();
     return Answer{
         {{"erased", id}},
-        {q("Erased client %1 with all visits, photos and readings. Backups made earlier still hold them, and "
+        {q("Erased client %1 with all visits, photos, readings, services and what she told. Backups made earlier still "
+           "hold them, and "
            "so do copies kept by a restore (%2.before-restore) or an upgrade (%2.version-N): erase those too.")
              .arg(QString::number(id), arguments.book())},
         {}};

@@ -27,8 +27,8 @@ const QVector<Question>& questions() {
         {QStringLiteral("black_henna_reaction"), yes_or_no, yes_for_good},
         {QStringLiteral("straightener_burn"), yes_or_no, yes_for_good},
         {QStringLiteral("uneven_colour"), yes_or_no, for_weeks},
-        {QStringLiteral("pull_test_hairs"), count, for_weeks},
-        {QStringLiteral("comb_count"), count, for_weeks},
+        {QStringLiteral("pull_test_hairs"), count, for_a_week},
+        {QStringLiteral("comb_count"), count, for_a_week},
     };
     return all;
 }
@@ -43,10 +43,11 @@ bool still_counts(const ClientAnswer& answer, QDate today) {
     const Question* question = find_question(answer.question);
     if (!question || answer.date > today) return false;
     const qint64 days = answer.date.daysTo(today);
-    if (question->sort == AnswerSort::count) return days <= count_days;
     switch (question->lasting) {
         case Lasting::that_day:
             return days == 0;
+        case Lasting::for_a_week:
+            return days <= a_week_days;
         case Lasting::yes_for_good:
             if (answer.value != 0) return true;
             break;

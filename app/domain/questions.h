@@ -15,14 +15,15 @@ enum class AnswerSort { yes_or_no, count };
 // How long an answer counts.
 enum class Lasting {
     that_day,     // the scalp and the hours before: asked anew each time
+    for_a_week,   // what was counted
     for_weeks,    // how she is these weeks
     yes_for_good  // what once happened: a yes stays, a no counts as for_weeks
 };
-// Own choices, no source. Four weeks: a usual time between two visits, and short against the 12 weeks in which a
-// pregnancy or a medicine's effect on hair shows. The pull test and the 60 second comb count are of the week in which
-// they were made: washing and combing move them.
+// Own choices, no source. Four weeks: a usual time between two visits, and short against the two to three months after
+// which a pregnancy or a medicine shows in the hair (from memory). The pull test and the 60 second comb count are of
+// the week in which they were made: washing and combing move them.
 inline constexpr int weeks_days = 28;
-inline constexpr int count_days = 7;
+inline constexpr int a_week_days = 7;
 
 struct Question {
     QString name;  // "pregnant_or_breastfeeding"

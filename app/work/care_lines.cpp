@@ -3,6 +3,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <algorithm>
+#include <map>
 
 #include "book/reading_store.h"
 #include "domain/words.h"
@@ -23,10 +24,14 @@ care::GrowthRange range_of(const QJsonObject& line, const char* value, const cha
             std::max(middle, line[QLatin1String(high)].toDouble())};
 }
 
-// Lines of one visit and view, each with the shots that show it.
+// Two shots' strands do not begin at the very same hair root: lines this far apart may be one (own choice).
+constexpr double same_line_mm = 2;
+
+// Lines of each visit and view, with the shots that show them.
 class Gathered {
   public:
     void add(const store::DatedReading& shot) {
+        ++shots_[{shot.date, shot.view}];
         const QJsonObject tone =
             QJsonDocument::fromJson(shot.reading.details.toUtf8()).object()[QLatin1String("tone")].toObject();
         for (const QJsonValue& value : tone[QLatin1String("lines")].toArray()) {
@@ -35,21 +40,25 @@ class Gathered {
                  range_of(line, "step", "step_low", "step_high")});
         }
     }
+    // A line that most of the shots do not show is a lock's shadow or a highlight's end.
     [[nodiscard]] std::vector<SeenLine> lines() const {
         std::vector<SeenLine> means;
-        for (const Group& group : groups_) means.push_back(mean_of(group));
+        for (const Group& group : groups_)
+            if (2 * group.size() > shots_.at({group.front().date, group.front().view})) means.push_back(mean_of(group));
         return means;
     }
 
   private:
     using Group = std::vector<SeenLine>;
     void add(const SeenLine& line) {
-        for (Group& group : groups_)
-            if (group.front().date == line.date && group.front().view == line.view &&
-                meet(mean_of(group).at_mm, line.at_mm)) {
-                group.push_back(line);
-                return;
-            }
+        for (Group& group : groups_) {
+            care::GrowthRange near = mean_of(group).at_mm;
+            near.low -= same_line_mm;
+            near.high += same_line_mm;
+            if (group.front().date != line.date || group.front().view != line.view || !meet(near, line.at_mm)) continue;
+            group.push_back(line);
+            return;
+        }
         groups_.push_back({line});
     }
     // What the shots share (the strand drawn, the scale) does not average out, so the range stays as wide as theirs.
@@ -70,6 +79,7 @@ class Gathered {
         return mean;
     }
     std::vector<Group> groups_;
+    std::map<std::pair<QDate, View>, std::size_t> shots_;
 };
 
 // Colour that stays leaves a line of its own; what washes out (semi-permanent colour, gloss) does not, and a

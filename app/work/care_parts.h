@@ -31,7 +31,8 @@ struct SeenLine {
     care::GrowthRange at_mm;  // from the scalp
     care::GrowthRange step;   // CIEDE2000
 };
-// Of all measured photos that still count, by date. Lines of two shots are one when their ranges meet.
+// Of all measured photos that still count, by date. Lines of two shots are one when their ranges come within 2 mm; one
+// that most of the shots of its visit and view do not show is left out.
 [[nodiscard]] Result<std::vector<SeenLine>> lines_of_client(Book& book, Id client, QDate today);
 
 // Which line is that of which service: lines[i] belongs to services[result[i]]. Hair grows 150 to about 550 um a day

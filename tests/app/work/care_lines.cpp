@@ -176,4 +176,22 @@ BOOST_AUTO_TEST_CASE(the_state_for_dates_leaves_out_only_the_readings) {
     BOOST_TEST(dates.history.services.size() == 1u);
 }
 
+BOOST_AUTO_TEST_CASE(a_line_that_most_shots_do_not_show_neither_counts_nor_stands_in_the_way) {
+    TemporaryBook in;
+    const QDate day(2026, 3, 2);
+    TemporaryBook::required(work::add_service(*in.book, coloured(in, day)));
+    const Visit visit = in.add_visit(day.addDays(170));
+    keep(in, visit, {36, 58});
+    keep(in, visit, {58.4});
+    const auto lines = TemporaryBook::required(work::lines_of_client(*in.book, in.client.id, visit.date));
+    BOOST_REQUIRE(lines.size() == 1u);
+    BOOST_TEST(std::abs(lines[0].at_mm.value - 58.2) < 1e-9);
+    const auto state = TemporaryBook::required(work::care_state(*in.book, in.client.id, visit.date));
+    BOOST_TEST(state.history.services.front().line_mm.has_value());
+    // Shown by both, it is as good a candidate as the other: neither is told.
+    keep(in, visit, {36.2, 58});
+    const auto doubtful = TemporaryBook::required(work::care_state(*in.book, in.client.id, visit.date));
+    BOOST_TEST(!doubtful.history.services.front().line_mm.has_value());
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -291,7 +291,7 @@ BOOST_AUTO_TEST_CASE(an_answer_counts_for_its_day_for_weeks_or_for_good) {
     BOOST_TEST(!counts("washed_scalp", 0, 1));
     BOOST_TEST((counts("takes_medication", 0, weeks_days) && !counts("takes_medication", 0, weeks_days + 1)));
     BOOST_TEST((counts("dye_reaction", 1, 9000) && !counts("dye_reaction", 0, weeks_days + 1)));
-    BOOST_TEST((counts("pull_test_hairs", 4, count_days) && !counts("pull_test_hairs", 4, count_days + 1)));
+    BOOST_TEST((counts("pull_test_hairs", 4, a_week_days) && !counts("pull_test_hairs", 4, a_week_days + 1)));
     Client1 in;
     const auto set = [&](int days, int value) {
         TemporaryBook::required(work::set_answers(
