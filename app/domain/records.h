@@ -21,8 +21,8 @@ struct Client {
     Id id = 0;
     QString name;
     QString note;
-    QDate since;                       // first visit or the day she was added
-    bool photo_consent = false;        // pictures may leave the book
+    QDate since;                 // first visit or the day she was added
+    bool photo_consent = false;  // pictures may leave the book
     std::optional<QDate> consent_on;
 };
 
@@ -46,15 +46,15 @@ struct PhotoRecord {
     Id id = 0;
     Id visit = 0;
     View view = View::front_hairline;
-    int shot = 1;               // repeat shots of one view count 1, 2, 3
-    QString file_name;          // as it came
-    QString format;             // "jpeg", "png", "webp", "tiff", "heic"
-    QString sha256;             // of the original bytes, lower-case hex
-    QSize size;                 // upright pixels
+    int shot = 1;                    // repeat shots of one view count 1, 2, 3
+    QString file_name;               // as it came
+    QString format;                  // "jpeg", "png", "webp", "tiff", "heic"
+    QString sha256;                  // of the original bytes, lower-case hex
+    QSize size;                      // upright pixels
     std::optional<QDateTime> taken;  // capture time from the file
-    QByteArray thumbnail;       // JPEG, longest side 320
-    QString quality_level;      // "good", "usable", "refused", empty before measuring
-    QString quality_findings;   // JSON array as in the contract
+    QByteArray thumbnail;            // JPEG, longest side 320
+    QString quality_level;           // "good", "usable", "refused", empty before measuring
+    QString quality_findings;        // JSON array as in the contract
 };
 
 // What the stylist drew on a photo; pixel coordinates in the upright photo.
@@ -64,13 +64,13 @@ struct Marks {
     View view = View::front_hairline;
     QVector<QPointF> edge_line;
     std::optional<QPointF> hair_side;
-    QVector<QPointF> hair_taps, scalp_taps;   // optional colour samples
+    QVector<QPointF> hair_taps, scalp_taps;  // optional colour samples
     QVector<QPointF> shine_region, strand_line, region, anchors;
-    QString sheet;                            // "hem", "combings", "strand" or empty
+    QString sheet;  // "hem", "combings", "strand" or empty
     // Corrections of a comb-out: a point on each traced strand that is no hair; pairs of points, one on each of two
     // traced strands that are one hair.
     QVector<QPointF> not_hair, joined;
-    QVector<QPointF> scale_points;            // two or none
+    QVector<QPointF> scale_points;  // two or none
     double scale_mm = 0;
 };
 
@@ -81,12 +81,12 @@ struct ReadingRecord {
     QString name, unit;
     double value = 0, low = 0, high = 0;
     bool refused = false;
-    QString refusal_code, refusal_text;       // when refused; value, low, high are then meaningless
+    QString refusal_code, refusal_text;  // when refused; value, low, high are then meaningless
     // Where it came from, so that it can be explained years later; never recomputed silently.
     int analysis_version = 0;
-    QString options;                          // JSON
-    QString card;                             // JSON of the calibration
-    QString details = QStringLiteral("{}");   // JSON of what the run found besides its readings
+    QString options;                         // JSON
+    QString card;                            // JSON of the calibration
+    QString details = QStringLiteral("{}");  // JSON of what the run found besides its readings
     QString photo_sha256;
     QDateTime measured_at;
 };
@@ -94,10 +94,10 @@ struct ReadingRecord {
 struct Grade {
     Id id = 0;
     Id visit = 0;
-    QString zone;    // "left temple", "nape", "mid-shaft"...
-    QString quality; // "edges", "breakage", "porosity", "elasticity", "shine", "scalp"
-    int value = 0;   // 0-4
-    int round = 1;   // 2 for the second grading of the same visit
+    QString zone;     // "left temple", "nape", "mid-shaft"...
+    QString quality;  // "edges", "breakage", "porosity", "elasticity", "shine", "scalp"
+    int value = 0;    // 0-4
+    int round = 1;    // 2 for the second grading of the same visit
 };
 
 struct Service {
@@ -105,7 +105,7 @@ struct Service {
     Id client = 0;
     std::optional<Id> visit;
     QDate date;
-    QString kind;    // see domain/words.h: service_kinds()
+    QString kind;  // see domain/words.h: service_kinds()
     QString note;
     // Where on the hair, in mm from the scalp as it was on that day; no to_mm: to the ends. Of a cut, to_mm is the
     // length that was left.
@@ -130,22 +130,22 @@ struct Target {
     Id id = 0;
     Id client = 0;
     View view = View::left_temple;
-    QString reading;  // "edge_coverage"
-    double value = 0; // in the reading's unit
+    QString reading;   // "edge_coverage"
+    double value = 0;  // in the reading's unit
 };
 
 // What a client is like for longer than one visit; at most one for each client.
 struct ClientProfile {
     Id client = 0;
-    std::optional<QDate> born;         // where she told it
-    std::optional<double> age_years;   // else the age that she told
-    std::optional<QDate> age_on;       // on this day
-    std::optional<double> length_mm;   // of the longest hair, stretched straight
-    std::optional<QDate> length_on;    // measured on this day
-    QString texture;                   // "fine", "medium", "coarse", empty: not felt yet
-    QString hair_group;                // see hair_groups(): as studies of growth name it; empty: not asked, or mixed
-    bool whole_history = false;        // every service of her life is in the record
-    std::optional<QDate> history_from; // else: every service from this day on
+    std::optional<QDate> born;          // where she told it
+    std::optional<double> age_years;    // else the age that she told
+    std::optional<QDate> age_on;        // on this day
+    std::optional<double> length_mm;    // of the longest hair, stretched straight
+    std::optional<QDate> length_on;     // measured on this day
+    QString texture;                    // "fine", "medium", "coarse", empty: not felt yet
+    QString hair_group;                 // see hair_groups(): as studies of growth name it; empty: not asked, or mixed
+    bool whole_history = false;         // every service of her life is in the record
+    std::optional<QDate> history_from;  // else: every service from this day on
     bool operator==(const ClientProfile&) const = default;
 };
 
@@ -163,7 +163,7 @@ struct DailyLife {
     Id id = 0;
     Id client = 0;
     QDate date;
-    std::optional<double> minutes_a_day;  // she has for her hair
+    std::optional<double> minutes_a_day;    // she has for her hair
     std::optional<QVector<HeatTool>> heat;  // an empty list: none used
     std::optional<double> swims_a_week, washes_a_week;
     std::optional<bool> hard_water, covers_hair, tight_headwear, covers_at_night;
