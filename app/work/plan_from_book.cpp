@@ -36,18 +36,33 @@ std::optional<Service> next_dye(const QVector<Service>& services, QDate today) {
     return std::nullopt;
 }
 
+void take_patch_test(const QVector<Service>& services, QDate today, care::PlannedService& planned) {
+    if (planned.patch_tested || planned.patch_test || planned.patch_test_hours) return;
+    for (const Service& service : services) {
+        if (service.date < today || care::kind_from_word(service.kind.toStdString()) != planned.kind) continue;
+        if (!service.patch_test_on || *service.patch_test_on > today) continue;
+        planned.patch_tested = true;
+        if (service.patch_test == u"passed") planned.patch_test = care::TestResult::passed;
+        if (service.patch_test == u"failed") planned.patch_test = care::TestResult::failed;
+        // Of a test put on two days ago nobody knows whether 48 hours have passed: asked. From three days on they have.
+        if (const qint64 days = service.patch_test_on->daysTo(today); days >= 3)
+            planned.patch_test_hours = static_cast<double>(24 * (days - 1));
+        return;
+    }
+}
+
 Result<PlanRequest> completed(Book& book, const PlanOptions& options) {
     PlanRequest request = options.request;
+    const auto services = store::services_of_client(book, options.client);
+    if (!services) return services.error();
+    for (PlannedItem& item : request.services) take_patch_test(services.value(), options.today, item.service);
     if (!request.photographed) {
         const auto day = photographed_on(book, options.client, options.today);
         if (!day) return day.error();
         request.photographed = *day;
     }
-    if (!request.dye_day) {
-        const auto services = store::services_of_client(book, options.client);
-        if (!services) return services.error();
+    if (!request.dye_day)
         if (const auto dye = next_dye(services.value(), options.today)) request.dye_day = dye->date;
-    }
     return request;
 }
 

@@ -218,6 +218,25 @@ BOOST_AUTO_TEST_CASE(every_output_ends_with_the_standing_cautions_and_no_advice_
     BOOST_TEST(out.indexOf("Check first") < out.indexOf("Next dates"));
 }
 
+BOOST_AUTO_TEST_CASE(a_patch_test_that_was_written_down_is_known_to_the_plan) {
+    const auto missing = [&] { return !finding(plan("gloss"), "patch-test-missing").isEmpty(); };
+    const auto asked = [&](const char* rule) {
+        for (const QJsonValue& value : plan("gloss")["findings"].toArray())
+            if (value.toObject()["rule"] == QLatin1String(rule)) return value.toObject()["sort"].toString();
+        return QString();
+    };
+    BOOST_TEST((!missing() && asked("patch-test-missing") == "check first"));
+    service("gloss", "2026-06-01", {"--patch-test-on", "2026-05-30"});
+    BOOST_TEST((!missing() && asked("patch-test-missing").isEmpty()));
+    BOOST_TEST((asked("patch-test-too-short") == "check first"));  // two days may be less than 48 hours
+    (void)json(words("service change b.kempt --service 1 --patch-test-on 2026-05-29 --patch-test failed"));
+    BOOST_TEST(asked("patch-test-too-short").isEmpty());
+    BOOST_TEST((asked("patch-test-reacted") == "speaks against"));
+    // One of an earlier use says nothing: a patch test belongs to one use of the dye.
+    (void)json(words("service change b.kempt --service 1 --date 2026-05-30 --patch-test passed"));
+    BOOST_TEST((asked("patch-test-missing") == "check first"));
+}
+
 BOOST_AUTO_TEST_CASE(several_services_come_from_a_file) {
     write("plan.json", R"({"services": [{"kind": "hydroxide straightener without lye"}, {"kind": "lightening"}]})");
     const QJsonObject planned = json(words("plan b.kempt --client 1 --today 2026-06-01 --request plan.json"));
