@@ -12,7 +12,7 @@ namespace {
 
 const QString details = QStringLiteral(
     "from_mm, to_mm, sections, strength, minutes, most_minutes, temperature_c, passes, strand_test, patch_test, "
-    "patch_test_on, patch_test_where, result, reaction, at_home");
+    "patch_test_on, patch_test_where, result, reaction, at_home, line_mm, line_on");
 const QString columns = QStringLiteral("id, client, visit, done_on, kind, note, ") + details;
 
 QString json_of(const QStringList& sections) {
@@ -53,6 +53,8 @@ Service service_of(sql::Row& row) {
     service.result = row.text();
     service.reaction = row.flag_or_null();
     service.at_home = row.flag_or_null();
+    service.line_mm = row.real_or_null();
+    service.line_on = row.date_or_null();
     return service;
 }
 
@@ -60,7 +62,20 @@ Service service_of(sql::Row& row) {
 QVariantList detail_values(const Service& s) {
     return sql::values(s.from_mm, s.to_mm, json_of(s.sections), s.strength, s.minutes, s.most_minutes, s.temperature_c,
                        s.passes, s.strand_test, s.patch_test, s.patch_test_on, s.patch_test_where, s.result, s.reaction,
-                       s.at_home);
+                       s.at_home, s.line_mm, s.line_on);
+}
+
+Status sensible_line(const Service& s) {
+    constexpr double longest_mm = 6000;
+    if (s.line_mm.has_value() != s.line_on.has_value())
+        return invalid("day-missing", "A line of demarcation and the day on which it was measured go together.",
+                       "Give both or neither.");
+    if (!s.line_mm) return Done{};
+    if (Status number = need_up_to(s.line_mm, longest_mm, "line, in mm from the scalp,"); !number) return number;
+    if (Status dated = need_date(*s.line_on, "line"); !dated) return dated;
+    if (*s.line_on < s.date)
+        return invalid("line-early", "The line was measured before the service.", "Correct one of the days.");
+    return Done{};
 }
 
 // The bounds are those of care::checked: what the book holds can always be asked about.
@@ -80,6 +95,7 @@ Status sensible_details(const Service& s) {
             return known ? invalid("word-unknown", "A head section has no name.", "Leave it out.") : known;
     if (s.to_mm && *s.to_mm < s.from_mm)
         return invalid("service-stretch", "The service ends before it begins.", "Give the end beyond the beginning.");
+    if (Status line = sensible_line(s); !line) return line;
     if (!s.patch_test_on) return Done{};
     if (Status dated = need_date(*s.patch_test_on, "patch test"); !dated) return dated;
     if (*s.patch_test_on > s.date)
@@ -110,7 +126,7 @@ Result<Id> add_service(Book& book, const Service& s) {
     if (Status good = sensible(book, s, s.client); !good) return good.error();
     auto id = sql::insert(book.connection(),
                           "INSERT INTO service (client, visit, done_on, kind, note, " + details +
-                              ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                              ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                           sql::values(s.client, s.visit, s.date, s.kind, s.note) + detail_values(s));
     if (!id) return told(id.error(), "missing-link", missing("client", s.client));
     if (Status done = transaction->commit(); !done) return done.error();
@@ -127,7 +143,8 @@ Status update_service(Book& book, const Service& s) {
         book, "service", s.id,
         "UPDATE service SET visit = ?, done_on = ?, kind = ?, note = ?, from_mm = ?, to_mm = ?, sections = ?, "
         "strength = ?, minutes = ?, most_minutes = ?, temperature_c = ?, passes = ?, strand_test = ?, patch_test = ?, "
-        "patch_test_on = ?, patch_test_where = ?, result = ?, reaction = ?, at_home = ? WHERE id = ?",
+        "patch_test_on = ?, patch_test_where = ?, result = ?, reaction = ?, at_home = ?, line_mm = ?, line_on = ? "
+        "WHERE id = ?",
         sql::values(s.visit, s.date, s.kind, s.note) + detail_values(s) + sql::values(s.id));
     if (!done) return done;
     return transaction->commit();

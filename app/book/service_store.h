@@ -10,7 +10,7 @@ namespace kempt::store {
 
 // A service may stand alone (done elsewhere, before the first visit) or belong to a visit of the same client.
 // Errors: not_found (client, or that client has no such visit), invalid (no kind, no date; a number that cannot be, a
-// word that is not one of domain/words.h, an end before the beginning, a patch test after the service).
+// word that is not one of domain/words.h, an end before the beginning, a patch test after the service, a line before it).
 [[nodiscard]] Result<Id> add_service(Book& book, const Service& service);
 [[nodiscard]] Status update_service(Book& book, const Service& service);  // the client stays
 [[nodiscard]] Result<Service> get_service(Book& book, Id id);

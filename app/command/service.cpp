@@ -3,6 +3,7 @@
 #include "command/commands.h"
 #include "command/options.h"
 #include "command/records_json.h"
+#include "domain/clock.h"
 #include "domain/words.h"
 #include "work/open_book.h"
 
@@ -28,7 +29,9 @@ QVector<Option> detail_options() {
             may("patch-test-where", Type::text, "TEXT", "where on the skin"),
             may("result", Type::text, "TEXT", "how it turned out"),
             may("reaction", Type::text, "YES", "of scalp or skin", yes_or_no()),
-            may("at-home", Type::text, "YES", "done at home", yes_or_no())};
+            may("at-home", Type::text, "YES", "done at home", yes_or_no()),
+            may("line-mm", Type::number, "MM", "its line of demarcation by tape, from the scalp"),
+            may("line-on", Type::day, "DAY", "day on which the line was measured (today)")};
 }
 
 Status take_sections(const Arguments& arguments, Service& service) {
@@ -73,6 +76,11 @@ Status take(const Arguments& arguments, Service& service) {
     if (arguments.has(q("patch-test-on"))) service.patch_test_on = arguments.day(q("patch-test-on"));
     text("patch-test-where", service.patch_test_where);
     text("result", service.result);
+    number("line-mm", service.line_mm);
+    if (arguments.has(q("line-on")))
+        service.line_on = arguments.day(q("line-on"));
+    else if (arguments.has(q("line-mm")))
+        service.line_on = Clock().today();
     take_flag(arguments, "reaction", service.reaction);
     take_flag(arguments, "at-home", service.at_home);
     return take_sections(arguments, service);

@@ -123,6 +123,9 @@ struct Service {
     QString result = {};                        // in the stylist's words
     std::optional<bool> reaction = {};          // of scalp or skin
     std::optional<bool> at_home = {};
+    // Its line of demarcation as a tape showed it on a later day, mm from the scalp: the new growth since. Both or none.
+    std::optional<double> line_mm = {};
+    std::optional<QDate> line_on = {};
     bool operator==(const Service&) const = default;
 };
 

@@ -68,6 +68,9 @@ QStringList details_of(const Service& service, LengthUnit length) {
     }
     say(words, service.at_home, "at home", "by a stylist");
     say(words, service.reaction, "with a reaction", "no reaction");
+    if (service.line_mm && service.line_on)
+        words.append(
+            QStringLiteral("line at %1 on %2").arg(length_words(*service.line_mm, length), day(*service.line_on)));
     if (!service.result.isEmpty()) words.append(service.result.simplified());
     return words;
 }

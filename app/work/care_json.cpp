@@ -108,7 +108,9 @@ QJsonObject json_of_service(const Service& s) {
             {"patch_test_where", or_null(s.patch_test_where)},
             {"result", or_null(s.result)},
             {"reaction", or_null(s.reaction)},
-            {"at_home", or_null(s.at_home)}};
+            {"at_home", or_null(s.at_home)},
+            {"line_mm", or_null(s.line_mm)},
+            {"line_on", or_null(s.line_on)}};
 }
 
 QJsonObject json_of_profile(const ClientProfile& p) {
@@ -184,6 +186,8 @@ Result<Service> service_from_json(const QJsonObject& json) {
     s.result = from.text("result");
     s.reaction = from.flag("reaction");
     s.at_home = from.flag("at_home");
+    s.line_mm = from.number("line_mm");
+    s.line_on = from.day("line_on");
     return from.done(s);
 }
 

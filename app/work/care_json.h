@@ -11,7 +11,7 @@
 namespace kempt::work {
 
 // id, client, visit, date, kind, note, from_mm, to_mm, sections, strength, minutes, most_minutes, temperature_c,
-// passes, strand_test, patch_test, patch_test_on, patch_test_where, result, reaction, at_home
+// passes, strand_test, patch_test, patch_test_on, patch_test_where, result, reaction, at_home, line_mm, line_on
 [[nodiscard]] QJsonObject json_of_service(const Service& service);
 // client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, history_from
 [[nodiscard]] QJsonObject json_of_profile(const ClientProfile& profile);

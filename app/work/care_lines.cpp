@@ -145,13 +145,15 @@ std::vector<std::optional<std::size_t>> services_of_lines(const std::vector<Seen
 
 namespace {
 
-// By date: the newest line of a service stays. Earlier ones began on the same day and are no evidence of their own.
+// By date: the newest line of a service stays, on one day that of the photo before that of the tape. Earlier ones began
+// on the same day and are no evidence of their own.
 void put(const std::vector<SeenLine>& lines, care::ClientState& state) {
     auto& services = state.history.services;
     const auto owners = services_of_lines(lines, services, state.group);
     for (std::size_t l = 0; l < owners.size(); ++l) {
         if (!owners[l]) continue;
         care::PastService& service = services[*owners[l]];
+        if (service.line_mm && service.line_day > care_day(lines[l].date)) continue;
         service.line_mm = lines[l].at_mm;
         service.line_day = care_day(lines[l].date);
     }

@@ -14,7 +14,8 @@ namespace kempt::work {
 // The record up to today, and since when it is complete. A reaction to a dye or a straightener in it goes before the
 // answer to the same question.
 [[nodiscard]] Status add_history(Book& book, Id client, QDate today, care::ClientState& state);
-// Each colour's line of demarcation on the newest photos that show it, and the client's own rate of growth from them.
+// Each colour's line of demarcation on the newest photos that show it (that of a tape stays where it is newer), and the
+// client's own rate of growth from all lines.
 [[nodiscard]] Status add_lines(Book& book, Id client, QDate today, care::ClientState& state);
 // The length that was measured or left by a cut, with what has grown since.
 [[nodiscard]] Status add_length(Book& book, Id client, QDate today, care::ClientState& state);

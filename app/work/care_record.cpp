@@ -26,6 +26,9 @@ std::optional<care::TestResult> test_of(const QString& word) {
 
 }  // namespace
 
+// 95 %: a tape is read to a millimetre, and the hairs of one parting differ by about as much (own choice).
+constexpr double tape_mm = 2;
+
 std::optional<care::PastService> past_service(const Service& service) {
     const auto kind = care::kind_from_word(service.kind.toStdString());
     if (!kind) return std::nullopt;
@@ -45,6 +48,10 @@ std::optional<care::PastService> past_service(const Service& service) {
     past.result = service.result.toStdString();
     past.reaction = service.reaction;
     past.at_home = service.at_home;
+    if (service.line_mm && service.line_on) {
+        past.line_mm = {*service.line_mm, std::max(0.0, *service.line_mm - tape_mm), *service.line_mm + tape_mm};
+        past.line_day = care_day(*service.line_on);
+    }
     return past;
 }
 
@@ -71,9 +78,10 @@ void put_history(const ClientProfile& profile, const QVector<Service>& services,
     for (const Service& service : services) {
         if (service.date > today) continue;
         heed_reaction(service, state.answers);
-        if (auto past = past_service(service))
+        if (auto past = past_service(service)) {
+            if (past->line_day > state.today) past->line_mm.reset();
             state.history.services.push_back(std::move(*past));
-        else if (since)  // nobody knows what it did: the record tells all only since then
+        } else if (since)  // nobody knows what it did: the record tells all only since then
             since = std::max(*since, care_day(service.date) + 1);
     }
 }

@@ -16,7 +16,7 @@ QStringList names(const char* words) {
 const QStringList& service_names() {
     static const QStringList all = names(
         "id client visit date kind note from_mm to_mm sections strength minutes most_minutes temperature_c "
-        "passes strand_test patch_test patch_test_on patch_test_where result reaction at_home");
+        "passes strand_test patch_test patch_test_on patch_test_where result reaction at_home line_mm line_on");
     return all;
 }
 const QStringList& profile_names() {

@@ -168,6 +168,8 @@ Service sample_service(Id client, std::optional<Id> visit) {
     s.result = "even, a little warm at the ends";
     s.reaction = false;
     s.at_home = true;
+    s.line_mm = 18.5;
+    s.line_on = QDate(2025, 5, 6);
     return s;
 }
 

@@ -85,6 +85,10 @@ BOOST_AUTO_TEST_CASE(a_service_that_cannot_have_been_is_refused_and_changes_noth
     refused("word-unknown", [](Service& s) { s.sections = {""}; });
     refused("patch-test-late", [](Service& s) { s.patch_test_on = s.date.addDays(1); });
     refused("date-missing", [](Service& s) { s.patch_test_on = QDate(); });
+    refused("day-missing", [](Service& s) { s.line_on.reset(); });
+    refused("day-missing", [](Service& s) { s.line_mm.reset(); });
+    refused("number-impossible", [](Service& s) { s.line_mm = -1; });
+    refused("line-early", [](Service& s) { s.line_on = s.date.addDays(-1); });
 }
 
 BOOST_AUTO_TEST_CASE(what_a_client_told_of_herself_comes_back_and_is_replaced_whole) {
@@ -205,9 +209,9 @@ BOOST_AUTO_TEST_CASE(the_database_itself_refuses_what_the_stores_would_not_write
     for (const char* statement :
          {"UPDATE service SET to_mm = 5, from_mm = 10", "UPDATE service SET strength = 'strong'",
           "UPDATE service SET sections = 'crown'", "UPDATE service SET reaction = 2", "UPDATE service SET minutes = -1",
-          "UPDATE client_profile SET length_on = NULL", "UPDATE client_profile SET age_years = NULL",
-          "UPDATE client_profile SET texture = 'thick'", "UPDATE daily_life SET hard_water = 3",
-          "UPDATE heat_tool SET name = ''", "UPDATE answer SET value = -1"}) {
+          "UPDATE service SET line_on = NULL", "UPDATE client_profile SET length_on = NULL",
+          "UPDATE client_profile SET age_years = NULL", "UPDATE client_profile SET texture = 'thick'",
+          "UPDATE daily_life SET hard_water = 3", "UPDATE heat_tool SET name = ''", "UPDATE answer SET value = -1"}) {
         auto changed = sql::change(book.connection(), statement);
         BOOST_TEST(!changed.ok(), statement);
         if (!changed) BOOST_TEST(changed.error().code == "out-of-range", statement);

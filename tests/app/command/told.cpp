@@ -21,7 +21,7 @@ BOOST_AUTO_TEST_CASE(a_service_takes_every_field_and_gives_it_back) {
     const QJsonObject bare =
         json({"service", "add", "b.kempt", "--client", "1", "--date", "2026-02-01", "--kind", "cut"});
     for (const char* name : {"to_mm", "strength", "minutes", "most_minutes", "temperature_c", "passes", "strand_test",
-                             "patch_test", "patch_test_on", "result", "reaction", "at_home"})
+                             "patch_test", "patch_test_on", "result", "reaction", "at_home", "line_mm", "line_on"})
         BOOST_TEST((bare.contains(name) && bare[name].isNull()), name);
     BOOST_TEST((bare["from_mm"].toDouble() == 0 && bare["sections"].toArray().isEmpty()));
     const QJsonObject full = json({"service",
@@ -84,8 +84,11 @@ BOOST_AUTO_TEST_CASE(what_is_known_later_is_changed_and_the_rest_stays) {
                 "--minutes", "30", "--result", "even"});
     const QJsonObject changed =
         json({"service", "change", "b.kempt", "--service", "1", "--reaction", "yes", "--result", ""});
+    const QJsonObject measured = json(words("service change b.kempt --service 1 --line-mm 18 --line-on 2026-05-01"));
+    BOOST_TEST((measured["line_mm"] == 18 && measured["line_on"] == "2026-05-01" && measured["reaction"] == true));
+    fails(1, words("service change b.kempt --service 1 --line-mm 18 --line-on 2026-02-01"), "before the service");
     BOOST_TEST((changed["reaction"] == true && changed["minutes"] == 30 && changed["result"].isNull()));
-    BOOST_TEST((json(words("service show b.kempt --service 1")) == changed));
+    BOOST_TEST((json(words("service show b.kempt --service 1")) == measured));
     fails(1, words("service change b.kempt --service 9 --minutes 3"), "no service 9");
 }
 

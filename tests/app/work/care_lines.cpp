@@ -133,6 +133,46 @@ BOOST_AUTO_TEST_CASE(a_measured_line_goes_to_its_service_and_gives_her_own_rate_
     BOOST_TEST(care::checked(state, {}).ok());
 }
 
+BOOST_AUTO_TEST_CASE(a_line_by_tape_counts_like_a_photos_until_a_photo_of_that_day_or_later_shows_it) {
+    TemporaryBook in;
+    const QDate day(2026, 3, 2);
+    Service service = coloured(in, day);
+    service.line_mm = 30;
+    service.line_on = day.addDays(100);
+    TemporaryBook::required(work::add_service(*in.book, service));
+    const auto at = [&](int days) {
+        return TemporaryBook::required(work::care_state(*in.book, in.client.id, day.addDays(days)));
+    };
+    BOOST_TEST(!at(99).history.services.front().line_mm.has_value());
+    const auto measured = at(110);
+    BOOST_REQUIRE(measured.history.services.front().line_mm.has_value());
+    BOOST_TEST(measured.history.services.front().line_mm->value == 30);
+    BOOST_TEST(measured.history.services.front().line_day == work::care_day(day.addDays(100)));
+    BOOST_TEST(measured.own_rate.has_value());  // 300 um a day over 14 weeks
+    keep(in, in.add_visit(day.addDays(60)), {20});
+    BOOST_TEST(at(110).history.services.front().line_mm->value == 30);
+    keep(in, in.add_visit(day.addDays(100)), {33});
+    BOOST_TEST(at(110).history.services.front().line_mm->value == 33);
+}
+
+BOOST_AUTO_TEST_CASE(a_straighteners_line_by_tape_gives_her_own_rate_too) {
+    TemporaryBook in;
+    const QDate day(2026, 3, 2);
+    Service service = coloured(in, day);
+    service.kind = QStringLiteral("hydroxide straightener");
+    service.line_mm = 28;
+    service.line_on = day.addDays(100);
+    TemporaryBook::required(work::add_service(*in.book, service));
+    const auto state = TemporaryBook::required(work::care_state(*in.book, in.client.id, day.addDays(100)));
+    BOOST_REQUIRE(state.own_rate.has_value());
+    // By tape 95 % within 2 mm.
+    const care::GrowthRate expected = care::expected_rate(care::HairGroup::unknown);
+    const double own_sd = std::max(2e3 / z95 / 100, 0.05 * 280);
+    const double a = 1 / std::pow(expected.sd_um_per_day, 2), b = 1 / std::pow(own_sd, 2);
+    BOOST_TEST(std::abs(state.own_rate->um_per_day - (a * expected.um_per_day + b * 280) / (a + b)) < 0.01);
+    BOOST_TEST((care::grown_from(care::Kind::hydroxide, state) == &state.history.services.front()));
+}
+
 BOOST_AUTO_TEST_CASE(a_line_of_the_first_weeks_stays_but_teaches_no_rate) {
     TemporaryBook in;
     const QDate day(2026, 3, 2);
