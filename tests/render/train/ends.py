@@ -1,7 +1,8 @@
 """Fits the estimate of cover of analysis/ends on rendered strips and writes its weights.
 
   cmake --build BUILD --target bench_ends
-  BUILD/tests/bench/bench_ends strips 200000 2000 strips.bin        (seeds that no benchmark uses)
+  BUILD/tests/bench/bench_ends strips 300000 1400 a.bin; ... strips 310000 1400 b.bin; cat a.bin b.bin >strips.bin
+                                                                     (seeds that no benchmark uses)
   python3 ends.py strips.bin ../../../analysis/ends/cover_weights.h [steps]
 
 Needs numpy alone. Prints the error of the mean cover near the hem on strips left out of the fit (every fourth), by hair
@@ -40,7 +41,7 @@ def forward(net, x):
     return steps
 
 
-def fit(strips, steps=3000, seed=0, groups=16, cells=160, rate=4e-3, decay=1e-3, mean_weight=3.0):
+def fit(strips, steps=10000, seed=1, groups=16, cells=160, rate=4e-3, decay=1e-3, mean_weight=5.0):
     """Adam on squared error of single cells plus mean_weight times that of a strip's mean: see_through is a mean."""
     rng = np.random.default_rng(seed)
     sample = np.concatenate([np.concatenate([n, o]) for _, n, o in strips])[::7, :INPUTS]
@@ -123,7 +124,7 @@ def write(model, path, about):
 
 if __name__ == "__main__":
     all_strips = read(sys.argv[1])
-    steps = int(sys.argv[3]) if len(sys.argv) > 3 else 3000
+    steps = int(sys.argv[3]) if len(sys.argv) > 3 else 10000
     # Left out by sevens: the colours come in turn.
     kept = [s for i, s in enumerate(all_strips) if i // 7 % 4]
     report(fit(by_need(kept), steps), [s for i, s in enumerate(all_strips) if i // 7 % 4 == 0])
