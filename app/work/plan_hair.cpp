@@ -44,8 +44,8 @@ std::vector<GrowthNow> growth_of(const care::ClientState& state) {
         GrowthNow growth{last->kind, last->day, care::new_growth_since(*last, state.today, rate), false, rate.source};
         if (last->line_mm && last->line_day <= state.today) {
             growth.measured = true;
-            const std::string line = "line of demarcation measured on a photo of " +
-                                     date_of(last->line_day).toString(Qt::ISODate).toStdString();
+            const std::string line =
+                "line of demarcation measured on " + date_of(last->line_day).toString(Qt::ISODate).toStdString();
             growth.source = last->line_day == state.today ? line : line + ", carried on at the rate of " + rate.source;
         }
         all.push_back(std::move(growth));

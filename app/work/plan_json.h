@@ -13,7 +13,7 @@ namespace kempt::work {
 [[nodiscard]] QJsonObject json_of_plan(const CarePlan& plan);
 [[nodiscard]] QJsonObject json_of_date(const care::DateRange& range);
 
-// {"services": [{"kind": "gloss", "from_mm": , "to_mm": , "new_growth_only": , "sections": [], "strength": "mild",
+// {"services": [{"kind": "gloss", "from_mm": , "to_mm": , "new_growth_only": , "sections": ["nape"], "strength": "mild",
 //   "minutes": , "most_minutes": , "temperature_c": , "passes": , "strand_tested": , "strand_test": "passed|failed",
 //   "patch_tested": , "patch_test": , "patch_test_hours": , "at_home": , "touches_scalp": , "releases_formaldehyde": ,
 //   "data_sheet": , "hair_is_wet": , "heat_protectant": , "tight": , "adds_hair": ,

@@ -3,6 +3,7 @@
 #include <QJsonDocument>
 #include <cmath>
 
+#include "domain/words.h"
 #include "work/errors.h"
 #include "work/plan_json.h"
 
@@ -89,10 +90,16 @@ class Reader {
             if (text.toStdString() == word_of(strength)) into = strength;
         if (!into) fail(QString::fromLatin1(name), QStringLiteral("is not \"mild\", \"regular\" or \"super\""));
     }
-    void read(const char* name, std::vector<std::string>& into) {
+    // A section by another name would not be found in the record, and what was done there would not be heeded.
+    void read_sections(const char* name, std::vector<std::string>& into) {
         for (const QJsonValue& value : list(name)) {
-            if (!value.isString()) return fail(QString::fromLatin1(name), QStringLiteral("is no list of texts"));
-            into.push_back(value.toString().toStdString());
+            const QString word = value.toString().trimmed().toLower();
+            const auto view = view_from_word(word);
+            const QString section = view ? word_of(*view) : word;
+            if (!head_sections().contains(section))
+                return fail(QString::fromLatin1(name), QStringLiteral("names '%1', which is no section of the head: %2")
+                                                           .arg(word, head_sections().join(QStringLiteral(", "))));
+            into.push_back(section.toStdString());
         }
     }
     QJsonArray list(const char* name) {
@@ -163,7 +170,7 @@ PlannedItem item_of(const QJsonObject& json, const QString& where, std::optional
     reader.read("from_mm", service.from_mm);
     reader.read("to_mm", service.to_mm);
     reader.read("new_growth_only", service.new_growth_only);
-    reader.read("sections", service.sections);
+    reader.read_sections("sections", service.sections);
     reader.read("strength", service.strength);
     reader.read("minutes", service.minutes);
     reader.read("most_minutes", service.most_minutes);

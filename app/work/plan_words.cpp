@@ -197,7 +197,8 @@ QString line_of(const GrowthNow& growth) {
     return QStringLiteral("new growth since %1 of %2: %3 mm (%4-%5), %6")
         .arg(text(word_of(growth.kind)), text_of(date_of(growth.since)), mm(growth.new_growth_mm.value),
              mm(growth.new_growth_mm.low), mm(growth.new_growth_mm.high),
-             growth.measured ? QStringLiteral("measured on a photo") : QStringLiteral("from the rate of growth"));
+             growth.measured ? QStringLiteral("measured at its line of demarcation")
+                             : QStringLiteral("from the rate of growth"));
 }
 
 QStringList lines_of(const CarePlan& plan) {

@@ -188,7 +188,7 @@ BOOST_AUTO_TEST_CASE(the_hair_s_record_and_growth_are_told_by_part) {
     const GrowthNow measured = plan_for(state, {}).growth[0];
     BOOST_TEST(measured.measured);
     BOOST_TEST(measured.new_growth_mm.value == 20);
-    BOOST_TEST(measured.source.find("photo") != std::string::npos);
+    BOOST_TEST(measured.source.find("line of demarcation") != std::string::npos);
 }
 
 BOOST_AUTO_TEST_CASE(the_standing_cautions_end_every_plan_and_nothing_calls_a_service_safe) {
@@ -275,8 +275,8 @@ BOOST_AUTO_TEST_CASE(what_cannot_be_is_refused_with_its_name) {
 
 BOOST_AUTO_TEST_CASE(a_request_is_read_from_json_and_what_is_wrong_in_it_is_named) {
     const auto request = request_from_json(R"({"dye_day": "2026-12-01", "services": [
-        {"kind": "hydroxide straightener", "new_growth_only": true, "sections": ["nape"], "strength": "mild",
-         "to_mm": null, "strand_test": "passed", "passes": 2, "at_home": false,
+        {"kind": "hydroxide straightener", "new_growth_only": true, "sections": ["Left-Temple", "nape"],
+         "strength": "mild", "to_mm": null, "strand_test": "passed", "passes": 2, "at_home": false,
          "timeline": {"strand_minutes": 14, "hands": 2, "ends_porosity": 3,
                       "sections": [{"name": "nape", "roots": 1, "mid_shaft": 2}]}}, {"kind": "gloss"}]})");
     BOOST_REQUIRE_MESSAGE(request.ok(), (request ? "" : request.error().sentence()));
@@ -285,6 +285,7 @@ BOOST_AUTO_TEST_CASE(a_request_is_read_from_json_and_what_is_wrong_in_it_is_name
     BOOST_TEST((service.kind == care::Kind::hydroxide && service.new_growth_only && !service.to_mm));
     BOOST_TEST((service.strand_tested == true && service.passes == 2 && service.at_home == false));
     BOOST_TEST((service.strength == care::Strength::mild && !service.patch_tested));
+    BOOST_TEST((service.sections == std::vector<std::string>{"left temple", "nape"}));  // as the record calls them
     BOOST_TEST((request->services[0].setting->sections[0].mid_shaft == 2));
     BOOST_TEST((!request->services[1].setting && request->dye_day == QDate(2026, 12, 1)));
     const std::pair<const char*, const char*> wrong[] = {
@@ -296,6 +297,8 @@ BOOST_AUTO_TEST_CASE(a_request_is_read_from_json_and_what_is_wrong_in_it_is_name
         {R"({"services": [{"kind": "gloss", "strength": "huge"}]})", "strength"},
         {R"({"services": [{"kind": "gloss", "strand_test": "maybe"}]})", "strand_test"},
         {R"({"services": [{"kind": "gloss", "timeline": 3}]})", "timeline"},
+        {R"({"services": [{"kind": "gloss", "sections": ["neck"]}]})", "neck"},
+        {R"({"services": [{"kind": "gloss", "sections": [3]}]})", "sections"},
         {R"({"services": 3})", "services"},
         {R"({"dye_day": "tomorrow"})", "dye_day"}};
     for (const auto& [json, word] : wrong) {
