@@ -23,13 +23,14 @@ bool faint(const TracedStrand& s) {
 // marked and not counted.
 constexpr double piece_mm = 18, dark_piece_mm = 30, touching_mm = 0.8, torn_dark = 0.5;
 
+int dark_ends(const TracedStrand& s) {
+    return (s.ahead_dark[0] > torn_dark) + (s.ahead_dark[1] > torn_dark);
+}
+
 bool likely_part(const TracedStrand& s) {
-    int torn = 0, dark = 0;
-    for (int e = 0; e < 2; ++e) {
-        dark += s.ahead_dark[e] > torn_dark;
-        torn += s.ahead_dark[e] > torn_dark || s.touch_mm[e] < touching_mm;
-    }
-    return (s.length_mm < piece_mm && torn == 2) || (s.length_mm < dark_piece_mm && dark == 2);
+    int torn = 0;
+    for (int e = 0; e < 2; ++e) torn += s.ahead_dark[e] > torn_dark || s.touch_mm[e] < touching_mm;
+    return (s.length_mm < piece_mm && torn == 2) || (s.length_mm < dark_piece_mm && dark_ends(s) == 2);
 }
 
 }  // namespace
@@ -42,13 +43,18 @@ Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibr
     if (!traced) return traced.error();
     CombingsReadings out;
     for (const TracedStrand& s : traced->strands) {
-        if (s.length_mm < options.least_strand_mm || faint(s) || likely_part(s)) {
+        if (s.length_mm < options.least_strand_mm || faint(s)) {
+            out.unresolved_px.push_back(s.path_px);
+            continue;
+        }
+        if (likely_part(s)) {
+            out.torn_parts += dark_ends(s) == 2;
             out.unresolved_px.push_back(s.path_px);
             continue;
         }
         const double half = 2 * std::hypot(traced->scale_sd * s.length_mm, 0.3);
         out.strands.push_back(
-            {s.path_px, s.length_mm, s.length_mm - half, s.length_mm + half, s.doubts > 0, s.cut_off});
+            {s.path_px, s.length_mm, s.length_mm - half, s.length_mm + half, s.doubts > 0, dark_ends(s), s.cut_off});
     }
     for (const auto& shadow : traced->shadows_px) out.unresolved_px.push_back(shadow);
     summarise(out, options);

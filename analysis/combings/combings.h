@@ -23,6 +23,7 @@ struct Strand {
     std::vector<cv::Point2d> path_px;  // from end to end, about a point each millimetre
     double length_mm = 0, length_low = 0, length_high = 0;
     bool doubtful = false;  // a guess was made at a crossing or a gap: shown dashed, for her to correct
+    int torn_ends = 0;      // 0-2 of its ends look torn off: where they end, something as dark goes on
     bool cut_off = false;   // runs out of the sheet or under the card: its length is a least value
 };
 
@@ -30,12 +31,14 @@ struct CombingsReadings {
     std::vector<Quantity> readings;  // strands "count", strand_median "mm", short_share "%"
     std::vector<Refusal> refused;
     Refusal against;  // forbids readings of this photo whatever its strands; its code is empty: nothing does
-    std::vector<Strand> strands;                          // longest first
+    std::vector<Strand> strands;  // longest first
+    int torn_parts = 0;           // marked as unresolved, for they look like parts of strands; they widen the intervals
     std::vector<std::vector<cv::Point2d>> unresolved_px;  // dark lines that belong to no strand: marked, never lost
 };
 
 // region_px: four corners, or empty for the whole sheet. Needs the sheet. Errors: invalid (region outside the photo),
-// refused (no sheet), cancelled.
+// refused (no sheet, too tangled for a bounded time), cancelled. Readings are refused where too many strands could not
+// be followed through their crossings.
 [[nodiscard]] Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibration& calibration,
                                                         const std::vector<cv::Point2d>& region_px = {},
                                                         const CombingsOptions& options = {},

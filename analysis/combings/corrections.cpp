@@ -71,6 +71,7 @@ Strand join(Strand one, Strand other, const card::Calibration& calibration) {
     one.length_low += gap_mm + other.length_low;
     one.length_high += gap_mm + other.length_high;
     one.doubtful = one.doubtful || other.doubtful;
+    one.torn_ends = std::max(0, one.torn_ends - 1) + std::max(0, other.torn_ends - 1);
     one.cut_off = one.cut_off || other.cut_off;
     return one;
 }
@@ -107,6 +108,7 @@ CombingsReadings corrected(const CombingsReadings& traced, const Corrections& co
     out.strands = corrected(traced.strands, corrections, calibration);
     out.unresolved_px = traced.unresolved_px;
     out.against = traced.against;
+    out.torn_parts = traced.torn_parts;
     summarise(out, options);
     return out;
 }

@@ -42,11 +42,19 @@ Darkness::Darkness(const Photo& photo, const Field& field)
                     paper(j, i) = *at;
                 }
         });
-    // A cell that print or hair fills takes its light from around it.
+    // A cell that print or hair fills takes its light from around it; those that were not looked at, from the nearest.
+    const cv::Rect seen = cv::Rect(cv::Point(box.x / cell, box.y / cell),
+                                   cv::Point((box.x + box.width - 1) / cell + 1, (box.y + box.height - 1) / cell + 1)) &
+                          cv::Rect(0, 0, (pixels_.cols - 3) / cell + 1, (pixels_.rows - 3) / cell + 1);
     cv::Mat1f steady;
-    cv::medianBlur(paper, steady, 5);
-    cv::GaussianBlur(steady, steady, {}, 1);
-    per_paper_ = 1 / cv::max(steady, 0.01f);
+    if (seen.empty()) {
+        per_paper_ = cv::Mat1f(paper.size(), 1.f);
+        return;
+    }
+    cv::medianBlur(paper(seen).clone(), steady, 5);
+    cv::GaussianBlur(steady, steady, {}, 1, 0, cv::BORDER_REPLICATE);
+    cv::copyMakeBorder(1 / cv::max(steady, 0.01f), per_paper_, seen.y, paper.rows - seen.y - seen.height, seen.x,
+                       paper.cols - seen.x - seen.width, cv::BORDER_REPLICATE);
 }
 
 float Darkness::light(int x, int y) const {

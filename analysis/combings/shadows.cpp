@@ -116,22 +116,24 @@ double score_of(const Line& line) {
 // The score that lines of noise do not reach. Noise and compression make bright lines as often and as clear as dark
 // ones (12 rendered photos of qualities 62-95: the 98 % quantiles of false dark lines and of bright lines agree within
 // a tenth), while strands are darker than paper, or mirror the light along a few lines.
-double noise_score(const std::vector<Line>& lines) {
+double noise_score(const std::vector<Line>& lines, double noise) {
     constexpr size_t enough = 60;
+    constexpr double least = 15;  // SDs of the noise: a line of 10 px at 4.7, which starts at 4.5
     std::vector<double> bright;
     for (const Line& line : lines)
         if (line.sign < 0) bright.push_back(score_of(line));
-    if (bright.size() < enough) return 0;
+    if (bright.size() < enough) return least * noise;
     const auto at = bright.begin() + static_cast<std::ptrdiff_t>(0.98 * static_cast<double>(bright.size()));
     std::nth_element(bright.begin(), at, bright.end());
-    return 1.6 * *at;  // the largest of thousands
+    return std::max(least * noise, 1.6 * *at);  // the largest of thousands
 }
 
 }  // namespace
 
-std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm, Work& work) {
+std::vector<Line> mark_shadows(std::vector<Line> lines, const Ridges& ridges, double px_per_mm, Work& work) {
+    const cv::Rect bounds = ridges.bounds;
     std::vector<Line> out;
-    const double least = noise_score(lines);
+    const double least = noise_score(lines, ridges.noise);
     for (Line& line : lines) line.noise = score_of(line) < least;
     cv::Point2f mean_side(0, 0);
     const double reach_px = reach_mm * px_per_mm;

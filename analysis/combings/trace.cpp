@@ -143,7 +143,7 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     const Ridges ridges = find_ridges(darkness, field, least_snr);
     if (!work.begin(0.5, "following strands")) return ended();
     std::vector<Line> crumbs, shadows;
-    const std::vector<Line> all = mark_shadows(string_lines(ridges, work), ridges.bounds, ppm, work);
+    const std::vector<Line> all = mark_shadows(string_lines(ridges, work), ridges, ppm, work);
     const std::vector<Line> lines =
         without_shadows(cut_at_crossings(all, ridges.bounds, 5, 3, 6, crumbs, work), darkness, shadows, work);
     if (!work.ok() || !work.begin(0.75, "joining strands at crossings")) return ended();

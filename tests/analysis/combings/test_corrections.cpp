@@ -123,6 +123,7 @@ BOOST_AUTO_TEST_CASE(what_is_joined_to_something_that_is_no_hair_is_none) {
 BOOST_AUTO_TEST_CASE(a_point_beside_every_strand_changes_nothing_and_a_doubt_stays_a_doubt) {
     CombingsReadings traced = four();
     traced.strands[2].doubtful = true;
+    traced.strands[0].torn_ends = 2;
     traced.strands[3].cut_off = true;
     summarise(traced);
     Corrections by_hand;
