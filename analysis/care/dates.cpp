@@ -92,6 +92,15 @@ std::optional<GrowthDays> days_of_growth(const PastService& service, double mm, 
     }
     const auto weeks = weeks_of_growth(missing, rate);
     if (!weeks) return std::nullopt;
+    if (service.line_mm && service.line_mm->value >= mm && service.line_day > service.day) {
+        // Already beyond it when it was measured: it grew there evenly since the service.
+        const GrowthRange& line = *service.line_mm;
+        const auto passed = [&](double at_mm) {
+            return service.day + static_cast<Day>(std::lround((service.line_day - service.day) * mm / at_mm));
+        };
+        return GrowthDays{passed(line.high), passed(line.value),
+                          line.low >= mm ? passed(line.low) : start + whole_days(weeks->high)};
+    }
     return GrowthDays{start + whole_days(weeks->low), start + whole_days(weeks->value),
                       start + whole_days(weeks->high)};
 }

@@ -43,7 +43,8 @@ struct DateOptions {
                                                 const std::optional<Day>& dye_day, const DateOptions& options = {});
 
 // The days on which new growth reaches mm: fast, expected and slow growth at 95 %, counted from the service or from its
-// measured line. Nullopt: the rate is too uncertain.
+// measured line; where the line was beyond mm already, the day on which it passed there. Nullopt: the rate is too
+// uncertain.
 struct GrowthDays {
     Day first = 0, expected = 0, last = 0;
 };

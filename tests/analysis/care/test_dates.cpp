@@ -43,6 +43,27 @@ BOOST_AUTO_TEST_CASE(retouch_waits_for_both_growth_and_weeks) {
     BOOST_CHECK_LE(days->last, today + 49);
 }
 
+// 90 mm after 300 days: 12 mm were passed after 12/90 of them, not on the day of the tape.
+BOOST_AUTO_TEST_CASE(a_line_that_was_measured_late_still_tells_when_a_retouch_was_due) {
+    ClientState state = sound();
+    state.history.services = {past(Kind::hydroxide, 300)};
+    PastService& service = state.history.services[0];
+    service.line_mm = GrowthRange{90, 88, 92};
+    service.line_day = today;
+    const auto days = days_of_growth(service, 12, rate_of(state));
+    BOOST_REQUIRE(days);
+    BOOST_CHECK_EQUAL(days->first, today - 300 + 39);
+    BOOST_CHECK_EQUAL(days->expected, today - 300 + 40);
+    BOOST_CHECK_EQUAL(days->last, today - 300 + 41);
+    // Just beyond, and perhaps not yet.
+    service.line_mm = GrowthRange{12.5, 11, 14};
+    const auto near = days_of_growth(service, 12, rate_of(state));
+    BOOST_REQUIRE(near);
+    BOOST_CHECK_EQUAL(near->expected, today - 300 + 288);
+    BOOST_CHECK_GT(near->last, today);
+    BOOST_CHECK((near->first < near->expected && near->expected < near->last));
+}
+
 BOOST_AUTO_TEST_CASE(no_retouch_of_hair_that_was_cut_off_or_never_straightened) {
     ClientState state = sound();
     BOOST_CHECK(!of(next_dates(state, {}, {}), DateSort::retouch));
