@@ -105,6 +105,11 @@ struct DueBook : TemporaryBook {
             if (dice.chance(0.3)) service.from_mm = dice.uniform(1, 60);
             if (dice.chance(0.4)) service.to_mm = service.from_mm + dice.uniform(20, 300);
             if (dice.chance(0.2)) service.sections = QStringList{QStringLiteral("nape")};
+            if (service.date.addDays(30) < today && dice.chance(0.2)) {  // by tape, where her hair can have grown to
+                const int days = dice.whole(30, static_cast<int>(service.date.daysTo(today)));
+                service.line_on = service.date.addDays(days);
+                service.line_mm = service.from_mm + days * dice.uniform(0.2, 0.35);
+            }
             if (service.date > today && dice.chance(0.5))
                 service.patch_test_on = service.date.addDays(-dice.whole(0, 12));
             required(work::add_service(*book, service));
