@@ -45,7 +45,7 @@ FindingsPanel::FindingsPanel(QWidget* parent) : QFrame(parent) {
     });
 }
 
-QWidget* FindingsPanel::finding_box(const care::Finding& finding) {
+QWidget* FindingsPanel::finding_box(const care::Finding& finding, bool planned) {
     auto* box = panel(tone_of(finding.level));
     auto* column = column_in(box, 3, 1);
     const QString level = work::word_of_level(finding.level);
@@ -58,6 +58,11 @@ QWidget* FindingsPanel::finding_box(const care::Finding& finding) {
     if (finding.wait_until)
         column->addWidget(
             text(tr("The wait is over on %1.").arg(date_words(work::date_of(*finding.wait_until))), "strong"));
+    if (finding.choose && !planned) {
+        auto* choose = button(tr("Plan %1").arg(qs(word_of(*finding.choose))));
+        connect(choose, &QPushButton::clicked, this, [this, kind = *finding.choose] { emit kind_chosen(kind); });
+        column->addWidget(choose, 0, Qt::AlignLeft);
+    }
     column->addWidget(text(tr("Source: %1").arg(QString::fromStdString(finding.source)), "caption"));
     box->setAccessibleName(level + QStringLiteral(": ") + QString::fromStdString(care::sentence_of(finding)));
     return box;
@@ -79,7 +84,11 @@ void FindingsPanel::show_plan(const work::CarePlan& plan) {
         if (finding->level == care::RuleLevel::caution) ++cautions;
         const bool note = finding->level == care::RuleLevel::note;
         const bool folded = note && all_notes > notes_shown + 1 && notes >= notes_shown;
-        (folded ? note_boxes_ : boxes_)->addWidget(finding_box(*finding));
+        const bool planned = finding->choose &&
+                             std::any_of(plan.services.begin(), plan.services.end(), [&](const work::ServicePlan& one) {
+                                 return one.service.kind == *finding->choose;
+                             });
+        (folded ? note_boxes_ : boxes_)->addWidget(finding_box(*finding, planned));
         if (note) ++notes;
     }
     QStringList sum;

@@ -21,8 +21,12 @@ class FindingsPanel : public QFrame {
     // Rules of the findings on show, in their order.
     [[nodiscard]] QStringList rules() const { return rules_; }
 
+  signals:
+    // A rule names a service to take instead, or to even out with.
+    void kind_chosen(kempt::care::Kind kind);
+
   private:
-    QWidget* finding_box(const care::Finding& finding);
+    QWidget* finding_box(const care::Finding& finding, bool planned);
     QLabel* sum_;
     QBoxLayout *boxes_, *note_boxes_;
     QWidget* notes_;

@@ -52,8 +52,12 @@ PlanPage::PlanPage(Session& session, QWidget* parent) : Page(session, parent) {
         keep_draft();
         work_out();
     });
+    connect(findings_, &FindingsPanel::kind_chosen, this, &PlanPage::add_service);
     connect(questions_, &QuestionsPanel::answered, this, &PlanPage::answer);
     connect(questions_, &QuestionsPanel::field_asked, this, &PlanPage::focus_field);
+    connect(questions_, &QuestionsPanel::field_answered, this, [this](PlanField field, const std::optional<bool>& yes) {
+        for (const Planned& one : services_) one.form->answer(field, yes);
+    });
     connect(questions_, &QuestionsPanel::record_asked, this, [this] { emit go({Where::client, place_.client}); });
     connect(&session_, &Session::client_changed, this, [this](Id client) {
         if (client == place_.client && isVisible()) load();
@@ -146,6 +150,11 @@ void PlanPage::put_away(std::function<void()> then) {
         keep_draft();
     }
     then();
+}
+
+void PlanPage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    cautions_->fit(width(), height());
 }
 
 void PlanPage::load() {
@@ -318,7 +327,11 @@ void PlanPage::take_plan(WorkedOut worked) {
     shown_ = std::move(worked);
     const work::CarePlan& plan = shown_->plan;
     findings_->show_plan(plan);
-    questions_->show_questions(plan, data_);
+    QVector<PlanField> on_forms;
+    for (int field = 0; field <= static_cast<int>(PlanField::order); ++field)
+        for (const Planned& one : services_)
+            if (one.form->shows(static_cast<PlanField>(field))) on_forms.append(static_cast<PlanField>(field));
+    questions_->show_questions(plan, data_, on_forms);
     // An answer of a moment ago may have been for services that have changed since.
     for (int i = 0; i < services_.size() && i < static_cast<int>(plan.services.size()); ++i)
         if (services_[i].work != nullptr && services_[i].form->kind() == plan.services[i].service.kind)
@@ -343,8 +356,9 @@ void PlanPage::answer(const Answering& answering, const std::optional<double>& v
 }
 
 void PlanPage::focus_field(PlanField field) {
-    for (const Planned& one : services_)
-        if (one.form->focus_field(field)) return;
+    for (const bool open : {true, false})
+        for (const Planned& one : services_)
+            if ((!open || one.form->has_open(field)) && one.form->focus_field(field)) return;
 }
 
 }  // namespace kempt::desk

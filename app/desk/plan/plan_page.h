@@ -44,6 +44,9 @@ class PlanPage : public Page {
     [[nodiscard]] CautionsStrip* cautions() const { return cautions_; }
     [[nodiscard]] const std::optional<WorkedOut>& shown() const { return shown_; }
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     struct Planned {
         ServiceForm* form = nullptr;

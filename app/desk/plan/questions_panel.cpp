@@ -45,45 +45,43 @@ QuestionsPanel::QuestionsPanel(QWidget* parent) : QFrame(parent) {
     column->addWidget(text(tr("To check first"), "heading"));
     sum_ = text({}, "soft");
     column->addWidget(sum_);
-    const QStringList names{tr("A stop hangs on these"),
-                            tr("A caution hangs on these"),
-                            tr("A note hangs on these"),
-                            tr("Looked at, graded or measured"),
-                            {}};
-    answered_fold_ = button(tr("Answered before"), "quiet");
-    answered_box_ = new QWidget;
+    const QStringList names{tr("A stop hangs on these"), tr("A caution hangs on these"), tr("A note hangs on these"),
+                            tr("Looked at, graded or measured"), tr("Answered before")};
     for (int i = 0; i < group_count; ++i) {
-        auto* heading = text(names[i], "lead");
-        auto* rows = new QVBoxLayout;
-        rows->setSpacing(measures().gap(1.5));
-        headings_.append(heading);
+        auto* box = new QWidget;
+        auto* rows = column_in(box, 0, 1.5);
         groups_.append(rows);
-        if (i == answered_before) {
-            column->addWidget(answered_fold_, 0, Qt::AlignLeft);
-            answered_box_->setLayout(rows);
-            rows->setContentsMargins(0, 0, 0, 0);
-            column->addWidget(answered_box_);
-            heading->setParent(this);
-            heading->hide();
-            continue;
+        if (i == on_stop || i == on_caution) {
+            auto* heading = text(names[i], "lead");
+            headings_.append(heading);
+            column->addWidget(heading);
+        } else {
+            folds_.insert(i, fold(names[i], box));
+            folded_.insert(i, box);
+            column->addWidget(folds_[i], 0, Qt::AlignLeft);
         }
-        column->addWidget(heading);
-        column->addLayout(rows);
+        column->addWidget(box);
     }
-    answered_box_->hide();
-    answered_fold_->setCheckable(true);
-    connect(answered_fold_, &QPushButton::toggled, answered_box_, &QWidget::setVisible);
     typing_.setSingleShot(true);
     typing_.setInterval(typing_ms);
     connect(&typing_, &QTimer::timeout, this, &QuestionsPanel::flush);
     show_groups();
 }
 
+QPushButton* QuestionsPanel::fold(const QString& words, QWidget* box) {
+    auto* press = button(words, "quiet");
+    press->setProperty("words", words);
+    press->setCheckable(true);
+    box->hide();
+    connect(press, &QPushButton::toggled, box, &QWidget::setVisible);
+    return press;
+}
+
 void QuestionsPanel::begin() {
     flush();
     rows_.clear();
     for (QBoxLayout* group : groups_) empty_layout(group);
-    answered_fold_->setChecked(false);
+    for (QPushButton* press : folds_) press->setChecked(false);
 }
 
 void QuestionsPanel::flush() {
@@ -107,7 +105,7 @@ NumberField* QuestionsPanel::number(const QString& fact) const {
     return nullptr;
 }
 
-void QuestionsPanel::add_controls(Row& row, QBoxLayout* into) {
+void QuestionsPanel::add_controls(Row& row, QBoxLayout* into, bool on_form) {
     const Answering answering = row.answering;
     const auto typed = [this, sentence = answering.sentence] {
         if (!typed_.isEmpty() && typed_ != sentence) flush();
@@ -141,6 +139,13 @@ void QuestionsPanel::add_controls(Row& row, QBoxLayout* into) {
             break;
         }
         case AnswerBy::field: {
+            if (!on_form) {
+                row.choice = yes_no_row(answering.sentence);
+                connect(row.choice, &ChoiceRow::picked, this,
+                        [this, field = *answering.field](int index) { emit field_answered(field, answer_of(index)); });
+                into->addWidget(row.choice);
+                return;
+            }
             auto* there = button(tr("Enter it"), "quiet");
             there->setAccessibleName(tr("Enter it with the planned service: %1").arg(answering.sentence));
             connect(there, &QPushButton::clicked, this, [this, field = *answering.field] { emit field_asked(field); });
@@ -166,7 +171,7 @@ void QuestionsPanel::add_controls(Row& row, QBoxLayout* into) {
     }
 }
 
-void QuestionsPanel::add_row(const Answering& answering, int group) {
+void QuestionsPanel::add_row(const Answering& answering, int group, bool on_form) {
     Row row;
     row.answering = answering;
     row.group = group;
@@ -179,7 +184,7 @@ void QuestionsPanel::add_row(const Answering& answering, int group) {
     row.why->hide();
     box->left()->addWidget(row.why);
     box->left()->addStretch();
-    add_controls(row, box->right());
+    add_controls(row, box->right(), on_form);
     box->right()->addStretch();
     row.box = box;
     groups_[group]->addWidget(box);
@@ -216,7 +221,8 @@ void QuestionsPanel::add_answered(const PlanData& told) {
     }
 }
 
-void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& told) {
+void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& told,
+                                    const QVector<PlanField>& on_forms) {
     const QHash<QString, Weight> weights = weights_of(plan);
     for (Row& row : rows_) row.asked = false;
     open_ = 0;
@@ -230,7 +236,7 @@ void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& 
             const int group = answering->by == AnswerBy::elsewhere || answering->by == AnswerBy::record
                                   ? elsewhere
                                   : static_cast<int>(weight.level);
-            add_row(*answering, group);
+            add_row(*answering, group, !answering->field || on_forms.contains(*answering->field));
             row = rows_.find(sentence);
         }
         row->asked = true;
@@ -263,10 +269,18 @@ void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& 
 }
 
 void QuestionsPanel::show_groups() {
-    for (int i = 0; i < group_count; ++i)
-        if (i != answered_before) headings_[i]->setVisible(groups_[i]->count() > 0);
-    answered_fold_->setVisible(groups_[answered_before]->count() > 0);
-    answered_box_->setVisible(answered_fold_->isChecked() && groups_[answered_before]->count() > 0);
+    for (int i = 0; i < group_count; ++i) {
+        const bool any = groups_[i]->count() > 0;
+        if (QPushButton* press = folds_.value(i)) {
+            const QString words = press->property("words").toString();
+            press->setText(tr("%1 (%2)").arg(words).arg(groups_[i]->count()));
+            press->setAccessibleName(press->text());
+            press->setVisible(any);
+            folded_[i]->setVisible(any && press->isChecked());
+        } else {
+            headings_[i]->setVisible(any);
+        }
+    }
 }
 
 }  // namespace kempt::desk

@@ -23,7 +23,8 @@ class QuestionsPanel : public QFrame {
     explicit QuestionsPanel(QWidget* parent = nullptr);
     // Another client: no row stays.
     void begin();
-    void show_questions(const work::CarePlan& plan, const PlanData& told);
+    // on_forms: fields that a planned service shows; the others are answered here for all of them.
+    void show_questions(const work::CarePlan& plan, const PlanData& told, const QVector<PlanField>& on_forms);
     // Keeps numbers that are still being typed.
     void flush();
     [[nodiscard]] ChoiceRow* choice(const QString& fact) const;
@@ -33,6 +34,7 @@ class QuestionsPanel : public QFrame {
   signals:
     void answered(const kempt::desk::Answering& answering, const std::optional<double>& value);
     void field_asked(kempt::desk::PlanField field);
+    void field_answered(kempt::desk::PlanField field, const std::optional<bool>& yes);
     void record_asked();
 
   private:
@@ -45,9 +47,10 @@ class QuestionsPanel : public QFrame {
         int group = 0;
         bool asked = false;
     };
-    void add_row(const Answering& answering, int group);
+    void add_row(const Answering& answering, int group, bool on_form = true);
     void fill_answer(Row& row, const PlanData& told);
-    void add_controls(Row& row, QBoxLayout* into);
+    void add_controls(Row& row, QBoxLayout* into, bool on_form);
+    [[nodiscard]] QPushButton* fold(const QString& words, QWidget* box);
     void add_answered(const PlanData& told);
     void show_groups();
 
@@ -56,8 +59,8 @@ class QuestionsPanel : public QFrame {
     QLabel* sum_;
     QVector<QLabel*> headings_;
     QVector<QBoxLayout*> groups_;
-    QWidget* answered_box_;
-    QPushButton* answered_fold_;
+    QHash<int, QWidget*> folded_;  // groups that are opened by a press
+    QHash<int, QPushButton*> folds_;
     QTimer typing_;
     QString typed_;  // sentence of the row that is being typed in
     int open_ = 0;

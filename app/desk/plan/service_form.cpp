@@ -19,6 +19,33 @@ namespace {
 // for hair are made (common practice). A week and a day: an older patch test says the same as an older one still.
 constexpr double longest_minutes = 240, most_celsius = 250, most_passes = 20, most_hours = 999;
 
+using Truth = std::optional<bool> care::PlannedService::*;
+
+// Where a yes or no is kept; null: the field is none.
+Truth truth_of(PlanField field) {
+    using P = care::PlannedService;
+    switch (field) {
+        case PlanField::scalp:
+            return &P::touches_scalp;
+        case PlanField::wet:
+            return &P::hair_is_wet;
+        case PlanField::protectant:
+            return &P::heat_protectant;
+        case PlanField::formaldehyde:
+            return &P::releases_formaldehyde;
+        case PlanField::data_sheet:
+            return &P::data_sheet;
+        case PlanField::at_home:
+            return &P::at_home;
+        case PlanField::tight:
+            return &P::tight;
+        case PlanField::adds_hair:
+            return &P::adds_hair;
+        default:
+            return nullptr;
+    }
+}
+
 int index_of_test(const std::optional<bool>& made, const std::optional<care::TestResult>& result) {
     if (result) return *result == care::TestResult::passed ? 0 : 1;
     return made && !*made ? 2 : 3;
@@ -78,7 +105,7 @@ void ServiceForm::add_stretch(QLayout* row) {
         new_growth_->setAccessibleName(name_of(tr("New growth only")));
         new_growth_->setChecked(service_.new_growth_only);
         fields_.insert(static_cast<int>(PlanField::new_growth), new_growth_);
-        row->addWidget(new_growth_);
+        row->addWidget(labelled(tr("Where"), new_growth_));
         const auto show = [from_box, to_box](bool only) {
             from_box->setVisible(!only);
             to_box->setVisible(!only);
@@ -185,8 +212,8 @@ void ServiceForm::add_sections(QLayout* column) {
     column->addWidget(box);
 }
 
-void ServiceForm::add_yes_no(QLayout* row, PlanField field, const QString& words,
-                             std::optional<bool> care::PlannedService::*member) {
+void ServiceForm::add_yes_no(QLayout* row, PlanField field, const QString& words) {
+    const Truth member = truth_of(field);
     if (!wants(service_.kind, field)) return;
     ChoiceRow* choice = yes_no_row(name_of(words));
     choice->set_chosen(index_of(service_.*member));
@@ -232,14 +259,14 @@ void ServiceForm::add_choices(QLayout* row) {
         hours_->setSingleStep(12);
         hours_->setEnabled(service_.patch_tested.value_or(false));
     }
-    add_yes_no(row, PlanField::scalp, tr("Product touches the scalp"), &P::touches_scalp);
-    add_yes_no(row, PlanField::wet, tr("Hair is wet"), &P::hair_is_wet);
-    add_yes_no(row, PlanField::protectant, tr("Heat protectant"), &P::heat_protectant);
-    add_yes_no(row, PlanField::formaldehyde, tr("Product releases formaldehyde"), &P::releases_formaldehyde);
-    add_yes_no(row, PlanField::data_sheet, tr("Safety data sheet at hand"), &P::data_sheet);
-    add_yes_no(row, PlanField::at_home, tr("To be done at home"), &P::at_home);
-    add_yes_no(row, PlanField::tight, tr("Style pulls on the hair"), &P::tight);
-    add_yes_no(row, PlanField::adds_hair, tr("Hair is added"), &P::adds_hair);
+    add_yes_no(row, PlanField::scalp, tr("Product touches the scalp"));
+    add_yes_no(row, PlanField::wet, tr("Hair is wet"));
+    add_yes_no(row, PlanField::protectant, tr("Heat protectant"));
+    add_yes_no(row, PlanField::formaldehyde, tr("Product releases formaldehyde"));
+    add_yes_no(row, PlanField::data_sheet, tr("Safety data sheet at hand"));
+    add_yes_no(row, PlanField::at_home, tr("To be done at home"));
+    add_yes_no(row, PlanField::tight, tr("Style pulls on the hair"));
+    add_yes_no(row, PlanField::adds_hair, tr("Hair is added"));
 }
 
 bool ServiceForm::focus_field(PlanField field) {
@@ -251,6 +278,40 @@ bool ServiceForm::focus_field(PlanField field) {
     if (widget == nullptr) return false;
     widget->setFocus(Qt::OtherFocusReason);
     return true;
+}
+
+bool ServiceForm::shows(PlanField field) const {
+    return choices_.contains(static_cast<int>(field)) || fields_.contains(static_cast<int>(field));
+}
+
+bool ServiceForm::has_open(PlanField field) const {
+    if (!shows(field)) return false;
+    const care::PlannedService& s = service_;
+    switch (field) {
+        case PlanField::strength:
+            return !s.strength;
+        case PlanField::minutes:
+            return !s.minutes || !s.most_minutes;
+        case PlanField::temperature:
+            return !s.temperature_c;
+        case PlanField::passes:
+            return !s.passes;
+        case PlanField::strand_test:
+            return !s.strand_tested || (*s.strand_tested && !s.strand_test);
+        case PlanField::patch_test:
+            return !s.patch_tested || (*s.patch_tested && (!s.patch_test || !s.patch_test_hours));
+        default:
+            if (const auto member = truth_of(field)) return !(s.*member);
+            return false;
+    }
+}
+
+void ServiceForm::answer(PlanField field, const std::optional<bool>& yes) {
+    const auto member = truth_of(field);
+    if (member == nullptr) return;
+    service_.*member = yes;
+    if (ChoiceRow* choice = this->choice(field)) choice->set_chosen(index_of(yes));
+    emit entered();
 }
 
 void ServiceForm::set_strength(const std::optional<care::Strength>& strength) {

@@ -25,6 +25,11 @@ class ServiceForm : public QFrame {
     [[nodiscard]] care::PlannedService service() const { return service_; }
     // Puts the keyboard into that field; false when this kind has none.
     bool focus_field(PlanField field);
+    // Has it such a field, and is that still open?
+    [[nodiscard]] bool has_open(PlanField field) const;
+    [[nodiscard]] bool shows(PlanField field) const;
+    // A yes or no that is asked of it though its kind shows no field for it: home use, formaldehyde. Tells.
+    void answer(PlanField field, const std::optional<bool>& yes);
     void set_strength(const std::optional<care::Strength>& strength);  // tells
     void clear_strand_test();                                          // tells
     // For tests and for whoever works by name.
@@ -43,8 +48,7 @@ class ServiceForm : public QFrame {
     void add_numbers(QLayout* row);
     void add_sections(QLayout* column);
     void add_choices(QLayout* row);
-    void add_yes_no(QLayout* row, PlanField field, const QString& words,
-                    std::optional<bool> care::PlannedService::*member);
+    void add_yes_no(QLayout* row, PlanField field, const QString& words);
     void add_test(QLayout* row, PlanField field, const QString& words, std::optional<bool> care::PlannedService::*made,
                   std::optional<care::TestResult> care::PlannedService::*result);
     [[nodiscard]] NumberField* number(QLayout* row, PlanField field, const QString& words, double most,

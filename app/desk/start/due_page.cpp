@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QHBoxLayout>
+#include <QHash>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -21,8 +22,8 @@
 namespace kempt::desk {
 namespace {
 
-constexpr int lines_at_once = 30;  // a screen and a half; the rest is asked for
-constexpr int pause_ms = 400;      // several changes in a row are read once
+constexpr int clients_at_once = 30;  // a screen and a half; the rest is asked for
+constexpr int pause_ms = 400;        // several changes in a row are read once
 
 }  // namespace
 
@@ -79,7 +80,7 @@ DuePage::DuePage(Session& session, QWidget* parent) : QWidget(parent), session_(
         if (isVisible()) pause_.start();
     });
     connect(more_, &QPushButton::clicked, this, [this] {
-        shown_ += lines_at_once;
+        shown_ += clients_at_once;
         fill();
     });
     connect(save_, &QPushButton::clicked, this, [this] {
@@ -113,50 +114,70 @@ void DuePage::refresh() {
 
 void DuePage::take(work::DueList list) {
     list_ = std::move(list);
-    shown_ = lines_at_once;
+    shown_ = clients_at_once;
     const auto late =
         std::count_if(list_.lines.begin(), list_.lines.end(), [](const work::DueLine& line) { return line.overdue; });
     QString words;
-    if (list_.lines.empty())
+    if (list_.lines.empty()) {
         words = tr("Nobody in the next fortnight. Dates are counted from services and photos that are in the book.");
-    else
-        words = tr("%1 in the next fortnight, %2 of them past their last day.")
-                    .arg(counted(static_cast<qsizetype>(list_.lines.size()), tr("date"), tr("dates")))
-                    .arg(late);
+    } else {
+        QStringList parts;
+        const auto soon = static_cast<qsizetype>(list_.lines.size()) - late;
+        if (late > 0) parts.append(tr("%1 past the last day").arg(counted(late, tr("date"), tr("dates"))));
+        if (soon > 0) parts.append(tr("%1 now or within a fortnight").arg(soon));
+        words = beginning(parts.join(QStringLiteral(", "))) + QLatin1Char('.');
+    }
     if (list_.long_overdue > 0)
         words += tr(" %1 more passed over a quarter of a year ago and are not listed.").arg(list_.long_overdue);
     sum_->setText(words);
     fill();
 }
 
-QWidget* DuePage::line_row(const work::DueLine& line) {
+// All dates of one client: she is rung up once.
+QWidget* DuePage::client_row(const std::vector<const work::DueLine*>& lines) {
     auto* row = new Columns(measures().px(420));
-    row->set_shares(2, 3);
+    row->set_shares(2, 5);
     row->layout()->setSpacing(measures().gap(2));
     row->left()->setSpacing(0);
-    row->right()->setSpacing(0);
-    const QString sort = qs(word_of(line.range.sort));
-    const QString when = tr("%1: %2 to %3")
-                             .arg(beginning(sort), short_date_words(work::date_of(line.range.from)),
-                                  short_date_words(work::date_of(line.range.to)));
-    auto* name = button(line.name, "trail");
-    name->setAccessibleName(tr("Open %1: %2").arg(line.name, when));
-    connect(name, &QPushButton::clicked, this, [this, id = line.client] { emit go({Where::client, id}); });
+    row->right()->setSpacing(measures().gap(0.5));
+    QStringList dates;
+    for (const work::DueLine* line : lines) {
+        QString when =
+            tr("%1: %2 to %3")
+                .arg(beginning(qs(word_of(line->range.sort))), short_date_words(work::date_of(line->range.from)),
+                     short_date_words(work::date_of(line->range.to)));
+        if (line->overdue) when += tr(", passed");
+        auto* words = text(when);
+        if (line->overdue) words->setProperty("tone", "caution");
+        words->setToolTip(QString::fromStdString(line->range.reason));
+        row->right()->addWidget(words);
+        dates.append(when);
+    }
+    auto* name = button(lines.front()->name, "trail");
+    name->setAccessibleName(tr("Open %1. %2").arg(lines.front()->name, dates.join(QStringLiteral(". "))));
+    connect(name, &QPushButton::clicked, this, [this, id = lines.front()->client] { emit go({Where::client, id}); });
     row->left()->addWidget(name, 0, Qt::AlignLeft);
-    auto* words = text(line.overdue ? tr("%1, passed").arg(when) : when);
-    if (line.overdue) words->setProperty("tone", "caution");
-    words->setToolTip(QString::fromStdString(line.range.reason));
-    row->right()->addWidget(words);
+    row->left()->addStretch();
+    row->right()->addStretch();
     return row;
 }
 
 void DuePage::fill() {
     empty_layout(rows_);
-    const int count = std::min(shown_, static_cast<int>(list_.lines.size()));
-    for (int i = 0; i < count; ++i) rows_->addWidget(line_row(list_.lines[static_cast<std::size_t>(i)]));
-    const int left = static_cast<int>(list_.lines.size()) - count;
+    std::vector<std::vector<const work::DueLine*>> clients;  // in the order of their first dates
+    QHash<Id, std::size_t> at;
+    for (const work::DueLine& line : list_.lines) {
+        if (!at.contains(line.client)) {
+            at.insert(line.client, clients.size());
+            clients.emplace_back();
+        }
+        clients[at[line.client]].push_back(&line);
+    }
+    const auto count = std::min(static_cast<std::size_t>(shown_), clients.size());
+    for (std::size_t i = 0; i < count; ++i) rows_->addWidget(client_row(clients[i]));
+    const auto left = clients.size() - count;
     more_->setText(tr("%1 more").arg(left));
-    more_->setAccessibleName(tr("Show %1 more dates").arg(left));
+    more_->setAccessibleName(tr("Show %1 more clients").arg(left));
     more_->setVisible(left > 0);
     save_->setVisible(!list_.lines.empty());
     with_names_->setVisible(!list_.lines.empty());

@@ -35,12 +35,12 @@ class DuePage : public QWidget {
   private:
     void take(work::DueList list);
     void fill();
-    QWidget* line_row(const work::DueLine& line);
+    QWidget* client_row(const std::vector<const work::DueLine*>& lines);
 
     Session& session_;
     work::DueList list_;
     bool settled_ = true, stale_ = true;
-    int shown_ = 0;
+    int shown_ = 0;  // clients
     QTimer pause_;
     QLabel* sum_;
     QBoxLayout* rows_;

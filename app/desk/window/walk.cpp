@@ -20,6 +20,7 @@
 #include "desk/photo/strand_box.h"
 #include "desk/photo/strand_list.h"
 #include "desk/session/session.h"
+#include "desk/start/due_page.h"
 #include "desk/start/start_page.h"
 #include "desk/window/book_view.h"
 #include "desk/window/main_window.h"
@@ -120,8 +121,9 @@ bool Walk::settled() const {
     BookView* view = window_.book();
     if (view == nullptr) return true;
     Session& s = *window_.session();
-    return view->clients()->settled() && (view->page() == nullptr || view->page()->settled()) &&
-           s.records().unfinished() == 0 && s.bench().unfinished() == 0 && s.live().unfinished() == 0;
+    return view->clients()->settled() && view->due()->settled() &&
+           (view->page() == nullptr || view->page()->settled()) && s.records().unfinished() == 0 &&
+           s.bench().unfinished() == 0 && s.live().unfinished() == 0;
 }
 
 void Walk::next() {

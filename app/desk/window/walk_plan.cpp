@@ -8,6 +8,7 @@
 #include "desk/plan/dates_panel.h"
 #include "desk/plan/hair_panel.h"
 #include "desk/plan/plan_page.h"
+#include "desk/plan/questions_panel.h"
 #include "desk/plan/work_panel.h"
 #include "desk/session/session.h"
 #include "desk/window/book_view.h"
@@ -106,6 +107,10 @@ QVector<PlanStep> plan_steps(MainWindow& window, const Place& place) {
              [&window, put, place] {
                  put([] { return draft_to_show(); });
                  window.book()->go(place);
+             }},
+            {QStringLiteral("plan-questions"),
+             [&window] {
+                 if (PlanPage* page = page_of(window)) scroll_to(window, page->questions());
              }},
             {QStringLiteral("plan-order"),
              [&window] {

@@ -11,7 +11,9 @@
 #include "desk/settings/settings_dialog.h"
 #include "desk/window/book_view.h"
 #include "desk/window/page.h"
+#include "domain/clock.h"
 #include "room.h"
+#include "work/plan_draft.h"
 
 using namespace kempt;
 using namespace kempt::desk;
@@ -99,6 +101,17 @@ struct EveryPage : test::Desk {
         marks = {};
         marks.sheet = "combings";
         comb_out = book.add_photo(View::ends, marks);
+        // A plan with an order of work that fails, so that every part of the plan page is there.
+        work::PlanDraft draft{Clock().today(), {}};
+        draft.items.resize(2);
+        care::PlannedService& gloss = draft.items[0].item.service;
+        gloss.kind = care::Kind::protein;
+        gloss.most_minutes = 20;
+        draft.items[0].item.setting = care::Setting{};
+        draft.items[0].item.setting->strand_minutes = 20;
+        draft.items[0].item.setting->sections = {{"nape", 3, 4, 5}, {"crown", 3, 4, 5}};
+        draft.items[1].item.service.kind = care::Kind::smoothing;
+        (void)test::read<Done>(book.path, [&](Book& b) { return work::keep_plan_draft(b, book.client, draft); });
     }
     Id lengths = 0, ends = 0, comb_out = 0;
 
@@ -111,7 +124,8 @@ struct EveryPage : test::Desk {
                 {"photo of ends", {Where::photo, book.client, book.second_visit, ends, View::ends}},
                 {"photo of a comb-out", {Where::photo, book.client, book.second_visit, comb_out, View::ends}},
                 {"compare", {Where::compare, book.client, 0, 0, View::left_temple}},
-                {"report", {Where::report, book.client}}};
+                {"report", {Where::report, book.client}},
+                {"plan", {Where::plan, book.client}}};
     }
     void each(const std::function<void(QWidget*, const std::string&)>& check) {
         for (const auto& [name, place] : places()) {

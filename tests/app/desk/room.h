@@ -35,7 +35,7 @@ T read(const QString& path, const std::function<Result<T>(Book&)>& ask) {
     const auto book = work::open_book(path);
     BOOST_REQUIRE(book.ok());
     Result<T> result = ask(**book);
-    BOOST_REQUIRE(result.ok());
+    BOOST_REQUIRE_MESSAGE(result.ok(), (result.ok() ? std::string() : result.error().sentence()));
     return result.value();
 }
 

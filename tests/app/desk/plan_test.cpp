@@ -1,0 +1,417 @@
+// The plan page, driven as a person drives it, and what is then in the book.
+#include <QCheckBox>
+#include <QFile>
+#include <QLabel>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <boost/test/unit_test.hpp>
+
+#include "desk/plan/cautions_strip.h"
+#include "desk/plan/dates_panel.h"
+#include "desk/plan/entry_fields.h"
+#include "desk/plan/findings_panel.h"
+#include "desk/plan/hair_panel.h"
+#include "desk/plan/plan_page.h"
+#include "desk/plan/questions_panel.h"
+#include "desk/plan/service_form.h"
+#include "desk/plan/timeline_view.h"
+#include "desk/plan/work_panel.h"
+#include "desk/session/session.h"
+#include "desk/start/due_page.h"
+#include "desk/widgets/notice.h"
+#include "desk/window/book_view.h"
+#include "domain/clock.h"
+#include "domain/words.h"
+#include "room.h"
+#include "work/keep_records.h"
+
+using namespace kempt;
+using namespace kempt::desk;
+using test::read;
+using test::wait_until;
+
+namespace {
+
+struct PlanDesk : test::Desk {
+    PlanPage* plan = nullptr;
+    void open_plan() {
+        go({Where::plan, book.client});
+        plan = page<PlanPage>();
+        BOOST_REQUIRE(plan != nullptr);
+    }
+    void settle() {
+        BOOST_REQUIRE(wait_until([this] { return settled(); }));
+        QTest::qWait(20);  // what was made anew is shown in the next turn of the event loop
+        BOOST_REQUIRE(wait_until([this] { return settled(); }));
+    }
+    void add(care::Kind kind) {
+        plan->add_service(kind);
+        settle();
+    }
+    // As by the keyboard: the row's own key.
+    void press(ChoiceRow* row, Qt::Key key) {
+        BOOST_REQUIRE(row != nullptr);
+        row->focus_chosen();
+        QTest::keyClick(row->findChildren<QRadioButton*>().first(), key);
+        settle();
+    }
+    void type(NumberField* field, const QString& text) {
+        BOOST_REQUIRE(field != nullptr);
+        field->setFocus();
+        field->selectAll();
+        QTest::keyClicks(field, text);
+        settle();
+    }
+    [[nodiscard]] bool speaks(const QString& rule) const { return plan->findings()->rules().contains(rule); }
+    void keep(Service service) {
+        service.client = book.client;
+        const auto kept = read<Service>(book.path, [&](Book& b) { return work::add_service(b, service); });
+        BOOST_REQUIRE(kept.id > 0);
+    }
+    [[nodiscard]] std::optional<work::PlanDraft> draft() const {
+        return read<std::optional<work::PlanDraft>>(book.path,
+                                                    [this](Book& b) { return work::plan_draft_of(b, book.client); });
+    }
+};
+
+Service past(const char* kind, int days_ago) {
+    Service service;
+    service.kind = QString::fromLatin1(kind);
+    service.date = Clock().today().addDays(-days_ago);
+    return service;
+}
+
+}  // namespace
+
+BOOST_FIXTURE_TEST_SUITE(plan_page, PlanDesk)
+
+BOOST_AUTO_TEST_CASE(a_service_brings_its_findings_an_answer_changes_them_and_both_are_in_the_book) {
+    open_plan();
+    add(care::Kind::permanent);
+    BOOST_TEST(!speaks("patch-test-missing"));
+    press(plan->form(0)->choice(PlanField::patch_test), Qt::Key_N);
+    BOOST_TEST(speaks("patch-test-missing"));
+    BOOST_TEST(plan->shown()->plan.advice.stopped);
+
+    BOOST_TEST(!speaks("dye-reaction-before"));
+    const int open = plan->questions()->open_questions();
+    press(plan->questions()->choice("dye_reaction"), Qt::Key_Y);
+    BOOST_TEST(speaks("dye-reaction-before"));
+    BOOST_TEST(plan->questions()->open_questions() < open);
+    const auto told = read<QVector<work::CurrentAnswer>>(
+        book.path, [this](Book& b) { return work::answers_of(b, book.client, Clock().today()); });
+    BOOST_REQUIRE_EQUAL(told.size(), 1);
+    BOOST_TEST(told[0].answer.question.toStdString() == "dye_reaction");
+    BOOST_TEST(told[0].answer.value == 1);
+    BOOST_TEST((told[0].answer.date == Clock().today()));
+
+    const auto kept = draft();
+    BOOST_REQUIRE(kept.has_value());
+    BOOST_TEST((kept->day == Clock().today()));
+    BOOST_REQUIRE_EQUAL(kept->items.size(), 1u);
+    BOOST_TEST((kept->items[0].item.service.kind == care::Kind::permanent));
+    BOOST_TEST((kept->items[0].item.service.patch_tested == std::optional(false)));
+
+    // The row stays where it is, and takes the answer back.
+    press(plan->questions()->choice("dye_reaction"), Qt::Key_U);
+    BOOST_TEST(!speaks("dye-reaction-before"));
+    BOOST_TEST(read<QVector<ClientAnswer>>(book.path, [this](Book& b) {
+                   return work::list_answers(b, book.client);
+               }).isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(stops_come_before_cautions_and_cautions_before_notes) {
+    open_plan();
+    add(care::Kind::hydroxide_no_lye);
+    add(care::Kind::permanent);
+    const auto& findings = plan->shown()->plan.advice.findings;
+    QStringList expected;
+    for (const auto level : {care::RuleLevel::stop, care::RuleLevel::caution, care::RuleLevel::note})
+        for (const care::Finding& finding : findings)
+            if (finding.level == level && finding.sort == care::FindingSort::speaks_against)
+                expected.append(QString::fromStdString(finding.rule));
+    BOOST_TEST(!expected.isEmpty());
+    BOOST_TEST((plan->findings()->rules() == expected));
+    BOOST_TEST(speaks("straightener-and-colour-today"));
+}
+
+BOOST_AUTO_TEST_CASE(what_was_planned_today_is_there_again) {
+    open_plan();
+    add(care::Kind::gloss);
+    type(plan->form(0)->minutes(), "20");
+    add(care::Kind::cut);
+    type(plan->work(0)->strand(), "18");
+    type(plan->work(0)->minutes(head_sections().first(), care::Part::roots), "2");
+    go({Where::client, book.client});
+    window->book()->go({Where::client, book.other});
+    settle();
+    open_plan();
+    BOOST_REQUIRE_EQUAL(plan->planned(), 2);
+    BOOST_TEST((plan->form(0)->kind() == care::Kind::gloss));
+    BOOST_TEST(plan->form(0)->minutes()->number().value_or(0) == 20);
+    BOOST_TEST(plan->work(0)->strand()->number().value_or(0) == 18);
+    BOOST_TEST(plan->work(0)->minutes(head_sections().first(), care::Part::roots)->number().value_or(0) == 2);
+    // Fields without a moment's rest before the page is left are kept as well.
+    plan->form(0)->most_minutes()->setFocus();
+    plan->form(0)->most_minutes()->selectAll();
+    QTest::keyClicks(plan->form(0)->most_minutes(), "33");
+    go({Where::client, book.client});
+    BOOST_TEST(draft()->items[0].item.service.most_minutes.value_or(0) == 33);
+}
+
+BOOST_AUTO_TEST_CASE(a_service_is_taken_off_and_put_back) {
+    open_plan();
+    add(care::Kind::gloss);
+    type(plan->form(0)->minutes(), "20");
+    add(care::Kind::cut);
+    emit plan->form(0)->remove_asked();
+    settle();
+    BOOST_TEST(plan->planned() == 1);
+    BOOST_TEST(draft()->items.size() == 1);
+    QPushButton* back = nullptr;
+    for (QPushButton* one : plan->findChildren<QPushButton*>())
+        if (one->isVisible() && one->accessibleName().startsWith("Put gloss back")) back = one;
+    BOOST_REQUIRE(back != nullptr);
+    QTest::keyClick(back, Qt::Key_Space);
+    settle();
+    BOOST_REQUIRE_EQUAL(plan->planned(), 2);
+    BOOST_TEST((plan->form(0)->kind() == care::Kind::gloss));
+    BOOST_TEST(plan->form(0)->minutes()->number().value_or(0) == 20);
+    BOOST_TEST(draft()->items.size() == 2);
+}
+
+BOOST_AUTO_TEST_CASE(yesterdays_plan_is_offered_without_its_tests) {
+    work::PlanDraft before{Clock().today().addDays(-30), {}};
+    before.items.resize(1);
+    before.items[0].item.service.kind = care::Kind::permanent;
+    before.items[0].item.service.patch_tested = true;
+    before.items[0].item.service.patch_test = care::TestResult::passed;
+    (void)read<Done>(book.path, [&](Book& b) { return work::keep_plan_draft(b, book.client, before); });
+    open_plan();
+    BOOST_TEST(plan->planned() == 0);
+    QPushButton* again = nullptr;
+    for (QPushButton* one : plan->findChildren<QPushButton*>())
+        if (one->isVisible() && one->text().startsWith("As planned on")) again = one;
+    BOOST_REQUIRE(again != nullptr);
+    again->click();
+    settle();
+    BOOST_REQUIRE_EQUAL(plan->planned(), 1);
+    BOOST_TEST(!plan->form(0)->service().patch_tested.has_value());
+    BOOST_TEST((draft()->day == Clock().today()));
+}
+
+BOOST_AUTO_TEST_CASE(the_order_of_work_is_drawn_as_planned_and_a_remedy_is_taken_over_at_once) {
+    open_plan();
+    add(care::Kind::protein);
+    WorkPanel* work = plan->work(0);
+    BOOST_TEST(work->timelines().isEmpty());
+    type(plan->form(0)->most_minutes(), "15");
+    type(work->strand(), "10");
+    for (const QString& section : head_sections()) {
+        work->minutes(section, care::Part::roots)->setValue(1);
+        work->minutes(section, care::Part::mid_shaft)->setValue(2);
+    }
+    settle();
+    const auto& planned = plan->shown()->plan.services[0].timeline;
+    BOOST_REQUIRE(planned.has_value());
+    BOOST_TEST(!planned->timeline.works);
+    BOOST_REQUIRE_EQUAL(work->timelines().size(), 1);
+    const TimelinePicture& picture = work->timelines()[0]->picture();
+    BOOST_REQUIRE_EQUAL(picture.strips.size(), static_cast<qsizetype>(planned->timeline.order.size()));
+    for (const TimelineStrip& strip : picture.strips) {
+        const care::Placed& placed = planned->timeline.order[strip.placed];
+        BOOST_TEST(strip.start == picture.x_of(placed.start_minutes), boost::test_tools::tolerance(1e-9));
+        BOOST_TEST(strip.within == placed.within);
+    }
+    BOOST_REQUIRE(!work->remedies().isEmpty());
+    BOOST_TEST(work->remedies().size() == static_cast<qsizetype>(planned->would_help.size()));
+    BOOST_REQUIRE((planned->would_help[0].remedy.sort == care::RemedySort::more_hands));
+    const int hands = planned->would_help[0].remedy.rounds.front().hands;
+    work->remedies()[0]->click();
+    settle();
+    BOOST_TEST(work->setting().hands == hands);
+    BOOST_TEST(plan->shown()->plan.services[0].timeline->timeline.works);
+    BOOST_TEST(draft()->items[0].item.setting->hands == hands);
+}
+
+BOOST_AUTO_TEST_CASE(rounds_are_taken_over_and_given_up_again) {
+    open_plan();
+    add(care::Kind::protein);
+    WorkPanel* work = plan->work(0);
+    plan->form(0)->most_minutes()->setValue(15);
+    work->strand()->setValue(10);
+    for (const QString& section : head_sections()) {
+        work->minutes(section, care::Part::roots)->setValue(1);
+        work->minutes(section, care::Part::mid_shaft)->setValue(2);
+    }
+    settle();
+    const auto& help = plan->shown()->plan.services[0].timeline->would_help;
+    qsizetype rounds = -1, count = 0;
+    for (std::size_t i = 0; i < help.size(); ++i)
+        if (help[i].remedy.sort == care::RemedySort::rounds) {
+            rounds = static_cast<qsizetype>(i);
+            count = static_cast<qsizetype>(help[i].rounds.size());
+        }
+    BOOST_REQUIRE(rounds >= 0);
+    work->remedies()[rounds]->click();
+    settle();
+    BOOST_TEST(work->timelines().size() == count);
+    BOOST_TEST(draft()->items[0].in_rounds);
+    for (const TimelineView* view : work->timelines())
+        for (const TimelineStrip& strip : view->picture().strips) BOOST_TEST(strip.within);
+    for (QPushButton* one : work->findChildren<QPushButton*>())
+        if (one->isVisible() && one->text() == "All in one go instead") one->click();
+    settle();
+    BOOST_TEST(!draft()->items[0].in_rounds);
+}
+
+BOOST_AUTO_TEST_CASE(the_cautions_stay_in_sight_wherever_the_page_is_scrolled) {
+    open_plan();
+    add(care::Kind::permanent);
+    auto* area = plan->findChild<QScrollArea*>();
+    for (const int at : {0, area->verticalScrollBar()->maximum()}) {
+        area->verticalScrollBar()->setValue(at);
+        QTest::qWait(20);
+        const QRect strip(plan->cautions()->mapTo(window.get(), QPoint(0, 0)), plan->cautions()->size());
+        BOOST_TEST(plan->cautions()->isVisible());
+        BOOST_TEST(window->rect().contains(strip));
+        BOOST_TEST(plan->cautions()->height() > 20);
+    }
+    for (const care::Caution& caution : plan->shown()->plan.advice.always)
+        BOOST_TEST(plan->cautions()->sentences().contains(QString::fromStdString(caution.text)));
+    // Nothing in it puts it away.
+    for (QPushButton* one : plan->cautions()->findChildren<QPushButton*>()) one->click();
+    BOOST_TEST(plan->cautions()->isVisible());
+    BOOST_TEST(!plan->cautions()->words().isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(a_centimetre_tells_what_it_has_been_through) {
+    keep(past("permanent colour", 100));
+    open_plan();
+    StrandView* strand = plan->hair()->strand();
+    BOOST_REQUIRE_EQUAL(strand->picture().lanes.size(), 1);
+    BOOST_TEST(strand->picked().from_mm == 0);
+    BOOST_TEST(!plan->hair()->listed().join(' ').contains("ermanent colour"));
+    strand->setFocus();
+    for (int i = 0; i < 6; ++i) QTest::keyClick(strand, Qt::Key_Right);
+    BOOST_TEST(strand->picked().from_mm == 60);
+    BOOST_TEST(plan->hair()->listed().join(' ').contains("Permanent colour"));
+    QTest::keyClick(strand, Qt::Key_Home);
+    BOOST_TEST(strand->picked().from_mm == 0);
+    const QPoint at(static_cast<int>(strand->picture().x_of(72)), strand->height() / 2);
+    QTest::mouseClick(strand, Qt::LeftButton, {}, at);
+    BOOST_TEST(strand->picked().from_mm == 70);
+    BOOST_TEST(strand->accessibleDescription().contains("ermanent colour"));
+}
+
+BOOST_AUTO_TEST_CASE(a_retouch_is_proposed_where_there_is_something_to_grow_away_from) {
+    keep(past("permanent colour", 100));
+    open_plan();
+    add(care::Kind::permanent);
+    BOOST_TEST(plan->form(0)->service().new_growth_only);
+    add(care::Kind::hydroxide_no_lye);
+    BOOST_TEST(!plan->form(1)->service().new_growth_only);
+}
+
+BOOST_AUTO_TEST_CASE(numbers_and_habits_that_are_told_are_kept) {
+    open_plan();
+    add(care::Kind::permanent);
+    type(plan->questions()->number("age_years"), "15");
+    BOOST_TEST(wait_until([this] { return settled() && speaks("under-sixteen-dye"); }));
+    const auto profile = read<ClientProfile>(book.path, [this](Book& b) { return work::profile_of(b, book.client); });
+    BOOST_TEST(profile.age_years.value_or(0) == 15);
+    // None is a number, too.
+    NumberField* pulled = plan->questions()->number("pull_test_hairs");
+    BOOST_REQUIRE(pulled != nullptr);
+    BOOST_TEST(!pulled->number().has_value());
+    type(pulled, "0");
+    BOOST_TEST(wait_until([this] {
+        return settled() && !read<QVector<ClientAnswer>>(book.path, [this](Book& b) {
+                                 return work::list_answers(b, book.client);
+                             }).isEmpty();
+    }));
+}
+
+BOOST_AUTO_TEST_CASE(what_cannot_be_is_told_with_what_to_do_and_stays_as_entered) {
+    ClientProfile profile;
+    profile.client = book.client;
+    profile.length_mm = 100;
+    profile.length_on = Clock().today();
+    (void)read<Done>(book.path, [&](Book& b) { return work::set_profile(b, profile); });
+    work::PlanDraft beyond{Clock().today(), {}};
+    beyond.items.resize(1);
+    beyond.items[0].item.service.kind = care::Kind::protein;
+    beyond.items[0].item.service.from_mm = 150;
+    (void)read<Done>(book.path, [&](Book& b) { return work::keep_plan_draft(b, book.client, beyond); });
+    open_plan();
+    QStringList words;
+    for (const QLabel* label : plan->findings()->findChildren<QLabel*>())
+        if (label->isVisible()) words.append(label->text());
+    BOOST_TEST(words.join(' ').contains("beyond the end of the hair"));
+    BOOST_TEST(words.join(' ').contains("kept"));
+    BOOST_TEST(plan->form(0)->service().from_mm == 150);
+}
+
+BOOST_AUTO_TEST_CASE(dates_are_written_as_a_calendar_without_her_name_unless_asked) {
+    Service cut = past("cut", 60);
+    cut.to_mm = 250;
+    keep(cut);
+    open_plan();
+    BOOST_TEST(!plan->shown()->plan.dates.empty());
+    BOOST_TEST(plan->dates()->save_button()->isEnabled());
+    const QString path = book.folder.filePath("dates.ics");
+    plan->dates()->write_to(path);
+    BOOST_TEST(wait_until([&] { return QFile::exists(path) && settled(); }));
+    QFile file(path);
+    BOOST_REQUIRE(file.open(QIODevice::ReadOnly));
+    const QByteArray text = file.readAll();
+    BOOST_TEST(text.startsWith("BEGIN:VCALENDAR\r\n"));
+    BOOST_TEST(text.contains("BEGIN:VEVENT"));
+    BOOST_TEST(!text.contains("Holloway"));
+    BOOST_TEST(window->book()->notice()->sentence().contains("dates.ics"));
+}
+
+BOOST_AUTO_TEST_CASE(a_calendar_that_cannot_be_written_is_told) {
+    keep(past("cut", 60));
+    open_plan();
+    plan->dates()->write_to(book.folder.filePath("no/such/folder/dates.ics"));
+    BOOST_TEST(wait_until([&] { return window->book()->notice()->isVisible() && settled(); }));
+    BOOST_TEST(window->book()->notice()->sentence().contains("still in the book"));
+}
+
+BOOST_AUTO_TEST_CASE(who_is_due_is_listed_while_nobody_is_in_the_chair_and_opens) {
+    keep(past("cut", 80));
+    window->book()->go({Where::client, book.other});
+    settle();
+    window->session()->changed(book.client, 0);
+    window->book()->go({});
+    BOOST_TEST(wait_until([this] { return settled() && window->book()->due()->settled(); }));
+    settle();
+    DuePage* due = window->book()->due();
+    BOOST_REQUIRE(!due->list().lines.empty());
+    QPushButton* name = nullptr;
+    for (QPushButton* one : due->findChildren<QPushButton*>())
+        if (one->isVisible() && one->accessibleName().contains("Holloway")) name = one;
+    BOOST_REQUIRE(name != nullptr);
+    BOOST_TEST(name->accessibleName().contains("Trim"));
+    name->click();
+    BOOST_TEST(wait_until([this] { return window->book()->place().client == book.client && settled(); }));
+}
+
+BOOST_AUTO_TEST_CASE(a_client_who_is_erased_leaves_no_plan_behind) {
+    open_plan();
+    add(care::Kind::gloss);
+    BOOST_TEST(draft().has_value());
+    (void)read<Done>(book.path, [this](Book& b) { return work::erase_client(b, book.client); });
+    Client next;
+    next.name = "Somebody Else";
+    next.since = Clock().today();
+    const auto kept = read<Client>(book.path, [&](Book& b) { return work::add_client(b, next); });
+    BOOST_TEST(!read<std::optional<work::PlanDraft>>(book.path, [&](Book& b) {
+                    return work::plan_draft_of(b, kept.id);
+                }).has_value());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
