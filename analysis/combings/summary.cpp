@@ -24,6 +24,7 @@ struct Doubts {
 constexpr double length_share = 0.012;  // of the length of a strand traced right, 90 % of photos (the same photos)
 // With more torn ends than that the count was off by 30 % and more (3 of the same photos).
 constexpr double most_torn_share = 0.25, least_torn = 4;
+constexpr size_t most_crumbs = 50;  // without a strand among them: a mat, for a sheet's lint is 25 pieces at most
 
 }  // namespace
 
@@ -43,7 +44,8 @@ void summarise(CombingsReadings& found, const CombingsOptions& options) {
     }
     const double n = static_cast<double>(lengths.size());
     Refusal against = found.against;
-    if (against.code.empty() && doubts.two_torn >= least_torn && doubts.two_torn > most_torn_share * n)
+    if (against.code.empty() && ((doubts.two_torn >= least_torn && doubts.two_torn > most_torn_share * n) ||
+                                 (lengths.empty() && found.unresolved_px.size() > most_crumbs)))
         against = {"", "strands-torn",
                    "The strands could not be followed through their crossings. Spread them further apart, or take "
                    "those out that are none and join those that are one."};

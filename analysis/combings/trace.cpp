@@ -19,6 +19,9 @@ namespace kempt::combings {
 namespace {
 
 constexpr double least_snr = 2.5;
+// The noisiest paper of 68 rendered photos had 0.007 (second derivative of the darkness): above three times that, what
+// should be paper is hair.
+constexpr double most_noise = 0.022;
 constexpr double step_mm = 0.25;          // between points of a path
 constexpr double rim_mm = 0.8;            // an end that close to what is not looked at goes on there
 constexpr double working_px_per_mm = 18;  // above it photos are halved: finer tells nothing more about a line's course
@@ -141,6 +144,7 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     if (!work.begin(0.05, "looking for strands")) return ended();
     const Darkness darkness(at_work, field);
     const Ridges ridges = find_ridges(darkness, field, least_snr);
+    if (ridges.noise > most_noise) return too_tangled();
     if (!work.begin(0.5, "following strands")) return ended();
     std::vector<Line> crumbs, shadows;
     const std::vector<Line> all = mark_shadows(string_lines(ridges, work), ridges, ppm, work);
