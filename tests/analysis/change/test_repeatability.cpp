@@ -119,8 +119,10 @@ BOOST_AUTO_TEST_CASE(spreads_are_weighed_client_first_then_book_then_default) {
     BOOST_TEST(combine_spread({1, 4, 0.5}, {2, 9}, 1.2).setup_sd == 0.5);
 }
 
-BOOST_AUTO_TEST_CASE(every_reading_of_the_edges_has_a_default_and_a_direction) {
+BOOST_AUTO_TEST_CASE(every_reading_of_edges_and_strands_has_a_default_and_a_direction) {
     for (const char* reading : {"edge_coverage", "edge_strands", "fill_depth", "bare_length", "length_density"})
+        BOOST_TEST(default_within_sd(reading) > 0, reading);
+    for (const char* reading : {"strands", "strand_median", "short_share"})
         BOOST_TEST(default_within_sd(reading) > 0, reading);
     BOOST_TEST((better_direction("edge_coverage") == Better::higher));
     BOOST_TEST((better_direction("edge_strands") == Better::higher));
