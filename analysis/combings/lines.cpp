@@ -107,13 +107,13 @@ void trim_tails(const Ridges& ridges, std::vector<int>& path, std::vector<char>&
     if (path.size() < 4 * window) return;
     std::vector<float> strength;
     for (const int k : path) strength.push_back(ridges.points[static_cast<size_t>(k)].strength);
-    const float least = faint * median(strength) * static_cast<float>(window);
+    const float least_point = faint * median(strength), least = least_point * static_cast<float>(window);
     const auto cut = [&](auto from, auto to) {  // points off the end until a whole window is strong
         size_t off = 0;
         for (; to - from > static_cast<std::ptrdiff_t>(2 * window); ++from, ++off)
             if (std::accumulate(from, from + window, 0.f) >= least) break;
         if (off == 0) return off;
-        while (*from < faint * median(strength)) ++from, ++off;
+        while (*from < least_point) ++from, ++off;
         return off;
     };
     const size_t back = cut(strength.begin(), strength.end()), forth = cut(strength.rbegin(), strength.rend());

@@ -137,6 +137,10 @@ std::vector<Line> mark_shadows(std::vector<Line> lines, const Ridges& ridges, do
     std::vector<Line> out;
     const double least = noise_score(lines, ridges.noise);
     for (Line& line : lines) line.noise = score_of(line) < least;
+    // Those far below it are not worth looking at.
+    lines.erase(
+        std::remove_if(lines.begin(), lines.end(), [&](const Line& line) { return score_of(line) < 0.5 * least; }),
+        lines.end());
     cv::Point2f mean_side(0, 0);
     const double reach_px = reach_mm * px_per_mm;
     const Neighbours neighbours(lines, bounds);
