@@ -111,9 +111,11 @@ BOOST_AUTO_TEST_CASE(a_pair_is_laid_by_the_skin_and_shows_how_far_the_edge_has_m
 
 BOOST_AUTO_TEST_CASE(plain_skin_falls_back_to_the_lines_and_says_so) {
     tests::application();
+    // Two shots: the noise of one and the same photo would be a texture to register by.
     const auto one = TemporaryBook::required(work::open_photo(tests::photo_bytes_of(tests::small_photo(12, 5)), {}));
+    const auto other = TemporaryBook::required(work::open_photo(tests::photo_bytes_of(tests::small_photo(12, 6)), {}));
     const Marks marks = tests::marks_for(tests::small_photo(12, 5));
-    const auto pair = TemporaryBook::required(work::align_pair(side(*one, marks), side(*one, marks)));
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, marks), side(*other, marks)));
     BOOST_TEST(pair.by.toStdString() == "edge line");
     BOOST_TEST(!pair.residual_mm.has_value());
     BOOST_TEST(pair.notes.join(' ').contains(QStringLiteral("by the edge lines")));

@@ -11,6 +11,7 @@
 #include "intake/intake.h"
 #include "shine/fibres.h"
 #include "shine/region_light.h"
+#include "shine/shine.h"
 #include "work/real_photo.h"
 
 using namespace kempt;
@@ -67,12 +68,12 @@ BOOST_AUTO_TEST_CASE(fur_runs_as_the_eye_says_and_a_whorl_runs_nowhere) {
         BOOST_TEST_CONTEXT("patch at " << patch.x << ", " << patch.y << ": read " << turn << ", by eye "
                                        << patch.turn_deg) {
             BOOST_TEST(std::abs(off) < 15);
-            BOOST_TEST(coherence > 0.4);
+            BOOST_TEST(coherence > shine::ShineOptions{}.least_alignment);
         }
     }
     // Beside the nose the fur turns round within the square.
     const double whorl = course_at(decoded->photo, *calibration, 205, 160).second;
-    BOOST_TEST(whorl < 0.35);
+    BOOST_TEST(whorl < shine::ShineOptions{}.least_alignment);
 }
 
 BOOST_AUTO_TEST_SUITE_END()
