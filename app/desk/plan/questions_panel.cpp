@@ -7,6 +7,7 @@
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
 #include "desk/widgets/columns.h"
+#include "desk/widgets/confirm.h"
 #include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -99,6 +100,12 @@ ChoiceRow* QuestionsPanel::choice(const QString& fact) const {
     return nullptr;
 }
 
+QPushButton* QuestionsPanel::erase_button(const QString& fact) const {
+    for (const Row& row : rows_)
+        if (row.answering.name == fact) return row.erase;
+    return nullptr;
+}
+
 NumberField* QuestionsPanel::number(const QString& fact) const {
     for (const Row& row : rows_)
         if (row.answering.name == fact) return row.number;
@@ -183,6 +190,17 @@ void QuestionsPanel::add_row(const Answering& answering, int group, bool on_form
     row.why = text({}, "caption");
     row.why->hide();
     box->left()->addWidget(row.why);
+    row.erase = button(tr("Erase that answer…"), "quiet");
+    row.erase->setAccessibleName(tr("Erase the answer: %1").arg(answering.sentence));
+    row.erase->hide();
+    box->left()->addWidget(row.erase, 0, Qt::AlignLeft);
+    connect(row.erase, &QPushButton::clicked, this, [this, answering] {
+        ask_before_erasing(
+            this, tr("Erase the yes to “%1”?").arg(answering.sentence),
+            tr("It is kept for good because it speaks against services for good. Erase it only if it was "
+               "written down by mistake."),
+            [this, answering] { emit answered(answering, std::nullopt); });
+    });
     box->left()->addStretch();
     add_controls(row, box->right(), on_form);
     box->right()->addStretch();
@@ -207,7 +225,9 @@ void QuestionsPanel::fill_answer(Row& row, const PlanData& told) {
         row.choice->setEnabled(false);
         row.why->setText(tr("Yes, told on %1. That is kept for good.").arg(date_words(*day)));
         row.why->show();
+        row.erase->show();
     } else {
+        row.erase->hide();
         row.choice->setEnabled(true);
     }
 }

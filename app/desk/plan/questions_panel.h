@@ -29,6 +29,7 @@ class QuestionsPanel : public QFrame {
     void flush();
     [[nodiscard]] ChoiceRow* choice(const QString& fact) const;
     [[nodiscard]] NumberField* number(const QString& fact) const;
+    [[nodiscard]] QPushButton* erase_button(const QString& fact) const;
     [[nodiscard]] int open_questions() const { return open_; }
 
   signals:
@@ -42,6 +43,7 @@ class QuestionsPanel : public QFrame {
         Answering answering;
         QWidget* box = nullptr;
         QLabel* why = nullptr;
+        QPushButton* erase = nullptr;  // of a yes that is kept for good
         ChoiceRow* choice = nullptr;
         NumberField* number = nullptr;
         int group = 0;

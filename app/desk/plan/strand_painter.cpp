@@ -90,7 +90,7 @@ void paint_strand(QPainter& painter, const StrandPicture& p, const Colours& c, c
         free_from = left + width + 6;
     }
     painter.setPen(QPen(c.outline, 1, Qt::DashLine));
-    for (const double x : p.part_ends) painter.drawLine(QPointF(x, 2), QPointF(x, bottom));
+    for (const double x : p.part_ends) painter.drawLine(QPointF(x, top - 4), QPointF(x, bottom));
     for (const StrandLane& lane : p.lanes) paint_lane(painter, p, lane, c, font);
     // The scalp, curved, with the roots in it.
     painter.setBrush(Qt::NoBrush);

@@ -72,7 +72,7 @@ TimelinePicture layout_timeline(const care::Application& application, const care
         y += words + sizes.row + sizes.gap;
     }
     picture.chart.setBottom(y);
-    const double step = tick_step(picture.px_per_minute, sizes.row * 1.4);
+    const double step = tick_step(picture.px_per_minute, sizes.row * 2);
     for (double at = 0; at < timeline.rinse_minutes - step * 0.45; at += step)
         picture.ticks.append({picture.x_of(at), at});
     picture.height = y + sizes.foot;

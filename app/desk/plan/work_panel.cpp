@@ -11,6 +11,7 @@
 #include "desk/plan/plan_words.h"
 #include "desk/plan/stretch_bar.h"
 #include "desk/plan/timeline_view.h"
+#include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
@@ -58,12 +59,20 @@ void WorkPanel::build(const work::DraftItem& item) {
     column->addWidget(stretches_);
     unsure_ = text({}, "caption");
     column->addWidget(unsure_);
-    add_entries(column, setting);
+    // What is entered, and beside it what comes of it.
+    auto* sides = new Columns(measures().px(1000));
+    sides->set_shares(2, 3);
+    sides->left()->setSpacing(measures().gap(2));
+    sides->right()->setSpacing(measures().gap(2));
+    add_entries(sides->left(), setting);
+    sides->left()->addStretch();
     say_ = text({});
-    column->addWidget(say_);
+    sides->right()->addWidget(say_);
     order_ = new QVBoxLayout;
     order_->setSpacing(measures().gap(2));
-    column->addLayout(order_);
+    sides->right()->addLayout(order_);
+    sides->right()->addStretch();
+    column->addWidget(sides);
     sections_ = item.item.service.sections;
     fill_table(lines_for(sections_, setting.sections));
 }
@@ -238,8 +247,9 @@ void WorkPanel::show_plan(const work::ServicePlan& plan, const std::optional<dou
 void WorkPanel::show_order(const work::PlannedTimeline& planned) {
     const QString kind = qs(word_of(kind_));
     if (planned.timeline.works) {
-        say_->setText(tr("In this order all parts are ready at one rinse, %1 after the first stroke.")
-                          .arg(clock_words(planned.timeline.rinse_minutes)));
+        say_->setText(
+            tr("In this order every part keeps within what is tolerated, with one rinse %1 after the first stroke.")
+                .arg(clock_words(planned.timeline.rinse_minutes)));
         add_timeline(tr("Order of work: %1").arg(kind), planned.application, planned.timeline);
         return;
     }

@@ -23,9 +23,15 @@ namespace {
 
 using Kept = std::shared_ptr<std::optional<work::PlanDraft>>;
 
-// A gloss over all of the hair, and a retouch that no one person can do in one go.
+// An iron that is far too hot, a gloss over all of the hair, and a retouch that no one person can do in one go.
 work::PlanDraft draft_to_show() {
     work::PlanDraft draft{Clock().today(), {}};
+    work::DraftItem iron;
+    iron.item.service.kind = care::Kind::heat_styling;
+    iron.item.service.temperature_c = 230;
+    iron.item.service.passes = 2;
+    iron.item.service.hair_is_wet = false;
+    iron.item.service.heat_protectant = true;
     work::DraftItem gloss;
     gloss.item.service.kind = care::Kind::gloss;
     gloss.item.service.minutes = 20;
@@ -50,7 +56,7 @@ work::PlanDraft draft_to_show() {
     retouch.item.setting->strand_minutes = 35;
     for (const QString& section : head_sections())
         retouch.item.setting->sections.push_back({section.toStdString(), 3, 2, 0});
-    draft.items = {gloss, retouch};
+    draft.items = {iron, gloss, retouch};
     return draft;
 }
 
@@ -114,11 +120,11 @@ QVector<PlanStep> plan_steps(MainWindow& window, const Place& place) {
              }},
             {QStringLiteral("plan-order"),
              [&window] {
-                 if (PlanPage* page = page_of(window)) scroll_to(window, page->work(0));
+                 if (PlanPage* page = page_of(window)) scroll_to(window, page->work(1));
              }},
             {QStringLiteral("plan-remedies"),
              [&window] {
-                 if (PlanPage* page = page_of(window)) scroll_to(window, page->work(1));
+                 if (PlanPage* page = page_of(window)) scroll_to(window, page->work(2));
              }},
             {QStringLiteral("plan-hair"),
              [&window] {

@@ -122,6 +122,30 @@ BOOST_AUTO_TEST_CASE(a_service_brings_its_findings_an_answer_changes_them_and_bo
                }).isEmpty());
 }
 
+BOOST_AUTO_TEST_CASE(a_yes_that_is_kept_for_good_is_not_undone_by_a_single_press) {
+    const ClientAnswer old{0, book.client, Clock().today().addDays(-200), "straightener_burn", 1};
+    (void)read<QVector<ClientAnswer>>(book.path, [&](Book& b) { return work::set_answers(b, {old}); });
+    open_plan();
+    add(care::Kind::hydroxide_no_lye);
+    BOOST_TEST(speaks("straightener-burn-before"));
+    ChoiceRow* row = plan->questions()->choice("straightener_burn");
+    BOOST_REQUIRE(row != nullptr);
+    BOOST_TEST(row->chosen() == 0);
+    BOOST_TEST(!row->isEnabled());
+    plan->questions()->erase_button("straightener_burn")->click();
+    QWidget* asked = nullptr;
+    BOOST_TEST(wait_until([&] { return (asked = QApplication::activeModalWidget()) != nullptr; }));
+    BOOST_REQUIRE(asked != nullptr);
+    QTest::keyClick(asked, Qt::Key_Escape);
+    settle();
+    BOOST_TEST(speaks("straightener-burn-before"));
+    // What the question does when she says so.
+    emit plan->questions()->answered(*answering_of_fact("straightener_burn"), std::nullopt);
+    settle();
+    BOOST_TEST(!speaks("straightener-burn-before"));
+    BOOST_TEST(row->isEnabled());
+}
+
 BOOST_AUTO_TEST_CASE(stops_come_before_cautions_and_cautions_before_notes) {
     open_plan();
     add(care::Kind::hydroxide_no_lye);
@@ -267,6 +291,35 @@ BOOST_AUTO_TEST_CASE(rounds_are_taken_over_and_given_up_again) {
     BOOST_TEST(!draft()->items[0].in_rounds);
 }
 
+BOOST_AUTO_TEST_CASE(a_milder_strength_is_planned_one_step_down_and_has_to_be_tested_anew) {
+    open_plan();
+    add(care::Kind::hydroxide_no_lye);
+    ServiceForm* form = plan->form(0);
+    WorkPanel* work = plan->work(0);
+    form->set_strength(care::Strength::super);
+    press(form->choice(PlanField::strand_test), Qt::Key_P);
+    form->most_minutes()->setValue(60);
+    work->strand()->setValue(10);
+    for (const QString& section : head_sections()) work->minutes(section, care::Part::roots)->setValue(1);
+    settle();
+    BOOST_REQUIRE(plan->shown()->plan.services[0].timeline.has_value());
+    const auto& help = plan->shown()->plan.services[0].timeline->would_help;
+    qsizetype milder = -1;
+    for (std::size_t i = 0; i < help.size(); ++i)
+        if (help[i].remedy.sort == care::RemedySort::milder) milder = static_cast<qsizetype>(i);
+    BOOST_REQUIRE(milder >= 0);
+    work->remedies()[milder]->click();
+    settle();
+    BOOST_TEST((form->service().strength == care::Strength::regular));
+    BOOST_TEST(!form->service().strand_tested.has_value());
+    BOOST_TEST(!work->strand()->number().has_value());
+    BOOST_TEST(!plan->shown()->plan.services[0].timeline.has_value());
+    QStringList words;
+    for (const QLabel* label : work->findChildren<QLabel*>())
+        if (label->isVisible()) words.append(label->text());
+    BOOST_TEST(words.join(' ').contains("strand test takes"));
+}
+
 BOOST_AUTO_TEST_CASE(the_cautions_stay_in_sight_wherever_the_page_is_scrolled) {
     open_plan();
     add(care::Kind::permanent);
@@ -281,6 +334,11 @@ BOOST_AUTO_TEST_CASE(the_cautions_stay_in_sight_wherever_the_page_is_scrolled) {
     }
     for (const care::Caution& caution : plan->shown()->plan.advice.always)
         BOOST_TEST(plan->cautions()->sentences().contains(QString::fromStdString(caution.text)));
+    // In a small window at large text they are shorter, and still all there.
+    plan->cautions()->fit(640, 300);
+    BOOST_TEST(plan->cautions()->words().size() < plan->cautions()->sentences().size());
+    BOOST_TEST(plan->cautions()->words().count(QStringLiteral("·")) + 1 ==
+               static_cast<qsizetype>(plan->shown()->plan.advice.always.size()));
     // Nothing in it puts it away.
     for (QPushButton* one : plan->cautions()->findChildren<QPushButton*>()) one->click();
     BOOST_TEST(plan->cautions()->isVisible());
