@@ -7,6 +7,7 @@
 #include "book/reading_store.h"
 #include "book/service_store.h"
 #include "book/target_store.h"
+#include "book/transaction.h"
 #include "book/visit_store.h"
 #include "domain/words.h"
 #include "work/errors.h"
@@ -138,6 +139,24 @@ Result<Grade> add_grade(Book& book, Grade grade) {
         return invalid("unknown-quality", "There is no grade for '" + grade.quality.toStdString() + "'.",
                        "Grades are given for: " + grade_qualities().join(QStringLiteral(", ")).toStdString() + ".");
     return kept(grade, store::add_grade(book, grade));
+}
+
+Result<Grade> set_grade(Book& book, Grade grade) {
+    auto transaction = Transaction::begin(book);
+    if (!transaction) return transaction.error();
+    const auto there = list_grades(book, grade.visit);
+    if (!there) return there.error();
+    for (const Grade& one : *there) {
+        if (one.zone != grade.zone || one.quality != grade.quality || one.round != grade.round) continue;
+        grade.id = one.id;
+        if (const Status changed = store::update_grade(book, grade); !changed) return changed.error();
+        if (const Status done = transaction->commit(); !done) return done.error();
+        return grade;
+    }
+    auto added = add_grade(book, grade);
+    if (!added) return added.error();
+    if (const Status done = transaction->commit(); !done) return done.error();
+    return added;
 }
 
 Status erase_grade(Book& book, Id grade) {

@@ -51,6 +51,8 @@ struct PhotoRow {
 [[nodiscard]] Result<QVector<Grade>> list_grades(Book& book, Id visit);
 [[nodiscard]] Result<Grade> grade_of(Book& book, Id grade);
 [[nodiscard]] Result<Grade> add_grade(Book& book, Grade grade);
+// Adds it, or replaces the value that the same zone, quality and round of that visit have.
+[[nodiscard]] Result<Grade> set_grade(Book& book, Grade grade);
 [[nodiscard]] Status erase_grade(Book& book, Id grade);
 
 // ---- services ------------------------------------------------------------------------------------------------------

@@ -43,13 +43,15 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
     plan->setAccessibleName(tr("Plan: what can this hair take today"));
     auto* compare = button(tr("Before and after"), "", Sign::compare);
     auto* report = button(tr("Report"), "", Sign::report);
+    auto* profile = button(tr("Hair and days"), "", Sign::hair);
+    profile->setAccessibleName(tr("Hair and days: what she told of her hair and her daily life"));
     auto* more = sign_button(Sign::more, tr("More about this client"));
     auto* menu = new QMenu(more);
     menu->addAction(tr("Change name, note or consent"), this, &ClientPage::edit);
     menu->addAction(tr("Erase this client…"), this, &ClientPage::ask_to_erase);
     more->setMenu(menu);
     more->setPopupMode(QToolButton::InstantPopup);
-    for (QWidget* w : std::initializer_list<QWidget*>{visit, plan, compare, report, more}) acts->addWidget(w);
+    for (QWidget* w : std::initializer_list<QWidget*>{visit, profile, plan, compare, report, more}) acts->addWidget(w);
     page->addWidget(name_);
     page->addWidget(below_);
     page->addWidget(note_);
@@ -75,6 +77,8 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
     });
     connect(plan, &QPushButton::clicked, this, [this] { emit go({Where::plan, client_id_}); });
     connect(report, &QPushButton::clicked, this, [this] { emit go({Where::report, client_id_}); });
+    connect(profile, &QPushButton::clicked, this, [this] { emit go({Where::profile, client_id_}); });
+    connect(services_, &ServicesPanel::go, this, &Page::go);
     connect(progress_, &ProgressPanel::compare_asked, this, [this](View view) {
         emit go({Where::compare, client_id_, 0, 0, view});
     });

@@ -1,15 +1,14 @@
 #include "desk/client/services_panel.h"
 
-#include <QComboBox>
-#include <QDateEdit>
 #include <QHBoxLayout>
-#include <QLineEdit>
+#include <QMenu>
 #include <QVBoxLayout>
 
+#include "desk/consultation/record_fields.h"
 #include "desk/look/look.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
-#include "domain/words.h"
+#include "domain/service_words.h"
 #include "work/keep_records.h"
 
 namespace kempt::desk {
@@ -18,74 +17,116 @@ ServicesPanel::ServicesPanel(Session& session, QWidget* parent) : QFrame(parent)
     setProperty("panel", "surface");
     auto* column = column_in(this, 4, 2);
     column->addWidget(text(tr("Services"), "heading"));
+    auto* acts = new FlowLayout(measures().gap(2));
+    add_ = button(tr("Add a service"), "", Sign::add);
+    auto* menu = new QMenu(add_);
+    for (const RecordGroup& group : record_groups()) {
+        auto* of = menu->addMenu(group.name);
+        for (const QString& kind : group.kinds) of->addAction(beginning(kind), this, [this, kind] { add(kind); });
+    }
+    add_->setMenu(menu);
+    put_back_ = button({}, "quiet", Sign::undo);
+    acts->addWidget(add_);
+    acts->addWidget(put_back_);
+    column->addLayout(acts);
     rows_ = new QVBoxLayout;
-    rows_->setSpacing(measures().gap(1));
+    rows_->setSpacing(measures().gap(2));
     column->addLayout(rows_);
-    auto* line = new FlowLayout(measures().gap(2), true);
-    kind_ = new QComboBox;
-    kind_->setAccessibleName(tr("Kind of service"));
-    kind_->setPlaceholderText(tr("Add a service"));
-    kind_->addItems(service_kinds());
-    kind_->setCurrentIndex(-1);
-    kind_->setMinimumContentsLength(16);
-    date_ = new QDateEdit;
-    date_->setAccessibleName(tr("Day of the service"));
-    date_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
-    date_->setCalendarPopup(true);
-    date_->setMinimumWidth(measures().px(140));
-    note_ = new QLineEdit;
-    note_->setAccessibleName(tr("Note on the service"));
-    note_->setPlaceholderText(tr("strength, minutes, where"));
-    note_->setMinimumWidth(measures().px(180));
-    auto* add_button = button(tr("Add"), "", Sign::add);
-    add_button->setAccessibleName(tr("Add this service"));
-    add_button->setEnabled(false);
-    for (QWidget* w : std::initializer_list<QWidget*>{kind_, date_, note_, add_button}) line->addWidget(w);
-    column->addLayout(line);
-    connect(kind_, &QComboBox::currentIndexChanged, this,
-            [add_button](int index) { add_button->setEnabled(index >= 0); });
-    connect(add_button, &QPushButton::clicked, this, &ServicesPanel::add);
-    connect(note_, &QLineEdit::returnPressed, this, &ServicesPanel::add);
+    connect(put_back_, &QPushButton::clicked, this, &ServicesPanel::put_back);
+    connect(&session_, &Session::service_erased, this, [this](const Service& service) {
+        erased_ = service;
+        show_put_back();
+    });
+    show_put_back();
 }
 
 void ServicesPanel::show_services(Id client, Id visit, const QDate& day, const QVector<Service>& services) {
     client_ = client;
     visit_ = visit;
-    date_->setDate(day);
+    day_ = day;
+    show_put_back();
     empty_layout(rows_);
     int shown = 0;
     for (const Service& service : services) {
         if (visit > 0 && service.visit != visit && service.date != day) continue;
         ++shown;
-        auto* line = new QHBoxLayout;
-        line->addWidget(text(beginning(service.kind), "lead"), 2);
-        auto* when = text(date_words(service.date), "soft");
-        line->addWidget(when, 1);
-        auto* erase = sign_button(Sign::remove, tr("Erase %1 of %2").arg(service.kind, date_words(service.date)));
-        line->addWidget(erase);
-        rows_->addLayout(line);
-        if (!service.note.isEmpty()) rows_->addWidget(text(service.note, "caption"));
-        connect(erase, &QToolButton::clicked, this, [this, id = service.id] {
-            session_.keep(tr("Erasing a service"), this, client_, visit_,
-                          [id](Book& book, const Progress&) { return work::erase_service(book, id); });
-        });
+        add_row(service);
     }
     if (shown == 0)
         rows_->addWidget(text(visit > 0 ? tr("None at this visit.") : tr("None written down yet."), "soft"));
 }
 
-void ServicesPanel::add() {
-    if (kind_->currentIndex() < 0 || client_ == 0) return;
+void ServicesPanel::add_row(const Service& service) {
+    auto* line = new QHBoxLayout;
+    const QString named = tr("%1 of %2").arg(service.kind, date_words(service.date));
+    auto* open = button(beginning(service.kind), "trail");
+    open->setAccessibleName(tr("Open %1").arg(named));
+    open->setStyleSheet(QStringLiteral("text-align: left;"));
+    line->addWidget(open);
+    line->addStretch(1);
+    auto* when = text(short_date_words(service.date), "soft");
+    when->setWordWrap(false);
+    line->addWidget(when);
+    auto* erase_button = sign_button(Sign::remove, tr("Erase %1").arg(named));
+    line->addWidget(erase_button);
+    rows_->addLayout(line);
+    QStringList words = details_of(service, look().length());
+    if (!service.note.isEmpty()) words.append(service.note.simplified());
+    if (!words.isEmpty()) rows_->addWidget(text(beginning(words.join(QStringLiteral("  ·  "))), "caption"));
+    connect(open, &QPushButton::clicked, this, [this, id = service.id] {
+        Place place{Where::service, client_, visit_};
+        place.service = id;
+        emit go(place);
+    });
+    connect(erase_button, &QToolButton::clicked, this, [this, service] { erase(service); });
+}
+
+void ServicesPanel::add(const QString& kind) {
+    if (client_ == 0) return;
     Service service;
     service.client = client_;
     if (visit_ > 0) service.visit = visit_;
-    service.date = date_->date();
-    service.kind = kind_->currentText();
-    service.note = note_->text().trimmed();
-    kind_->setCurrentIndex(-1);
-    note_->clear();
-    session_.keep(tr("Keeping the service"), this, client_, visit_,
-                  [service](Book& book, const Progress&) { return work::add_service(book, service); });
+    service.date = day_;
+    service.kind = kind;
+    session_.ask(
+        session_.records(), tr("Adding a service"), this,
+        [service](Book& book, const Progress&) { return work::add_service(book, service); },
+        [this, visit = visit_](const Service& kept) {
+            session_.changed(kept.client, visit);
+            Place place{Where::service, kept.client, visit};
+            place.service = kept.id;
+            emit go(place);
+        });
+}
+
+void ServicesPanel::erase(const Service& service) {
+    session_.ask(
+        session_.records(), tr("Erasing a service"), this,
+        [id = service.id](Book& book, const Progress&) { return work::erase_service(book, id); },
+        [this, service, visit = visit_](Done) {
+            emit session_.service_erased(service);
+            session_.changed(service.client, visit);
+        });
+}
+
+void ServicesPanel::put_back() {
+    if (!erased_) return;
+    session_.ask(
+        session_.records(), tr("Putting a service back"), this,
+        [service = *erased_](Book& book, const Progress&) { return work::add_service(book, service); },
+        [this, visit = visit_](const Service& kept) {
+            emit session_.service_erased({});  // nothing is erased any more
+            session_.changed(kept.client, visit);
+        });
+}
+
+void ServicesPanel::show_put_back() {
+    const bool mine = erased_ && erased_->id > 0 && erased_->client == client_;
+    put_back_->setVisible(mine);
+    if (!mine) return;
+    put_back_->setText(QLatin1Char(' ') + tr("Put back what was erased"));
+    put_back_->setAccessibleName(tr("Put back the %1 of %2").arg(erased_->kind, date_words(erased_->date)));
+    put_back_->setToolTip(put_back_->accessibleName());
 }
 
 }  // namespace kempt::desk

@@ -1,14 +1,14 @@
-// What was done to the hair and when: the list, and a line for adding one.
+// What was done to the hair and when: the list, each with what was written down of it; adding one opens its page.
 #pragma once
 
 #include <QFrame>
+#include <optional>
 
 #include "desk/session/session.h"
+#include "desk/window/place.h"
 
 class QBoxLayout;
-class QComboBox;
-class QDateEdit;
-class QLineEdit;
+class QPushButton;
 
 namespace kempt::desk {
 
@@ -18,15 +18,24 @@ class ServicesPanel : public QFrame {
     explicit ServicesPanel(Session& session, QWidget* parent = nullptr);
     // visit 0: all services of the client; else new ones belong to that visit and only its own are listed.
     void show_services(Id client, Id visit, const QDate& day, const QVector<Service>& services);
+    // Writes one of that kind into the book, of the day that is shown, and opens it.
+    void add(const QString& kind);
+    [[nodiscard]] QPushButton* put_back_button() const { return put_back_; }
+
+  signals:
+    void go(const kempt::desk::Place& place);
 
   private:
-    void add();
+    void add_row(const Service& service);
+    void erase(const Service& service);
+    void put_back();
+    void show_put_back();
     Session& session_;
     Id client_ = 0, visit_ = 0;
+    QDate day_;
+    std::optional<Service> erased_;  // the last one, of this client
     QBoxLayout* rows_;
-    QComboBox* kind_;
-    QDateEdit* date_;
-    QLineEdit* note_;
+    QPushButton *add_, *put_back_;
 };
 
 }  // namespace kempt::desk

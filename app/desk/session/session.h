@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "desk/photo/live_reading.h"
+#include "domain/records.h"
 #include "jobs/job_runner.h"
 
 namespace kempt::desk {
@@ -52,6 +53,7 @@ class Session : public QObject {
     void visit_changed(kempt::Id visit);
     void trouble(const QString& sentence);
     void news(const QString& sentence);
+    void service_erased(const kempt::Service& service);            // can be put back; without an id: no more
     void made_file(const QString& sentence, const QString& path);  // the window offers to open it
 
   private:

@@ -26,10 +26,16 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     auto* erase = button(tr("Erase this visit…"), "quiet");
     auto* plan = button(tr("Plan"), "", Sign::plan);
     plan->setAccessibleName(tr("Plan: what can this hair take today"));
+    auto* grades = button(tr("Grades"), "", Sign::pencil);
+    grades->setAccessibleName(tr("Grades of this visit by zone"));
+    auto* profile = button(tr("Hair and days"), "", Sign::hair);
+    profile->setAccessibleName(tr("Hair and days: what she told of her hair and her daily life"));
     head->addWidget(title_, 1);
-    head->addWidget(plan);
     head->addWidget(erase);
     page->addLayout(head);
+    auto* acts = new FlowLayout(measures().gap(2));
+    for (QWidget* w : {profile, grades, plan}) acts->addWidget(w);
+    page->addLayout(acts);
 
     auto* columns = new Columns(measures().px(760));
     auto* state = panel("surface");
@@ -104,6 +110,9 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     });
     connect(date_, &QDateEdit::dateChanged, this, &VisitPage::keep_visit);
     connect(plan, &QPushButton::clicked, this, [this] { emit go({Where::plan, client_, visit_id_}); });
+    connect(grades, &QPushButton::clicked, this, [this] { emit go({Where::grades, client_, visit_id_}); });
+    connect(profile, &QPushButton::clicked, this, [this] { emit go({Where::profile, client_, visit_id_}); });
+    connect(services_, &ServicesPanel::go, this, &Page::go);
     connect(erase, &QPushButton::clicked, this, &VisitPage::ask_to_erase_visit);
     connect(&session_, &Session::visit_changed, this, [this](Id visit) {
         if (visit == visit_id_ && isVisible()) load();

@@ -14,6 +14,9 @@
 #include "desk/client/client_list.h"
 #include "desk/client/client_page.h"
 #include "desk/compare/compare_page.h"
+#include "desk/consultation/grades_page.h"
+#include "desk/consultation/profile_page.h"
+#include "desk/consultation/service_page.h"
 #include "desk/look/look.h"
 #include "desk/photo/photo_page.h"
 #include "desk/plan/plan_page.h"
@@ -128,6 +131,15 @@ Page* BookView::page_for(Where where) {
             break;
         case Where::plan:
             page = new PlanPage(session_);
+            break;
+        case Where::service:
+            page = new ServicePage(session_);
+            break;
+        case Where::grades:
+            page = new GradesPage(session_);
+            break;
+        case Where::profile:
+            page = new ProfilePage(session_);
             break;
         case Where::nobody:
             return nullptr;

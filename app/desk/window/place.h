@@ -8,13 +8,14 @@
 
 namespace kempt::desk {
 
-enum class Where { nobody, client, visit, photo, compare, report, plan };
+enum class Where { nobody, client, visit, photo, compare, report, plan, service, grades, profile };
 
 struct Place {
     Where where = Where::nobody;
     Id client = 0, visit = 0, photo = 0;
     View view = View::left_temple;
     Id from = 0, to = 0;  // visits, for comparing; 0: the page chooses
+    Id service = 0;
     bool operator==(const Place&) const = default;
 };
 

@@ -25,6 +25,7 @@
 #include "desk/window/book_view.h"
 #include "desk/window/main_window.h"
 #include "desk/window/page.h"
+#include "desk/window/walk_consultation.h"
 #include "desk/window/walk_plan.h"
 #include "work/keep_records.h"
 #include "work/set_marks.h"
@@ -40,6 +41,7 @@ constexpr qsizetype largest_png = 120000;
 // there are such.
 struct Sights {
     Place client, visit, photo, compare, report, refused, bare, plan;
+    ConsultationSights consultation;
     QMap<ReadingGroup, Place> measured;
 };
 
@@ -85,6 +87,9 @@ Result<Sights> sights(Book& book) {
     const auto plan = plan_sight(book);
     if (!plan) return plan.error();
     s.plan = *plan;
+    const auto consultation = consultation_sights(book);
+    if (!consultation) return consultation.error();
+    s.consultation = *consultation;
     return s;
 }
 
@@ -211,6 +216,8 @@ void Walk::plan() {
             }
             if (s.plan.client > 0)
                 for (const PlanStep& step : plan_steps(window_, s.plan)) steps_.append({step.name, step.act, whole});
+            for (const PlanStep& step : consultation_steps(window_, s.consultation))
+                steps_.append({step.name, step.act, whole});
             steps_.append({QStringLiteral("compare"), to(s.compare), whole});
             steps_.append({QStringLiteral("report"), to(s.report), whole});
             if (s.bare.client > 0) steps_.append({QStringLiteral("client-without-visits"), to(s.bare), whole});

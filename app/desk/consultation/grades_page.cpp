@@ -1,0 +1,358 @@
+#include "desk/consultation/grades_page.h"
+
+#include <QHBoxLayout>
+#include <QPointer>
+#include <QShortcut>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "desk/consultation/anchor_button.h"
+#include "desk/consultation/kept_strip.h"
+#include "desk/look/look.h"
+#include "desk/plan/entry_fields.h"
+#include "desk/widgets/columns.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/focus_order.h"
+#include "desk/widgets/parts.h"
+#include "domain/words.h"
+#include "work/keep_records.h"
+
+namespace kempt::desk {
+namespace {
+
+constexpr int highest = 4;
+
+QString key_of(const GradeStep& step) {
+    return step.quality + QLatin1Char('/') + step.zone;
+}
+
+// "0: scalp bare..." without its number
+QString anchor_of(const QString& quality, int step) {
+    return beginning(grade_anchor(quality, step).section(QStringLiteral(": "), 1));
+}
+
+}  // namespace
+
+Result<GradesData> grades_data(Book& book, Id id) {
+    GradesData data;
+    auto visit = work::visit_of(book, id);
+    if (!visit) return visit.error();
+    data.visit = std::move(visit).value();
+    auto client = work::client_of(book, data.visit.client);
+    if (!client) return client.error();
+    data.client = std::move(client).value();
+    auto grades = work::list_grades(book, id);
+    if (!grades) return grades.error();
+    data.grades = std::move(grades).value();
+    const auto agreement = work::grade_agreement_of(book, data.client.id);
+    if (!agreement) return agreement.error();
+    data.agreement = *agreement;
+    return data;
+}
+
+GradesPage::GradesPage(Session& session, QWidget* parent) : Page(session, parent) {
+    auto* page = scrolled();
+    title_ = text(tr("Grades"), "title");
+    below_ = text({}, "soft");
+    page->addWidget(title_);
+    page->addWidget(below_);
+    rounds_ = new ChoiceRow(tr("Which grading"), {tr("first grading"), tr("second grading")});
+    page->addWidget(rounds_);
+    strip_ = new KeptStrip;
+    page->addWidget(strip_);
+    auto* columns = new Columns(measures().px(820));
+    columns->set_shares(5, 4);
+    columns->left()->addWidget(build_step());
+    columns->left()->addStretch();
+    auto* list = panel("surface");
+    list_ = column_in(list, 4, 2);
+    sum_ = text({}, "soft");
+    columns->right()->addWidget(list);
+    columns->right()->addStretch();
+    page->addWidget(columns);
+    page->addStretch();
+
+    connect(rounds_, &ChoiceRow::picked, this, [this](int index) { set_round(index + 1); });
+    connect(strip_, &KeptStrip::undo_asked, this, &GradesPage::take_back);
+    const auto on_key = [this](const QKeySequence& key, const std::function<void()>& act) {
+        auto* shortcut = new QShortcut(key, this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    for (int value = 0; value <= highest; ++value)
+        for (const int key : {Qt::Key_0 + value, (Qt::Key_0 + value) | int(Qt::KeypadModifier)})
+            on_key(QKeySequence(key), [this, value] { grade(value); });
+    on_key(QKeySequence(Qt::Key_N), [this] { next(); });
+    on_key(QKeySequence::Undo, [this] { take_back(); });
+    on_key(QKeySequence(Qt::Key_Backspace), [this] { take_back(); });
+    connect(&session_, &Session::visit_changed, this, [this](Id visit) {
+        if (visit == place_.visit && isVisible() && keeping_ == 0) load();
+    });
+}
+
+QWidget* GradesPage::build_step() {
+    auto* box = new QWidget;
+    auto* both = column_in(box, 0, 0);
+    step_box_ = panel("surface");
+    auto* column = column_in(step_box_, 4, 2);
+    quality_ = text({}, "soft");
+    zone_ = text({}, "title");
+    column->addWidget(quality_);
+    column->addWidget(zone_);
+    for (int value = highest; value >= 0; --value) {
+        auto* anchor = new AnchorButton(value);
+        anchors_.prepend(anchor);
+        column->addWidget(anchor);
+        connect(anchor, &QAbstractButton::clicked, this, [this, value] { grade(value); });
+    }
+    auto* row = new FlowLayout(measures().gap(2));
+    auto* leave = button(tr("Leave it open"), "quiet");
+    leave->setAccessibleName(tr("Leave it open, on to the next zone (N)"));
+    leave->setToolTip(leave->accessibleName());
+    connect(leave, &QPushButton::clicked, this, &GradesPage::next);
+    row->addWidget(leave);
+    column->addLayout(row);
+    column->addWidget(text(tr("Keys 0 to 4 grade, N leaves it open; the next zone follows by itself."), "caption"));
+    both->addWidget(step_box_);
+    done_box_ = panel("surface");
+    auto* done = column_in(done_box_, 4, 2);
+    done->addWidget(text(tr("Nothing open in this grading"), "heading"));
+    done_ = text({});
+    done->addWidget(done_);
+    both->addWidget(done_box_);
+    return box;
+}
+
+void GradesPage::show_place(const Place& place) {
+    if (place.visit != place_.visit) {
+        to_top();
+        before_.reset();
+        round_ = 1;
+        at_ = -1;
+        strip_->say_nothing_yet();
+    }
+    place_ = place;
+    load();
+}
+
+void GradesPage::load() {
+    settled_ = false;
+    session_.ask(
+        session_.records(), tr("Reading the grades"), this,
+        [id = place_.visit](Book& book, const Progress&) { return grades_data(book, id); },
+        [this](const GradesData& read) {
+            settled_ = true;
+            if (read.visit.id == place_.visit && keeping_ == 0) take(read);
+        },
+        [this] { settled_ = true; });
+}
+
+void GradesPage::take(const GradesData& read) {
+    const bool fresh = data_.visit.id != read.visit.id || at_ < 0;
+    data_ = read;
+    below_->setText(tr("%1  ·  visit of %2").arg(data_.client.name, date_words(data_.visit.date)));
+    show_all();
+    if (fresh) to_first_open();
+    emit trail_changed({{data_.client.name, {Where::client, data_.client.id}},
+                        {date_words(data_.visit.date), {Where::visit, data_.client.id, data_.visit.id}},
+                        {tr("Grades"), place_}});
+}
+
+void GradesPage::set_round(int round) {
+    round_ = round;
+    show_all();
+    to_first_open();
+}
+
+void GradesPage::show_all() {
+    rounds_->set_chosen(round_ - 1);
+    steps_ = round_ == 1 ? first_steps(data_.grades) : second_steps(data_.grades);
+    at_ = std::clamp(at_, 0, static_cast<int>(steps_.size()));
+    show_list();
+    show_step();
+}
+
+void GradesPage::to_first_open() {
+    at_ = 0;
+    while (at_ < steps_.size() && grade_of(data_.grades, steps_[at_], round_) != nullptr) ++at_;
+    show_step();
+}
+
+std::optional<GradeStep> GradesPage::step() const {
+    return at_ >= 0 && at_ < steps_.size() ? std::optional(steps_[at_]) : std::nullopt;
+}
+
+QString GradesPage::told() const {
+    return done_box_->isHidden() ? QString() : done_->text();
+}
+
+void GradesPage::pick(const GradeStep& step) {
+    at_ = static_cast<int>(std::max<qsizetype>(0, steps_.indexOf(step)));
+    show_step();
+}
+
+void GradesPage::next() {
+    at_ = std::min(at_ + 1, static_cast<int>(steps_.size()));
+    show_step();
+}
+
+QString GradesPage::sum_words() const {
+    const auto given = std::count_if(steps_.begin(), steps_.end(), [this](const GradeStep& one) {
+        return grade_of(data_.grades, one, round_) != nullptr;
+    });
+    return tr("%1 of %2 given").arg(given).arg(steps_.size());
+}
+
+void GradesPage::show_step() {
+    const auto now = step();
+    step_box_->setVisible(now.has_value());
+    done_box_->setVisible(!now);
+    for (auto it = chips_.begin(); it != chips_.end(); ++it) it.value()->setChecked(now && it.key() == key_of(*now));
+    if (now) {
+        quality_->setText(beginning(now->quality));
+        zone_->setText(beginning(now->zone));
+        const Grade* given = grade_of(data_.grades, *now, round_);
+        for (int value = 0; value <= highest; ++value) {
+            anchors_[value]->set_anchor(anchor_of(now->quality, value),
+                                        tr("%1, %2").arg(beginning(now->quality), now->zone));
+            anchors_[value]->setChecked(given != nullptr && given->value == value);
+        }
+        return;
+    }
+    if (round_ == 1)
+        done_->setText(tr("A second grading on the same day shows how steady the eye is. It does not show the first."));
+    else if (steps_.isEmpty())
+        done_->setText(tr("There is no first grading yet."));
+    else if (data_.agreement.kappa)
+        done_->setText(tr("Graded twice over all her visits: %1, %2 of them alike. Weighted kappa %3: 1 is full "
+                          "agreement, 0 is what chance alone would bring.")
+                           .arg(counted(data_.agreement.pairs, tr("grade"), tr("grades")))
+                           .arg(data_.agreement.alike)
+                           .arg(*data_.agreement.kappa, 0, 'f', 2));
+    else
+        done_->setText(tr("Graded twice over all her visits: %1, %2 of them alike. That is too few, or too much alike, "
+                          "to say how steady the eye is.")
+                           .arg(counted(data_.agreement.pairs, tr("grade"), tr("grades")))
+                           .arg(data_.agreement.alike));
+}
+
+// Of the second grading only what was given in it.
+void GradesPage::show_list() {
+    if (!list_->isEmpty()) {
+        // Chips that are there are filled anew; others come only with another grading.
+        bool same = chips_.size() == steps_.size();
+        for (const GradeStep& one : steps_) same = same && chips_.contains(key_of(one));
+        if (!same) {
+            list_->removeWidget(sum_);
+            sum_->setParent(this);
+            sum_->hide();
+            empty_layout(list_);
+            chips_.clear();
+        }
+    }
+    if (chips_.isEmpty()) {
+        list_->addWidget(text(tr("All zones"), "heading"));
+        list_->addWidget(sum_);
+        sum_->show();
+        QString quality;
+        FlowLayout* row = nullptr;
+        for (const GradeStep& one : steps_) {
+            if (one.quality != quality) {
+                quality = one.quality;
+                list_->addWidget(text(beginning(quality), "caption"));
+                row = new FlowLayout(measures().gap(1));
+                list_->addLayout(row);
+            }
+            auto* chip = button({});
+            chip->setCheckable(true);
+            connect(chip, &QPushButton::clicked, this, [this, one] { pick(one); });
+            chips_.insert(key_of(one), chip);
+            row->addWidget(chip);
+        }
+        tidy_focus_order_later(this);
+    }
+    for (const GradeStep& one : steps_) {
+        const Grade* given = grade_of(data_.grades, one, round_);
+        QPushButton* chip = chips_.value(key_of(one));
+        const QString mark = given == nullptr ? QStringLiteral("–") : QString::number(given->value);
+        chip->setText(tr("%1  %2").arg(one.zone, mark));
+        chip->setAccessibleName(given == nullptr ? tr("%1, %2: open").arg(beginning(one.quality), one.zone)
+                                                 : tr("%1, %2: %3").arg(beginning(one.quality), one.zone, mark));
+    }
+    sum_->setText(sum_words());
+}
+
+void GradesPage::set_local(const GradeStep& step, int round, const std::optional<int>& value) {
+    const auto found = std::find_if(data_.grades.begin(), data_.grades.end(), [&](const Grade& g) {
+        return g.quality == step.quality && g.zone == step.zone && g.round == round;
+    });
+    if (found != data_.grades.end() && value)
+        found->value = *value;
+    else if (found != data_.grades.end())
+        data_.grades.erase(found);
+    else if (value)
+        data_.grades.append({0, place_.visit, step.zone, step.quality, *value, round});
+}
+
+void GradesPage::grade(int value) {
+    const auto now = step();
+    if (!now) return;
+    const Grade* given = grade_of(data_.grades, *now, round_);
+    before_ = Before{*now, round_, given != nullptr ? std::optional(given->value) : std::nullopt};
+    strip_->set_undo(tr("grade of %1, %2").arg(now->quality, now->zone));
+    keep(*now, round_, value);
+    ++at_;
+    show_list();
+    show_step();
+}
+
+void GradesPage::take_back() {
+    if (!before_) return;
+    const Before before = *before_;
+    before_.reset();
+    strip_->set_undo({});
+    round_ = before.round;
+    keep(before.step, before.round, before.value);
+    show_all();
+    pick(before.step);
+}
+
+// Shown at once, kept behind the window; a refusal brings back what the book holds.
+void GradesPage::keep(const GradeStep& step, int round, const std::optional<int>& value) {
+    set_local(step, round, value);
+    ++keeping_;
+    const Grade grade{0, place_.visit, step.zone, step.quality, value.value_or(0), round};
+    session_.records().start(
+        tr("Keeping the grade"), this,
+        [grade, erase = !value](Book& book, const Progress&) -> Result<work::GradeAgreement> {
+            if (!erase) {
+                if (const auto kept = work::set_grade(book, grade); !kept) return kept.error();
+            } else {
+                const auto all = work::list_grades(book, grade.visit);
+                if (!all) return all.error();
+                for (const Grade& one : *all)
+                    if (one.zone == grade.zone && one.quality == grade.quality && one.round == grade.round)
+                        if (const Status gone = work::erase_grade(book, one.id); !gone) return gone.error();
+            }
+            const auto visit = work::visit_of(book, grade.visit);
+            if (!visit) return visit.error();
+            return work::grade_agreement_of(book, visit->client);
+        },
+        [this, client = data_.client.id, visit = place_.visit](Result<work::GradeAgreement> kept) {
+            if (kept.ok()) {
+                data_.agreement = *kept;
+                strip_->say_kept();
+                show_step();
+                session_.changed(client, visit);
+                --keeping_;
+                return;
+            }
+            --keeping_;
+            strip_->say_not_kept(QString::fromStdString(kept.error().what));
+            before_.reset();
+            strip_->set_undo({});
+            load();
+        });
+}
+
+}  // namespace kempt::desk

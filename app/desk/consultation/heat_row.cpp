@@ -1,0 +1,68 @@
+#include "desk/consultation/heat_row.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+
+#include "desk/look/look.h"
+#include "desk/plan/entry_fields.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/parts.h"
+#include "domain/words.h"
+
+namespace kempt::desk {
+namespace {
+
+// 250: hotter than tools for hair are made; 50 times a week: seven times a day (common practice, own choice).
+constexpr double most_celsius = 250, most_times = 50;
+
+}  // namespace
+
+HeatRow::HeatRow(const HeatTool& tool, QWidget* parent) : QFrame(parent), tool_(tool) {
+    setProperty("panel", "plain");
+    auto* column = column_in(this, 2, 2);
+    auto* head = new QHBoxLayout;
+    name_ = new QComboBox;
+    QStringList names = heat_tools();
+    if (!names.contains(tool.name)) names.prepend(tool.name);
+    name_->addItems(names);
+    name_->setCurrentText(tool.name);
+    name_->setFocusPolicy(Qt::StrongFocus);
+    name_->setAccessibleName(tr("Heat tool"));
+    auto* remove = sign_button(Sign::remove, tr("Take %1 off the list").arg(tool.name));
+    head->addWidget(name_);
+    head->addStretch();
+    head->addWidget(remove);
+    column->addLayout(head);
+    temperature_ = new NumberField(tr("Temperature of the %1").arg(tool.name),
+                                   {most_celsius, 0, 5, tr("°C"), tr("not known"), false});
+    temperature_->set_number(tool.temperature_c);
+    times_ = new NumberField(tr("Times a week of the %1").arg(tool.name),
+                             {most_times, 1, 1, tr("a week"), tr("hardly ever"), false});
+    times_->set_number(tool.times_a_week > 0 ? std::optional(tool.times_a_week) : std::nullopt);
+    wet_ = yes_no_row(tr("%1 on wet hair").arg(beginning(tool.name)));
+    wet_->set_chosen(index_of(tool.on_wet_hair));
+    auto* row = new FlowLayout(measures().gap(3));
+    row->addWidget(labelled(tr("Temperature"), temperature_));
+    row->addWidget(labelled(tr("How often"), times_));
+    row->addWidget(labelled(tr("On wet hair"), wet_));
+    column->addLayout(row);
+    connect(name_, &QComboBox::currentTextChanged, this, [this](const QString& name) {
+        tool_.name = name;
+        emit entered();
+    });
+    connect(temperature_, &NumberField::entered, this, [this] {
+        tool_.temperature_c = temperature_->number();
+        emit entered();
+    });
+    connect(times_, &NumberField::entered, this, [this] {
+        tool_.times_a_week = times_->number().value_or(0);
+        emit entered();
+    });
+    connect(wet_, &ChoiceRow::picked, this, [this](int index) {
+        tool_.on_wet_hair = answer_of(index);
+        emit entered();
+    });
+    connect(remove, &QToolButton::clicked, this, &HeatRow::remove_asked);
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,52 @@
+#include "desk/consultation/kept_strip.h"
+
+#include <QHBoxLayout>
+
+#include "desk/look/look.h"
+#include "desk/widgets/parts.h"
+
+namespace kempt::desk {
+
+KeptStrip::KeptStrip(QWidget* parent) : QFrame(parent) {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(measures().gap(3), 0, 0, 0);
+    words_ = text({}, "soft");
+    undo_ = button(tr("Take back"), "quiet", Sign::undo);
+    row->addWidget(words_, 1);
+    row->addWidget(undo_);
+    connect(undo_, &QPushButton::clicked, this, &KeptStrip::undo_asked);
+    set_undo({});
+    say_nothing_yet();
+}
+
+QString KeptStrip::words() const {
+    return words_->text();
+}
+
+void KeptStrip::say_nothing_yet() {
+    trouble_ = false;
+    set_panel_tone(this, "");
+    words_->setText(tr("Kept as you enter it. What is left open stays not known."));
+}
+
+void KeptStrip::say_kept() {
+    trouble_ = false;
+    set_panel_tone(this, "");
+    words_->setText(tr("Kept."));
+}
+
+void KeptStrip::say_not_kept(const QString& why) {
+    trouble_ = true;
+    set_panel_tone(this, "worse");
+    words_->setText(tr("Not kept: %1 The book holds what stood here before. Correct it, or take it back.").arg(why));
+}
+
+void KeptStrip::set_undo(const QString& words) {
+    undo_->setEnabled(!words.isEmpty());
+    const QString name =
+        words.isEmpty() ? tr("Take the last change back: there is none yet") : tr("Take back: %1 (Ctrl+Z)").arg(words);
+    undo_->setAccessibleName(name);
+    undo_->setToolTip(name);
+}
+
+}  // namespace kempt::desk

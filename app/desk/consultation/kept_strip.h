@@ -1,0 +1,33 @@
+// Says that what was entered is kept, or that it is not and why not; takes the last change back.
+#pragma once
+
+#include <QFrame>
+
+class QLabel;
+class QPushButton;
+
+namespace kempt::desk {
+
+class KeptStrip : public QFrame {
+    Q_OBJECT
+  public:
+    explicit KeptStrip(QWidget* parent = nullptr);
+    void say_nothing_yet();
+    void say_kept();
+    void say_not_kept(const QString& why);
+    // What would be taken back; empty: nothing can be.
+    void set_undo(const QString& words);
+    [[nodiscard]] QPushButton* undo_button() const { return undo_; }
+    [[nodiscard]] QString words() const;
+    [[nodiscard]] bool tells_trouble() const { return trouble_; }
+
+  signals:
+    void undo_asked();
+
+  private:
+    QLabel* words_;
+    QPushButton* undo_;
+    bool trouble_ = false;
+};
+
+}  // namespace kempt::desk

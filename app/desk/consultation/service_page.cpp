@@ -1,0 +1,239 @@
+#include "desk/consultation/service_page.h"
+
+#include <QComboBox>
+#include <QDateEdit>
+#include <QHBoxLayout>
+#include <QShortcut>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include "desk/consultation/kept_strip.h"
+#include "desk/consultation/service_record.h"
+#include "desk/look/look.h"
+#include "desk/plan/entry_fields.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/focus_order.h"
+#include "desk/widgets/parts.h"
+#include "domain/clock.h"
+#include "work/care_state.h"
+#include "work/keep_records.h"
+
+namespace kempt::desk {
+namespace {
+
+constexpr int pause_ms = 500;  // after the last key: between two words, not between two letters
+
+}  // namespace
+
+Result<ServiceData> service_data(Book& book, Id id) {
+    ServiceData data;
+    auto service = work::service_of(book, id);
+    if (!service) return service.error();
+    data.service = std::move(service).value();
+    auto client = work::client_of(book, data.service.client);
+    if (!client) return client.error();
+    data.client = std::move(client).value();
+    const auto state = work::care_state(book, data.client.id, data.service.date);
+    if (!state) return state.error();
+    data.length_mm = state->length_mm;
+    return data;
+}
+
+ServicePage::ServicePage(Session& session, QWidget* parent) : Page(session, parent) {
+    auto* page = scrolled();
+    title_ = text({}, "title");
+    below_ = text({}, "soft");
+    page->addWidget(title_);
+    page->addWidget(below_);
+    kind_ = new QComboBox;
+    kind_->setAccessibleName(tr("What was done"));
+    kind_->setFocusPolicy(Qt::StrongFocus);
+    kind_->setMaxVisibleItems(24);
+    kind_->setMinimumContentsLength(14);
+    kind_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    kind_->setMinimumWidth(measures().px(280));
+    for (const RecordGroup& group : record_groups())
+        for (const QString& kind : group.kinds) kind_->addItem(beginning(kind), kind);
+    day_ = new QDateEdit;
+    day_->setAccessibleName(tr("Day of the service"));
+    day_->setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));  // as date_words
+    day_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
+    day_->setCalendarPopup(true);
+    day_->setMaximumDate(Clock().today());
+    day_->setMinimumWidth(measures().px(150));
+    auto* erase_button = button(tr("Erase"), "quiet", Sign::remove);
+    erase_button->setAccessibleName(tr("Erase this service"));
+    auto* row = new FlowLayout(measures().gap(3));
+    row->addWidget(labelled(tr("What was done"), kind_));
+    row->addWidget(labelled(tr("Day"), day_));
+    row->addWidget(labelled(QStringLiteral(" "), erase_button));
+    page->addLayout(row);
+    strip_ = new KeptStrip;
+    page->addWidget(strip_);
+    body_ = new QVBoxLayout;
+    page->addLayout(qobject_cast<QVBoxLayout*>(body_));
+    page->addStretch();
+
+    pause_.setSingleShot(true);
+    pause_.setInterval(pause_ms);
+    connect(&pause_, &QTimer::timeout, this, [this] { keep(); });
+    connect(strip_, &KeptStrip::undo_asked, this, &ServicePage::take_back);
+    auto* undo = new QShortcut(QKeySequence::Undo, this);
+    undo->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(undo, &QShortcut::activated, this, &ServicePage::take_back);
+    connect(erase_button, &QPushButton::clicked, this, &ServicePage::erase);
+    connect(kind_, &QComboBox::currentIndexChanged, this, [this] {
+        if (filling_) return;
+        Service service = record_ != nullptr ? record_->service() : shown_;
+        service.kind = kind_->currentData().toString();
+        show_service(service);  // other fields
+        kind_->setFocus(Qt::OtherFocusReason);
+        entered();
+    });
+    connect(day_, &QDateEdit::dateChanged, this, [this](const QDate& day) {
+        if (filling_ || record_ == nullptr) return;
+        record_->set_day(day);
+        entered();
+    });
+    connect(&session_, &Session::client_changed, this, [this](Id client) {
+        if (client == place_.client && isVisible() && !keeping_ && !pause_.isActive()) load();
+    });
+}
+
+bool ServicePage::settled() const {
+    return settled_ && !keeping_ && !pause_.isActive();
+}
+
+void ServicePage::show_place(const Place& place) {
+    if (place.service != place_.service) {
+        to_top();
+        before_.reset();
+        strip_->say_nothing_yet();
+    }
+    place_ = place;
+    load();
+}
+
+void ServicePage::put_away(std::function<void()> then) {
+    if (pause_.isActive()) {
+        pause_.stop();
+        keep();
+    }
+    then();
+}
+
+void ServicePage::load() {
+    settled_ = false;
+    session_.ask(
+        session_.records(), tr("Reading the service"), this,
+        [id = place_.service](Book& book, const Progress&) { return service_data(book, id); },
+        [this](const ServiceData& read) {
+            settled_ = true;
+            if (read.service.id == place_.service && !pause_.isActive()) take(read);
+        },
+        [this] { settled_ = true; });
+}
+
+void ServicePage::take(const ServiceData& read) {
+    const bool same_fields = record_ != nullptr && data_.length_mm == read.length_mm;
+    data_ = read;
+    if (!same_fields || !(record_->service() == read.service)) show_service(read.service);
+    show_undo();
+    Trail trail{{data_.client.name, {Where::client, data_.client.id}}};
+    if (place_.visit > 0) trail.append({tr("Visit"), {Where::visit, place_.client, place_.visit}});
+    trail.append({tr("Service"), place_});
+    emit trail_changed(trail);
+}
+
+void ServicePage::show_service(const Service& service) {
+    filling_ = true;
+    shown_ = service;
+    title_->setText(beginning(service.kind));
+    below_->setText(tr("%1  ·  %2").arg(data_.client.name, date_words(service.date)));
+    const int index = kind_->findData(service.kind);
+    kind_->setCurrentIndex(index);
+    day_->setDate(service.date);
+    empty_layout(body_);
+    record_ = new ServiceRecord(service, data_.length_mm, Clock().today());
+    body_->addWidget(record_);
+    connect(record_, &ServiceRecord::entered, this, &ServicePage::entered);
+    filling_ = false;
+    tidy_focus_order_later(this);
+}
+
+void ServicePage::entered() {
+    if (filling_ || record_ == nullptr) return;
+    shown_ = record_->service();
+    below_->setText(tr("%1  ·  %2").arg(data_.client.name, date_words(shown_.date)));
+    pause_.start();
+}
+
+void ServicePage::keep(bool as_undo) {
+    if (shown_ == data_.service || shown_.id == 0) {
+        if (!as_undo) strip_->say_kept();
+        return;
+    }
+    keeping_ = true;
+    const Service service = shown_, before = data_.service;
+    session_.records().start(
+        tr("Keeping the service"), this,
+        [service](Book& book, const Progress&) { return work::change_service(book, service); },
+        [this, service, before, as_undo](Status kept) {
+            if (!kept.ok()) {
+                keeping_ = false;
+                if (place_.service != service.id) return session_.tell(kept.error());  // she has gone on
+                strip_->say_not_kept(QString::fromStdString(kept.error().what));
+                return show_undo();
+            }
+            if (place_.service == service.id) {
+                data_.service = service;
+                before_ = as_undo ? std::nullopt : std::optional(before);
+                strip_->say_kept();
+                show_undo();
+            }
+            session_.changed(service.client, service.visit.value_or(0));  // the other pages read it anew
+            keeping_ = false;
+        });
+}
+
+void ServicePage::show_undo() {
+    if (!(shown_ == data_.service))
+        strip_->set_undo(tr("what was entered last"));
+    else
+        strip_->set_undo(before_ ? tr("the last change of this service") : QString());
+}
+
+void ServicePage::take_back() {
+    if (pause_.isActive()) {  // not in the book yet
+        pause_.stop();
+        show_service(data_.service);
+        strip_->say_kept();
+        return show_undo();
+    }
+    if (!(shown_ == data_.service)) {  // refused by the book
+        show_service(data_.service);
+        strip_->say_kept();
+        return show_undo();
+    }
+    if (!before_) return;
+    show_service(*before_);
+    keep(true);
+}
+
+// The panel that lists services offers to put it back.
+void ServicePage::erase() {
+    pause_.stop();
+    session_.ask(
+        session_.records(), tr("Erasing a service"), this,
+        [id = place_.service](Book& book, const Progress&) { return work::erase_service(book, id); },
+        [this, service = data_.service](Done) {
+            emit session_.service_erased(service);
+            session_.changed(service.client, service.visit.value_or(0));
+            if (place_.visit > 0)
+                emit go({Where::visit, place_.client, place_.visit});
+            else
+                emit go({Where::client, place_.client});
+        });
+}
+
+}  // namespace kempt::desk

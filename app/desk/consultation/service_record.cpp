@@ -1,0 +1,342 @@
+#include "desk/consultation/service_record.h"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "care/client_state.h"
+#include "desk/consultation/day_field.h"
+#include "desk/look/look.h"
+#include "desk/plan/entry_fields.h"
+#include "desk/widgets/columns.h"
+#include "desk/widgets/flow_layout.h"
+#include "desk/widgets/parts.h"
+#include "domain/words.h"
+
+namespace kempt::desk {
+namespace {
+
+// Upper ends of the fields. Four hours: longer than any maker's directions; 250: hotter than irons for hair are made;
+// 20 passes: more than anybody counts (all common practice). 60 days: a patch test before that is of another visit.
+constexpr double longest_minutes = 240, most_celsius = 250, most_passes = 20, most_days = 60;
+
+struct Place {
+    QString words;
+    double from_mm = 0;
+    std::optional<double> to_mm;
+};
+
+// Quick choices; where mid-shaft and ends lie depends on the length of the hair.
+QVector<Place> places(const std::optional<double>& length_mm) {
+    QVector<Place> all{{QObject::tr("all of it"), 0, {}}, {QObject::tr("roots"), 0, care::roots_mm}};
+    const care::Span ends = care::span_of(care::Part::ends, length_mm);
+    if (length_mm && ends.from_mm > care::roots_mm) {
+        all.append({QObject::tr("mid-shaft"), care::roots_mm, std::round(ends.from_mm)});
+        all.append({QObject::tr("ends"), std::round(ends.from_mm), {}});
+    }
+    all.append({QObject::tr("not the roots"), care::roots_mm, {}});
+    return all;
+}
+
+int index_of_place(const QVector<Place>& all, double from_mm, const std::optional<double>& to_mm) {
+    const auto same = [&](const Place& one) {
+        return std::abs(one.from_mm - from_mm) < 0.5 && one.to_mm.has_value() == to_mm.has_value() &&
+               (!to_mm || std::abs(*one.to_mm - *to_mm) < 0.5);
+    };
+    const auto found = std::find_if(all.begin(), all.end(), same);
+    return static_cast<int>(found - all.begin());  // behind the last: another
+}
+
+QBoxLayout* box_in(QBoxLayout* column, const QString& heading) {
+    auto* frame = panel("surface");
+    auto* inside = column_in(frame, 4, 3);
+    inside->addWidget(text(heading, "heading"));
+    column->addWidget(frame);
+    return inside;
+}
+
+}  // namespace
+
+ServiceRecord::ServiceRecord(const Service& service, const std::optional<double>& length_mm, const QDate& today,
+                             QWidget* parent)
+    : QWidget(parent), service_(service), length_mm_(length_mm), today_(today) {
+    auto* outside = column_in(this, 0, 0);
+    auto* columns = new Columns(measures().px(820));
+    add_where(columns->left());
+    add_how(columns->left());
+    columns->left()->addStretch();
+    add_tests(columns->right());
+    add_outcome(columns->right());
+    columns->right()->addStretch();
+    outside->addWidget(columns);
+}
+
+QString ServiceRecord::name_of(const QString& words) const {
+    return tr("%1, %2").arg(words, service_.kind);
+}
+
+void ServiceRecord::focus_first() {
+    if (where_ != nullptr) return where_->focus_chosen();
+    if (to_ != nullptr) return to_->setFocus(Qt::OtherFocusReason);
+    if (at_home_ != nullptr) at_home_->focus_chosen();
+}
+
+void ServiceRecord::add_where(QBoxLayout* column) {
+    QBoxLayout* inside = box_in(column, tr("Where"));
+    if (has(RecordField::cut_length)) {
+        to_ = new LengthField(name_of(tr("Length that was left")), tr("not known"));
+        to_->set_mm(service_.to_mm);
+        connect(to_, &NumberField::entered, this, [this] {
+            service_.to_mm = to_->mm();
+            emit entered();
+        });
+        inside->addWidget(labelled(tr("Length that was left, stretched straight"), to_), 0, Qt::AlignLeft);
+    }
+    if (has(RecordField::stretch)) add_stretch(inside);
+    if (has(RecordField::sections)) add_sections(inside);
+    at_home_ = new ChoiceRow(name_of(tr("Done")), {tr("by a stylist"), tr("at home"), tr("unknown")});
+    at_home_->set_chosen(!service_.at_home ? 2 : *service_.at_home ? 1 : 0);
+    connect(at_home_, &ChoiceRow::picked, this, [this](int index) {
+        service_.at_home = index > 1 ? std::nullopt : std::optional(index == 1);
+        emit entered();
+    });
+    inside->addWidget(labelled(tr("Done"), at_home_));
+}
+
+void ServiceRecord::add_stretch(QBoxLayout* column) {
+    QStringList words;
+    for (const Place& one : places(length_mm_)) words.append(one.words);
+    words.append(tr("other"));
+    where_ = new ChoiceRow(name_of(tr("Which part of the hair")), words);
+    column->addWidget(labelled(tr("Which part of the hair, as long as it was that day"), where_));
+    from_ = new LengthField(name_of(tr("Beginning, from the scalp")), tr("the scalp"));
+    to_ = new LengthField(name_of(tr("End, from the scalp")), tr("the ends"));
+    auto* row = new FlowLayout(measures().gap(3));
+    row->addWidget(labelled(tr("From"), from_));
+    row->addWidget(labelled(tr("To"), to_));
+    column->addLayout(row);
+    if (!length_mm_)
+        column->addWidget(text(tr("How long her hair was is not known: mid-shaft and ends need it."), "caption"));
+    show_where();
+    connect(where_, &ChoiceRow::picked, this, [this](int index) {
+        const QVector<Place> all = places(length_mm_);
+        if (index >= all.size()) {
+            from_->setFocus(Qt::OtherFocusReason);
+            return;
+        }
+        service_.from_mm = all[index].from_mm;
+        service_.to_mm = all[index].to_mm;
+        show_where();
+        emit entered();
+    });
+    const auto typed = [this] {
+        service_.from_mm = from_->mm().value_or(0);
+        service_.to_mm = to_->mm();
+        where_->set_chosen(index_of_place(places(length_mm_), service_.from_mm, service_.to_mm));
+        emit entered();
+    };
+    connect(from_, &NumberField::entered, this, typed);
+    connect(to_, &NumberField::entered, this, typed);
+}
+
+void ServiceRecord::show_where() {
+    where_->set_chosen(index_of_place(places(length_mm_), service_.from_mm, service_.to_mm));
+    from_->set_mm(service_.from_mm > 0 ? std::optional(service_.from_mm) : std::nullopt);
+    to_->set_mm(service_.to_mm);
+}
+
+// None chosen: the whole head.
+void ServiceRecord::add_sections(QBoxLayout* column) {
+    auto* box = new QWidget;
+    auto* inside = column_in(box, 0, 0);
+    auto* said = text({}, "caption");
+    inside->addWidget(said);
+    auto* row = new FlowLayout(measures().gap(1));
+    const auto say = [this, said] {
+        said->setText(service_.sections.isEmpty() ? tr("Head sections: the whole head, unless some are chosen")
+                                                  : tr("Head sections: only those chosen"));
+    };
+    for (const QString& name : head_sections()) {
+        auto* check = new QCheckBox(name);
+        check->setAccessibleName(name_of(tr("Head section %1").arg(name)));
+        check->setChecked(service_.sections.contains(name));
+        sections_.insert(name, check);
+        connect(check, &QCheckBox::toggled, this, [this, say] {
+            service_.sections.clear();
+            for (const QString& one : head_sections())
+                if (sections_.value(one)->isChecked()) service_.sections.append(one);
+            say();
+            emit entered();
+        });
+        row->addWidget(check);
+    }
+    say();
+    inside->addLayout(row);
+    column->addWidget(box);
+}
+
+NumberField* ServiceRecord::add_number(QLayout* row, RecordField field, const QString& words, double most,
+                                       const QString& unit, std::optional<double> Service::*member) {
+    auto* number = new NumberField(name_of(words), {most, 0, 1, unit, tr("not known"), false});
+    number->setSingleStep(unit == tr("min") ? 1 : 5);
+    number->set_number(service_.*member);
+    connect(number, &NumberField::entered, this, [this, number, member] {
+        service_.*member = number->number();
+        emit entered();
+    });
+    if (!numbers_.contains(static_cast<int>(field))) numbers_.insert(static_cast<int>(field), number);
+    row->addWidget(labelled(words, number));
+    return number;
+}
+
+void ServiceRecord::add_how(QBoxLayout* column) {
+    if (!has(RecordField::strength) && !has(RecordField::minutes) && !has(RecordField::temperature) &&
+        !has(RecordField::passes))
+        return;
+    QBoxLayout* inside = box_in(column, tr("With what, how long"));
+    if (has(RecordField::strength)) {
+        auto* strength = new ChoiceRow(name_of(tr("Strength")), QStringList(strengths()) << tr("unknown"));
+        const qsizetype now = strengths().indexOf(service_.strength);
+        strength->set_chosen(static_cast<int>(now < 0 ? strengths().size() : now));
+        connect(strength, &ChoiceRow::picked, this, [this](int index) {
+            service_.strength = strengths().value(index);
+            emit entered();
+        });
+        choices_.insert(static_cast<int>(RecordField::strength), strength);
+        inside->addWidget(labelled(tr("Strength"), strength));
+    }
+    auto* row = new FlowLayout(measures().gap(3));
+    inside->addLayout(row);
+    if (has(RecordField::minutes)) {
+        (void)add_number(row, RecordField::minutes, tr("Minutes, first stroke to rinse"), longest_minutes, tr("min"),
+                         &Service::minutes);
+        (void)add_number(row, RecordField::minutes, tr("Maker's maximum"), longest_minutes, tr("min"),
+                         &Service::most_minutes);
+    }
+    if (has(RecordField::temperature))
+        (void)add_number(row, RecordField::temperature, tr("Temperature"), most_celsius, tr("°C"),
+                         &Service::temperature_c);
+    if (!has(RecordField::passes)) return;
+    auto* passes =
+        new NumberField(name_of(tr("Passes over a strand")), {most_passes, 0, 1, tr("times"), tr("not known"), false});
+    passes->set_number(service_.passes ? std::optional<double>(*service_.passes) : std::nullopt);
+    connect(passes, &NumberField::entered, this, [this, passes] {
+        const auto value = passes->number();
+        service_.passes = value ? std::optional(static_cast<int>(*value)) : std::nullopt;
+        emit entered();
+    });
+    numbers_.insert(static_cast<int>(RecordField::passes), passes);
+    row->addWidget(labelled(tr("Passes over a strand"), passes));
+}
+
+ChoiceRow* ServiceRecord::add_test(QBoxLayout* column, RecordField field, const QString& words,
+                                   QString Service::*member) {
+    auto* choice = new ChoiceRow(name_of(words), {tr("passed"), tr("failed"), tr("none, or unknown")});
+    const qsizetype now = test_results().indexOf(service_.*member);
+    choice->set_chosen(now < 0 ? 2 : static_cast<int>(now));
+    connect(choice, &ChoiceRow::picked, this, [this, member](int index) {
+        service_.*member = test_results().value(index);
+        emit entered();
+    });
+    choices_.insert(static_cast<int>(field), choice);
+    column->addWidget(labelled(words, choice));
+    return choice;
+}
+
+void ServiceRecord::add_tests(QBoxLayout* column) {
+    if (!has(RecordField::strand_test) && !has(RecordField::patch_test)) return;
+    QBoxLayout* inside = box_in(column, tr("Tests before it"));
+    if (has(RecordField::strand_test))
+        (void)add_test(inside, RecordField::strand_test, tr("Strand test"), &Service::strand_test);
+    if (!has(RecordField::patch_test)) return;
+    (void)add_test(inside, RecordField::patch_test, tr("Patch test"), &Service::patch_test);
+    patch_days_ = new NumberField(name_of(tr("Days before it on which the patch test was put on")),
+                                  {most_days, 0, 1, tr("days before"), tr("not known"), true});
+    if (service_.patch_test_on)
+        patch_days_->set_number(static_cast<double>(service_.patch_test_on->daysTo(service_.date)));
+    connect(patch_days_, &NumberField::entered, this, [this] {
+        const auto days = patch_days_->number();
+        service_.patch_test_on =
+            days ? std::optional(service_.date.addDays(-static_cast<qint64>(*days))) : std::nullopt;
+        emit entered();
+    });
+    patch_where_ = new QLineEdit(service_.patch_test_where);
+    patch_where_->setAccessibleName(name_of(tr("Where the patch test was put")));
+    patch_where_->setPlaceholderText(tr("behind the left ear"));
+    patch_where_->setMinimumWidth(measures().px(190));
+    connect(patch_where_, &QLineEdit::textEdited, this, [this](const QString& words) {
+        service_.patch_test_where = words.trimmed();
+        emit entered();
+    });
+    auto* row = new FlowLayout(measures().gap(3));
+    row->addWidget(labelled(tr("Put on"), patch_days_));
+    row->addWidget(labelled(tr("Where on the skin"), patch_where_));
+    inside->addLayout(row);
+}
+
+ChoiceRow* ServiceRecord::add_yes_no(QBoxLayout* column, const QString& words, std::optional<bool> Service::*member) {
+    ChoiceRow* choice = yes_no_row(name_of(words));
+    choice->set_chosen(index_of(service_.*member));
+    connect(choice, &ChoiceRow::picked, this, [this, member](int index) {
+        service_.*member = answer_of(index);
+        emit entered();
+    });
+    column->addWidget(labelled(words, choice));
+    return choice;
+}
+
+QPlainTextEdit* ServiceRecord::add_words(QBoxLayout* column, const QString& words, const QString& hint,
+                                         QString Service::*member) {
+    auto* field = new QPlainTextEdit(service_.*member);
+    field->setTabChangesFocus(true);
+    field->setAccessibleName(name_of(words));
+    field->setPlaceholderText(hint);
+    field->setFixedHeight(measures().px(64));
+    connect(field, &QPlainTextEdit::textChanged, this, [this, field, member] {
+        service_.*member = field->toPlainText().trimmed();
+        emit entered();
+    });
+    column->addWidget(labelled(words, field));
+    return field;
+}
+
+void ServiceRecord::add_outcome(QBoxLayout* column) {
+    QBoxLayout* inside = box_in(column, tr("How it turned out"));
+    if (has(RecordField::reaction))
+        choices_.insert(static_cast<int>(RecordField::reaction),
+                        add_yes_no(inside, tr("Reaction of scalp or skin"), &Service::reaction));
+    result_ = add_words(inside, tr("Result, in your words"), tr("even, a little dry at the ends"), &Service::result);
+    if (has(RecordField::line)) add_line(inside);
+    note_ = add_words(inside, tr("Note"), tr("product, mixture, anything else"), &Service::note);
+}
+
+// A measured line and its day go together: without a day of its own it is of today.
+void ServiceRecord::add_line(QBoxLayout* column) {
+    auto* line = new LengthField(name_of(tr("Its line of demarcation, from the scalp")), tr("not measured"));
+    line->set_mm(service_.line_mm);
+    line_day_ = new DayField(name_of(tr("Day on which its line was measured")), today_);
+    line_day_->set_day(service_.line_on);
+    numbers_.insert(static_cast<int>(RecordField::line), line);
+    connect(line, &NumberField::entered, this, [this, line] {
+        service_.line_mm = line->mm();
+        if (service_.line_mm && !service_.line_on) line_day_->set_day(today_);
+        if (!service_.line_mm) line_day_->set_day(std::nullopt);
+        service_.line_on = line_day_->day();
+        emit entered();
+    });
+    connect(line_day_, &DayField::entered, this, [this] {
+        if (!service_.line_mm) return;  // a day without a line says nothing
+        service_.line_on = line_day_->day();
+        emit entered();
+    });
+    auto* row = new FlowLayout(measures().gap(3));
+    row->addWidget(labelled(tr("Its line of demarcation now, by tape"), line));
+    row->addWidget(labelled(tr("Measured on"), line_day_));
+    column->addLayout(row);
+}
+
+}  // namespace kempt::desk
