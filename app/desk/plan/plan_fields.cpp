@@ -56,6 +56,22 @@ bool wants(care::Kind kind, PlanField field) {
     return false;
 }
 
+bool is_yes_no(PlanField field) {
+    switch (field) {
+        case PlanField::scalp:
+        case PlanField::wet:
+        case PlanField::protectant:
+        case PlanField::formaldehyde:
+        case PlanField::data_sheet:
+        case PlanField::at_home:
+        case PlanField::tight:
+        case PlanField::adds_hair:
+            return true;
+        default:
+            return false;
+    }
+}
+
 QVector<KindGroup> kind_groups() {
     using enum care::Kind;
     return {{QObject::tr("Straighten, perm"),

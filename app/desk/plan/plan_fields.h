@@ -31,6 +31,9 @@ enum class PlanField {
 
 [[nodiscard]] bool wants(care::Kind kind, PlanField field);
 
+// A field that is answered by yes or no.
+[[nodiscard]] bool is_yes_no(PlanField field);
+
 // Kinds as they are offered, by what they do. Kinds that only a record knows (lye or not: nobody knows) are not.
 struct KindGroup {
     QString name;

@@ -34,6 +34,11 @@ QHash<QString, Weight> weights_of(const work::CarePlan& plan) {
     return all;
 }
 
+// A stretch stands below them.
+int rows_in(const QBoxLayout* side) {
+    return side->count() - 1;
+}
+
 bool has_control(AnswerBy by) {
     return by != AnswerBy::field && by != AnswerBy::record && by != AnswerBy::elsewhere;
 }
@@ -49,9 +54,13 @@ QuestionsPanel::QuestionsPanel(QWidget* parent) : QFrame(parent) {
     const QStringList names{tr("A stop hangs on these"), tr("A caution hangs on these"), tr("A note hangs on these"),
                             tr("Looked at, graded or measured"), tr("Answered before")};
     for (int i = 0; i < group_count; ++i) {
-        auto* box = new QWidget;
-        auto* rows = column_in(box, 0, 1.5);
-        groups_.append(rows);
+        auto* box = new Columns(measures().px(900));
+        box->set_shares(1, 1);
+        for (QBoxLayout* side : {box->left(), box->right()}) {
+            side->setSpacing(measures().gap(1.5));
+            side->addStretch();
+        }
+        groups_.append(box);
         if (i == on_stop || i == on_caution) {
             auto* heading = text(names[i], "lead");
             headings_.append(heading);
@@ -81,7 +90,12 @@ QPushButton* QuestionsPanel::fold(const QString& words, QWidget* box) {
 void QuestionsPanel::begin() {
     flush();
     rows_.clear();
-    for (QBoxLayout* group : groups_) empty_layout(group);
+    for (Columns* group : groups_) {
+        for (QBoxLayout* side : {group->left(), group->right()}) {
+            empty_layout(side);
+            side->addStretch();
+        }
+    }
     for (QPushButton* press : folds_) press->setChecked(false);
 }
 
@@ -205,7 +219,9 @@ void QuestionsPanel::add_row(const Answering& answering, int group, bool on_form
     add_controls(row, box->right(), on_form);
     box->right()->addStretch();
     row.box = box;
-    groups_[group]->addWidget(box);
+    Columns* sides = groups_[group];
+    QBoxLayout* side = rows_in(sides->left()) > rows_in(sides->right()) ? sides->right() : sides->left();
+    side->insertWidget(rows_in(side), box);
     rows_.insert(answering.sentence, row);
 }
 
@@ -242,7 +258,7 @@ void QuestionsPanel::add_answered(const PlanData& told) {
 }
 
 void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& told,
-                                    const QVector<PlanField>& on_forms) {
+                                    const QVector<PlanField>& on_forms, const QVector<PlanField>& open_fields) {
     const QHash<QString, Weight> weights = weights_of(plan);
     for (Row& row : rows_) row.asked = false;
     open_ = 0;
@@ -250,8 +266,11 @@ void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& 
         const QString sentence = QString::fromStdString(question);
         const Weight weight = weights.value(sentence);
         auto row = rows_.find(sentence);
+        auto answering = answering_of(sentence);
+        // Asked of a service whose kind has no such thing: there is nowhere to enter it.
+        if (answering && answering->field && !is_yes_no(*answering->field) && !open_fields.contains(*answering->field))
+            continue;
         if (row == rows_.end()) {
-            auto answering = answering_of(sentence);
             if (!answering) answering = Answering{AnswerBy::elsewhere, sentence, sentence, {}};
             const int group = answering->by == AnswerBy::elsewhere || answering->by == AnswerBy::record
                                   ? elsewhere
@@ -278,7 +297,8 @@ void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& 
         // Nobody asks any more, and nothing was told.
         row->box->hide();
         row->box->deleteLater();
-        groups_[row->group]->removeWidget(row->box);
+        groups_[row->group]->left()->removeWidget(row->box);
+        groups_[row->group]->right()->removeWidget(row->box);
         gone.append(row.key());
     }
     for (const QString& sentence : gone) rows_.remove(sentence);
@@ -290,10 +310,11 @@ void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& 
 
 void QuestionsPanel::show_groups() {
     for (int i = 0; i < group_count; ++i) {
-        const bool any = groups_[i]->count() > 0;
+        const int count = rows_in(groups_[i]->left()) + rows_in(groups_[i]->right());
+        const bool any = count > 0;
         if (QPushButton* press = folds_.value(i)) {
             const QString words = press->property("words").toString();
-            press->setText(tr("%1 (%2)").arg(words).arg(groups_[i]->count()));
+            press->setText(tr("%1 (%2)").arg(words).arg(count));
             press->setAccessibleName(press->text());
             press->setVisible(any);
             folded_[i]->setVisible(any && press->isChecked());

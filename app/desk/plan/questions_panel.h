@@ -15,6 +15,7 @@ class QPushButton;
 namespace kempt::desk {
 
 class ChoiceRow;
+class Columns;
 class NumberField;
 
 class QuestionsPanel : public QFrame {
@@ -23,8 +24,10 @@ class QuestionsPanel : public QFrame {
     explicit QuestionsPanel(QWidget* parent = nullptr);
     // Another client: no row stays.
     void begin();
-    // on_forms: fields that a planned service shows; the others are answered here for all of them.
-    void show_questions(const work::CarePlan& plan, const PlanData& told, const QVector<PlanField>& on_forms);
+    // on_forms: fields that a planned service shows, and those of them that are open; what is asked for beside them is
+    // answered here for all services.
+    void show_questions(const work::CarePlan& plan, const PlanData& told, const QVector<PlanField>& on_forms,
+                        const QVector<PlanField>& open_fields);
     // Keeps numbers that are still being typed.
     void flush();
     [[nodiscard]] ChoiceRow* choice(const QString& fact) const;
@@ -60,7 +63,7 @@ class QuestionsPanel : public QFrame {
     QHash<QString, QString> why_;
     QLabel* sum_;
     QVector<QLabel*> headings_;
-    QVector<QBoxLayout*> groups_;
+    QVector<Columns*> groups_;
     QHash<int, QWidget*> folded_;  // groups that are opened by a press
     QHash<int, QPushButton*> folds_;
     QTimer typing_;

@@ -373,6 +373,26 @@ BOOST_AUTO_TEST_CASE(a_retouch_is_proposed_where_there_is_something_to_grow_away
     BOOST_TEST(!plan->form(1)->service().new_growth_only);
 }
 
+BOOST_AUTO_TEST_CASE(a_kind_is_not_asked_for_what_it_does_not_have) {
+    open_plan();
+    add(care::Kind::heat_styling);
+    for (const QPushButton* one : plan->questions()->findChildren<QPushButton*>())
+        if (one->isVisible() && one->text() == "Enter it") {
+            const QString asked = one->accessibleName();
+            BOOST_TEST(!asked.contains("patch test"), asked.toStdString());
+            BOOST_TEST(!asked.contains("strand test"), asked.toStdString());
+            BOOST_TEST(!asked.contains("longest time"), asked.toStdString());
+        }
+    BOOST_TEST((plan->questions()->choice("at_home") == nullptr));
+    // What it does have leads to its field.
+    QPushButton* protectant = nullptr;
+    for (QPushButton* one : plan->questions()->findChildren<QPushButton*>())
+        if (one->accessibleName().contains("heat protectant")) protectant = one;  // folded away: a note
+    BOOST_REQUIRE(protectant != nullptr);
+    protectant->click();
+    BOOST_TEST(plan->form(0)->choice(PlanField::protectant)->isAncestorOf(window->focusWidget()));
+}
+
 BOOST_AUTO_TEST_CASE(numbers_and_habits_that_are_told_are_kept) {
     open_plan();
     add(care::Kind::permanent);
