@@ -13,6 +13,7 @@ struct Traits {
     Better better;
     double within_sd;  // calibrated on repeat shots as docs/reliability.md says; 0: none yet
     double setup_sd;   // likewise
+    bool of_logarithm = false;
 };
 
 // Direction: what a recovering client hopes for. Fill depth is the depth at which coverage reaches half of its inner
@@ -36,9 +37,9 @@ constexpr std::array<Traits, 21> table{{
     {"short_share", "Share of short strands", Better::lower, 1.5, 1.5},
     {"strands", "Strands combed out", Better::lower, 0.8, 0.5},
     {"strand_median", "Length of the combed-out strands", Better::higher, 13, 0},
-    {"curve_diameter", "Curve diameter", Better::neither, 0, 0},
-    {"wave_ratio", "Wave ratio", Better::neither, 0, 0},
-    {"strand_length", "Strand length", Better::neither, 0, 0},
+    {"curve_diameter", "Curve diameter", Better::neither, 0.025, 0.07, true},
+    {"wave_ratio", "Wave ratio", Better::neither, 0.015, 0.11, true},
+    {"strand_length", "Strand length", Better::neither, 0.01, 0.003, true},
 }};
 
 const Traits* find(const std::string& reading) {
@@ -61,6 +62,11 @@ double default_within_sd(const std::string& reading) {
 double default_setup_sd(const std::string& reading) {
     const Traits* row = find(reading);
     return row ? row->setup_sd : 0;
+}
+
+bool scatters_with_value(const std::string& reading) {
+    const Traits* row = find(reading);
+    return row != nullptr && row->of_logarithm;
 }
 
 std::string sentence_name(const std::string& reading) {

@@ -40,6 +40,15 @@ Spread pooled_within_sd(const std::vector<std::vector<double>>& groups) {
     return df > 0 ? Spread{std::sqrt(squares / df), df} : Spread{};
 }
 
+Spread pooled_for(const std::string& reading, std::vector<std::vector<double>> groups) {
+    if (!scatters_with_value(reading)) return pooled_within_sd(groups);
+    for (auto& group : groups)
+        for (double& value : group) value = value > 0 ? std::log(value) : std::numeric_limits<double>::quiet_NaN();
+    Spread spread = pooled_within_sd(groups);
+    spread.of_logarithm = true;
+    return spread;
+}
+
 Spread combine_spread(const Spread& client, const Spread& book, double default_sd, double default_df) {
     const double setup = std::max(client.setup_sd, book.setup_sd);
     const double own_df = known(client) ? client.df : 0;
@@ -63,6 +72,7 @@ Spread combine_spread(const Spread& client, const Spread& book, double default_s
 Spread spread_for(const std::string& reading, const Spread& client, const Spread& book) {
     Spread spread = combine_spread(client, book, default_within_sd(reading));
     spread.setup_sd = std::max(spread.setup_sd, default_setup_sd(reading));
+    spread.of_logarithm = scatters_with_value(reading);
     return spread;
 }
 
@@ -70,6 +80,10 @@ double smallest_detectable_change(const Spread& spread, int n1, int n2) {
     if (n1 < 1 || n2 < 1 || !known(spread)) return std::numeric_limits<double>::quiet_NaN();
     const double variance = spread.sd * spread.sd * (1.0 / n1 + 1.0 / n2) + 2 * spread.setup_sd * spread.setup_sd;
     return student_t_quantile(0.975, spread.df) * std::sqrt(variance);
+}
+
+double difference_of_logarithm(double d, double geometric_mean) {
+    return 2 * geometric_mean * std::sinh(d / 2);
 }
 
 }  // namespace kempt::change

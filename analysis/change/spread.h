@@ -7,14 +7,19 @@
 namespace kempt::change {
 
 struct Spread {
-    double sd = 0;        // standard deviation of one shot within a visit, in the reading's unit
+    double sd = 0;        // standard deviation of one shot within a visit, in the reading's unit or of its logarithm
     double df = 0;        // degrees of freedom behind it; infinity when it is known beyond doubt; 0: nothing is known
     double setup_sd = 0;  // SD between visits that repeat shots cannot show; taken as known
+    bool of_logarithm = false;  // both SDs are of the natural logarithm (scatters_with_value)
 };
 
 // Pooled within-group SD of groups of repeat shots (groups of one add nothing, values that are not finite are left
 // out). df 0 when no group has two.
 [[nodiscard]] Spread pooled_within_sd(const std::vector<std::vector<double>>& groups);
+
+// The same for a reading by name: of the logarithms where its scatter grows with the value (values not above 0 are then
+// left out).
+[[nodiscard]] Spread pooled_for(const std::string& reading, std::vector<std::vector<double>> groups);
 
 // The spread to judge one client by. Her own repeats count in full; once 30 df stand behind them, or when they are
 // clearly wider than what the book and the default expect, they stand alone. Else an expected variance worth at most
@@ -23,11 +28,16 @@ struct Spread {
 // default_sd <= 0: no default. df 0 in the result: nothing is known.
 [[nodiscard]] Spread combine_spread(const Spread& client, const Spread& book, double default_sd, double default_df = 8);
 
-// The same for a reading by name, with both of its documented defaults: within-visit SD and set-up SD.
+// The same for a reading by name (spreads by pooled_for), with both of its documented defaults: within-visit SD and
+// set-up SD.
 [[nodiscard]] Spread spread_for(const std::string& reading, const Spread& client, const Spread& book);
 
 // Smallest detectable change at 95 % between means of n1 and n2 shots:
-// t(0.975, df) * sqrt(sd^2 (1/n1 + 1/n2) + 2 setup_sd^2). NaN when the spread is not known or n1 or n2 < 1.
+// t(0.975, df) * sqrt(sd^2 (1/n1 + 1/n2) + 2 setup_sd^2), on the spread's own scale. NaN when the spread is not known
+// or n1 or n2 < 1.
 [[nodiscard]] double smallest_detectable_change(const Spread& spread, int n1, int n2);
+
+// A change d of the logarithm as a difference between two values of this geometric mean: b - a = 2 m sinh(d / 2).
+[[nodiscard]] double difference_of_logarithm(double d, double geometric_mean);
 
 }  // namespace kempt::change

@@ -135,8 +135,10 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
     const std::vector<double> before = finite(from.shots), after = finite(to.shots);
     Judgement judgement;
     if (!before.empty() && !after.empty() && from.unit == to.unit) judgement.difference = mean(after) - mean(before);
-    const double smallest =
+    double smallest =
         smallest_detectable_change(spread, static_cast<int>(before.size()), static_cast<int>(after.size()));
+    if (spread.of_logarithm && !before.empty() && !after.empty())
+        smallest = difference_of_logarithm(smallest, std::sqrt(mean(before) * mean(after)));
     // Without any scatter there is no telling chance from change.
     const bool spread_known = std::isfinite(smallest) && smallest > 0;
     if (spread_known) judgement.smallest_detectable = smallest;

@@ -86,6 +86,7 @@ QJsonObject series_json(const Series& series) {
             {"visits", visits},
             {"spread", QJsonObject{{"sd", rounded(series.spread.sd)},
                                    {"setup_sd", rounded(series.spread.setup_sd)},
+                                   {"of_logarithm", series.spread.of_logarithm},
                                    {"df", fixed ? QJsonValue::Null : QJsonValue(rounded(series.spread.df))},
                                    {"text", series.spread_from}}},
             {"verdicts", verdicts},

@@ -50,8 +50,8 @@ Status add_series(Book& book, Id client, View view, const QString& reading, cons
     series.unit = readings->front().reading.unit;
     series.visits = points_from(readings.value());
     const auto own_groups = repeat_groups(readings.value());
-    const change::Spread own = change::pooled_within_sd(own_groups);
-    const change::Spread rest = change::pooled_within_sd(repeat_groups(book_readings, client, view));
+    const change::Spread own = change::pooled_for(reading.toStdString(), own_groups);
+    const change::Spread rest = change::pooled_for(reading.toStdString(), repeat_groups(book_readings, client, view));
     series.spread = change::spread_for(reading.toStdString(), own, rest);
     series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, length);
     add_noise(series.visits, series.spread, series.unit);

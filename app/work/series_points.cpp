@@ -134,6 +134,11 @@ void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, co
         // What repeat shots cannot show lies between visits, so more shots do not lessen it.
         const double half =
             change::student_t_quantile(0.975, spread.df) * std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);
+        if (spread.of_logarithm) {
+            point.low = *point.mean * std::exp(-half);
+            point.high = *point.mean * std::exp(half);
+            continue;
+        }
         // No reading can be below nothing, and no share above all.
         point.low = std::max(0.0, *point.mean - half);
         point.high = unit == u"%" ? std::min(100.0, *point.mean + half) : *point.mean + half;

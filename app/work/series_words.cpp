@@ -141,11 +141,14 @@ QString sentence_start(QString words) {
 QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups,
                         const Series& series, LengthUnit length) {
     const ForPeople people(series, length);
+    const QString setup = series.spread.of_logarithm
+                              ? QStringLiteral("%1 % of the value").arg(number(100 * series.spread.setup_sd))
+                              : people.figure(series.spread.setup_sd) + QLatin1Char(' ') + people.unit();
     const QString more = series.spread.setup_sd > 0
                              ? QStringLiteral(
                                    " To it comes what repeat shots cannot show, light and position that "
-                                   "differ from one visit to the next: a standard deviation of %1 %2.")
-                                   .arg(people.figure(series.spread.setup_sd), people.unit())
+                                   "differ from one visit to the next: a standard deviation of %1.")
+                                   .arg(setup)
                              : QString();
     if (client.df >= 30)
         return QStringLiteral("The noise comes from this client's own repeat shots at %1 visits.").arg(client_groups) +

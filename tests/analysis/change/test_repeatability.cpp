@@ -119,10 +119,37 @@ BOOST_AUTO_TEST_CASE(spreads_are_weighed_client_first_then_book_then_default) {
     BOOST_TEST(combine_spread({1, 4, 0.5}, {2, 9}, 1.2).setup_sd == 0.5);
 }
 
+BOOST_AUTO_TEST_CASE(scatter_that_grows_with_the_value_is_pooled_and_judged_as_a_ratio) {
+    // Groups of 10 and of 100 that scatter by the same share stand for one SD of the logarithm.
+    const double share = 0.04, up = std::exp(share), down = std::exp(-share);
+    const Spread spread = pooled_for("curve_diameter", {{10 * up, 10 * down}, {100 * up, 100 * down}, {0, 5}});
+    BOOST_TEST(spread.of_logarithm);
+    BOOST_TEST(spread.df == 2);
+    BOOST_TEST(std::abs(spread.sd - share * std::sqrt(2.0)) < 1e-12);
+    BOOST_TEST(!pooled_for("edge_coverage", {{10, 12}}).of_logarithm);
+
+    // The verdict asks for a ratio: just below and just above it, at a small curl and at a large one.
+    const Spread judged = spread_for("curve_diameter", spread, {});
+    const double ratio = std::exp(smallest_detectable_change(judged, 2, 2));
+    for (const double mm : {6.0, 90.0}) {
+        const VisitValue before{{mm, mm}, {}, "mm"};
+        const auto verdict_at = [&](double of) {
+            return judge("curve_diameter", before, {{of * mm, of * mm}, {}, "mm"}, judged);
+        };
+        BOOST_TEST((verdict_at(ratio * 0.999).verdict == Verdict::no_detectable_change));
+        BOOST_TEST((verdict_at(ratio * 1.001).verdict == Verdict::changed));
+        BOOST_TEST((verdict_at(1 / ratio * 1.001).verdict == Verdict::no_detectable_change));
+        BOOST_TEST((verdict_at(1 / ratio * 0.999).verdict == Verdict::changed));
+    }
+    // Small shares are nearly differences.
+    BOOST_TEST(std::abs(difference_of_logarithm(0.01, 50) - 0.5) < 1e-5);
+}
+
 BOOST_AUTO_TEST_CASE(every_reading_of_edges_and_strands_has_a_default_and_a_direction) {
     for (const char* reading : {"edge_coverage", "edge_strands", "fill_depth", "bare_length", "length_density"})
         BOOST_TEST(default_within_sd(reading) > 0, reading);
-    for (const char* reading : {"strands", "strand_median", "short_share"})
+    for (const char* reading :
+         {"strands", "strand_median", "short_share", "curve_diameter", "wave_ratio", "strand_length"})
         BOOST_TEST(default_within_sd(reading) > 0, reading);
     BOOST_TEST((better_direction("edge_coverage") == Better::higher));
     BOOST_TEST((better_direction("edge_strands") == Better::higher));

@@ -107,7 +107,7 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
         std::vector<std::vector<double>> book;
         for (const auto& [key, visits] : pairs)
             for (const Visit& visit : visits) book.push_back(visit.shots);
-        const Spread rest = pooled_within_sd(book);
+        const Spread rest = pooled_for(spec.reading, book);
         int unchanged = 0, called = 0, changed = 0, found = 0;
         double change = 0;
         std::vector<double> smallest;
@@ -115,7 +115,7 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
             const auto& [a, b, c] = visits;
             const auto judged = [&](const Visit& from, const Visit& to) {
                 return judge(spec.reading, {from.shots, {}, ""}, {to.shots, {}, ""},
-                             spread_for(spec.reading, pooled_within_sd({from.shots, to.shots}), rest));
+                             spread_for(spec.reading, pooled_for(spec.reading, {from.shots, to.shots}), rest));
             };
             if (a.shots.size() >= 2 && b.shots.size() >= 2) {
                 const Judgement verdict = judged(a, b);
@@ -138,7 +138,8 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
         std::sort(smallest.begin(), smallest.end());
         out << "| `" << spec.reading << "` | " << unchanged << " | " << fixed(100.0 * called / unchanged, 1) << " % | "
             << changed << " (" << fixed(change / changed, 2) << " " << spec.unit << ") | "
-            << fixed(100.0 * found / changed, 1) << " % | " << fixed(rest.sd, 2) << " " << spec.unit << " | "
+            << fixed(100.0 * found / changed, 1) << " % | "
+            << (rest.of_logarithm ? fixed(100 * rest.sd, 1) + " %" : fixed(rest.sd, 2) + " " + spec.unit) << " | "
             << fixed(smallest.empty() ? std::nan("") : smallest[smallest.size() / 2], 2) << " |\n";
     }
     out << "\n";
