@@ -2,7 +2,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
+#include <QRegularExpression>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -18,20 +18,41 @@ void set_tone(QLabel* label, const char* tone) {
     label->style()->polish(label);
 }
 
+// "may", "sep", "sept", "september": three letters and more of a month; 0: none.
+int month_of(const QString& word) {
+    static const QStringList months{QStringLiteral("january"), QStringLiteral("february"), QStringLiteral("march"),
+                                    QStringLiteral("april"),   QStringLiteral("may"),      QStringLiteral("june"),
+                                    QStringLiteral("july"),    QStringLiteral("august"),   QStringLiteral("september"),
+                                    QStringLiteral("october"), QStringLiteral("november"), QStringLiteral("december")};
+    for (int i = 0; i < months.size(); ++i)
+        if (months[i].startsWith(word)) return i + 1;
+    return 0;
+}
+
 }  // namespace
 
 std::optional<QDate> day_from(const QString& words, const QDate& today, bool coarse) {
     const QString plain = words.simplified().toLower();
     if (plain == QObject::tr("today")) return today;
     if (plain == QObject::tr("yesterday")) return today.addDays(-1);
-    const QLocale english(QLocale::English, QLocale::UnitedKingdom);  // as date_words
-    QStringList formats{QStringLiteral("yyyy-M-d"), QStringLiteral("d.M.yyyy"), QStringLiteral("d MMM yyyy"),
-                        QStringLiteral("d MMMM yyyy")};
-    if (coarse)
-        formats +=
-            {QStringLiteral("MMM yyyy"), QStringLiteral("MMMM yyyy"), QStringLiteral("yyyy-M"), QStringLiteral("yyyy")};
-    for (const QString& format : formats)
-        if (const QDate day = english.toDate(plain, format); day.isValid() && day.year() > 1000) return day;
+    const auto valid = [](int year, int month, int day) {
+        const QDate date(year, month, day);
+        return date.isValid() && year > 1000 ? std::optional(date) : std::nullopt;
+    };
+    static const QRegularExpression figures(QStringLiteral("^(\\d{4})-(\\d{1,2})-(\\d{1,2})$")),
+        dots(QStringLiteral("^(\\d{1,2})\\. ?(\\d{1,2})\\. ?(\\d{4})$")),
+        named(QStringLiteral("^(?:(\\d{1,2})\\.? )?([a-z]{3,9})\\.? (\\d{4})$")), year(QStringLiteral("^\\d{4}$"));
+    if (const auto m = figures.match(plain); m.hasMatch())
+        return valid(m.captured(1).toInt(), m.captured(2).toInt(), m.captured(3).toInt());
+    if (const auto m = dots.match(plain); m.hasMatch())
+        return valid(m.captured(3).toInt(), m.captured(2).toInt(), m.captured(1).toInt());
+    if (const auto m = named.match(plain); m.hasMatch()) {
+        const QString word = m.captured(2);
+        const int month = month_of(word);
+        if (month == 0 || (m.captured(1).isEmpty() && !coarse)) return std::nullopt;
+        return valid(m.captured(3).toInt(), month, m.captured(1).isEmpty() ? 1 : m.captured(1).toInt());
+    }
+    if (coarse && year.match(plain).hasMatch()) return valid(plain.toInt(), 1, 1);
     return std::nullopt;
 }
 
@@ -49,7 +70,12 @@ DayField::DayField(const QString& name, const QDate& today, bool coarse, QWidget
     setFocusProxy(line_);
     connect(line_, &QLineEdit::textEdited, this, &DayField::read);
     connect(line_, &QLineEdit::editingFinished, this, [this] {
-        if (day_ && !told_->text().isEmpty()) set_day(day_);
+        if (line_->text().trimmed().isEmpty() && day_) {  // emptied and left: no day; while typing it may be anything
+            set_day(std::nullopt);
+            emit entered();
+        } else if (day_ && told_->text() == date_words(*day_)) {
+            set_day(day_);
+        }
     });
 }
 
@@ -65,13 +91,17 @@ void DayField::set_day(const std::optional<QDate>& day) {
 }
 
 void DayField::read() {
-    const bool none = line_->text().trimmed().isEmpty();
+    if (line_->text().trimmed().isEmpty()) {
+        told_->clear();
+        told_->hide();
+        return;
+    }
     const auto day = day_from(line_->text(), today_, coarse_);
     const bool late = day && *day > today_;
-    if (none || (day && !late)) {
-        told_->setText(day ? date_words(*day) : QString());
+    if (day && !late) {
+        told_->setText(date_words(*day));
         set_tone(told_, "");
-        told_->setVisible(day.has_value());
+        told_->show();
         if (day_ == day) return;
         day_ = day;
         emit entered();

@@ -33,6 +33,9 @@ DaysPanel::DaysPanel(QWidget* parent) : QFrame(parent) {
     add_number(numbers, tr("Swims"), tr("How often she swims"), most_a_week, tr("a week"), &DailyLife::swims_a_week);
     column->addLayout(numbers);
     add_heat(column);
+    habits_ = panel("surface");
+    column = column_in(habits_, 4, 2);
+    column->addWidget(text(tr("Water, cover and styles"), "heading"));
     add_yes_no(column, tr("Is the water at home hard?"), &DailyLife::hard_water);
     add_yes_no(column, tr("Does she cover her hair by day?"), &DailyLife::covers_hair);
     add_yes_no(column, tr("Does headwear press on the hairline?"), &DailyLife::tight_headwear);

@@ -22,6 +22,8 @@ class DaysPanel : public QFrame {
   public:
     explicit DaysPanel(QWidget* parent = nullptr);
     void show_life(const DailyLife& life, const QDate& today);  // tells nobody
+    // Water, cover and styles: a panel of its own, placed by the page.
+    [[nodiscard]] QFrame* habits() const { return habits_; }
     [[nodiscard]] DailyLife life() const { return life_; }
     // By the question's words.
     [[nodiscard]] ChoiceRow* choice(const QString& question) const { return choices_.value(question); }
@@ -43,6 +45,7 @@ class DaysPanel : public QFrame {
 
     DailyLife life_;
     QLabel* told_;
+    QFrame* habits_;
     QHash<QString, ChoiceRow*> choices_;
     QHash<QString, NumberField*> numbers_;
     QVector<std::function<void()>> fill_;

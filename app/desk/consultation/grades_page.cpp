@@ -56,17 +56,20 @@ GradesPage::GradesPage(Session& session, QWidget* parent) : Page(session, parent
     below_ = text({}, "soft");
     page->addWidget(title_);
     page->addWidget(below_);
-    rounds_ = new ChoiceRow(tr("Which grading"), {tr("first grading"), tr("second grading")});
-    page->addWidget(rounds_);
-    strip_ = new KeptStrip;
-    page->addWidget(strip_);
     auto* columns = new Columns(measures().px(820));
     columns->set_shares(5, 4);
     columns->left()->addWidget(build_step());
     columns->left()->addStretch();
     auto* list = panel("surface");
-    list_ = column_in(list, 4, 2);
+    auto* list_column = column_in(list, 4, 2);
+    list_column->addWidget(text(tr("All zones"), "heading"));
+    rounds_ = new ChoiceRow(tr("Which grading"), {tr("first grading"), tr("second grading")});
+    list_column->addWidget(rounds_);
     sum_ = text({}, "soft");
+    list_column->addWidget(sum_);
+    list_ = new QVBoxLayout;
+    list_->setSpacing(measures().gap(2));
+    list_column->addLayout(list_);
     columns->right()->addWidget(list);
     columns->right()->addStretch();
     page->addWidget(columns);
@@ -92,7 +95,7 @@ GradesPage::GradesPage(Session& session, QWidget* parent) : Page(session, parent
 
 QWidget* GradesPage::build_step() {
     auto* box = new QWidget;
-    auto* both = column_in(box, 0, 0);
+    auto* both = column_in(box, 0, 2);
     step_box_ = panel("surface");
     auto* column = column_in(step_box_, 4, 2);
     quality_ = text({}, "soft");
@@ -120,6 +123,8 @@ QWidget* GradesPage::build_step() {
     done_ = text({});
     done->addWidget(done_);
     both->addWidget(done_box_);
+    strip_ = new KeptStrip;
+    both->addWidget(strip_);
     return box;
 }
 
@@ -238,22 +243,13 @@ void GradesPage::show_step() {
 
 // Of the second grading only what was given in it.
 void GradesPage::show_list() {
-    if (!list_->isEmpty()) {
-        // Chips that are there are filled anew; others come only with another grading.
-        bool same = chips_.size() == steps_.size();
-        for (const GradeStep& one : steps_) same = same && chips_.contains(key_of(one));
-        if (!same) {
-            list_->removeWidget(sum_);
-            sum_->setParent(this);
-            sum_->hide();
-            empty_layout(list_);
-            chips_.clear();
-        }
-    }
-    if (chips_.isEmpty()) {
-        list_->addWidget(text(tr("All zones"), "heading"));
-        list_->addWidget(sum_);
-        sum_->show();
+    // Chips that are there are filled anew; others come only with another grading.
+    bool same = chips_.size() == steps_.size();
+    for (const GradeStep& one : steps_) same = same && chips_.contains(key_of(one));
+    if (!same || order_ != round_) {
+        order_ = round_;
+        empty_layout(list_);
+        chips_.clear();
         QString quality;
         FlowLayout* row = nullptr;
         for (const GradeStep& one : steps_) {

@@ -66,7 +66,7 @@ class GradesPage : public Page {
     Place place_;
     GradesData data_;
     QVector<GradeStep> steps_;
-    int at_ = 0, round_ = 1, keeping_ = 0;
+    int at_ = 0, round_ = 1, order_ = 0, keeping_ = 0;
     bool settled_ = true;
     std::optional<Before> before_;
     QLabel *title_, *below_, *quality_, *zone_, *sum_;

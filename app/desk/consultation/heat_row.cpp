@@ -1,7 +1,6 @@
 #include "desk/consultation/heat_row.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
@@ -15,12 +14,18 @@ namespace {
 // 250: hotter than tools for hair are made; 50 times a week: seven times a day (common practice, own choice).
 constexpr double most_celsius = 250, most_times = 50;
 
+// "3", but "0.5".
+class TimesField : public NumberField {
+  public:
+    using NumberField::NumberField;
+    [[nodiscard]] QString textFromValue(double value) const override { return QString::number(value, 'g', 3); }
+};
+
 }  // namespace
 
 HeatRow::HeatRow(const HeatTool& tool, QWidget* parent) : QFrame(parent), tool_(tool) {
-    setProperty("panel", "plain");
+    setProperty("panel", "surface");
     auto* column = column_in(this, 2, 2);
-    auto* head = new QHBoxLayout;
     name_ = new QComboBox;
     QStringList names = heat_tools();
     if (!names.contains(tool.name)) names.prepend(tool.name);
@@ -28,23 +33,22 @@ HeatRow::HeatRow(const HeatTool& tool, QWidget* parent) : QFrame(parent), tool_(
     name_->setCurrentText(tool.name);
     name_->setFocusPolicy(Qt::StrongFocus);
     name_->setAccessibleName(tr("Heat tool"));
-    auto* remove = sign_button(Sign::remove, tr("Take %1 off the list").arg(tool.name));
-    head->addWidget(name_);
-    head->addStretch();
-    head->addWidget(remove);
-    column->addLayout(head);
+    auto* remove = button(tr("Take off"), "quiet", Sign::remove);
+    remove->setAccessibleName(tr("Take the %1 off the list").arg(tool.name));
     temperature_ = new NumberField(tr("Temperature of the %1").arg(tool.name),
                                    {most_celsius, 0, 5, tr("°C"), tr("not known"), false});
     temperature_->set_number(tool.temperature_c);
-    times_ = new NumberField(tr("Times a week of the %1").arg(tool.name),
-                             {most_times, 1, 1, tr("a week"), tr("hardly ever"), false});
+    times_ = new TimesField(tr("Times a week of the %1").arg(tool.name),
+                            {most_times, 1, 1, tr("a week"), tr("hardly ever"), false});
     times_->set_number(tool.times_a_week > 0 ? std::optional(tool.times_a_week) : std::nullopt);
     wet_ = yes_no_row(tr("%1 on wet hair").arg(beginning(tool.name)));
     wet_->set_chosen(index_of(tool.on_wet_hair));
     auto* row = new FlowLayout(measures().gap(3));
+    row->addWidget(labelled(tr("Tool"), name_));
     row->addWidget(labelled(tr("Temperature"), temperature_));
     row->addWidget(labelled(tr("How often"), times_));
     row->addWidget(labelled(tr("On wet hair"), wet_));
+    row->addWidget(labelled(QStringLiteral(" "), remove));
     column->addLayout(row);
     connect(name_, &QComboBox::currentTextChanged, this, [this](const QString& name) {
         tool_.name = name;
@@ -62,7 +66,7 @@ HeatRow::HeatRow(const HeatTool& tool, QWidget* parent) : QFrame(parent), tool_(
         tool_.on_wet_hair = answer_of(index);
         emit entered();
     });
-    connect(remove, &QToolButton::clicked, this, &HeatRow::remove_asked);
+    connect(remove, &QPushButton::clicked, this, &HeatRow::remove_asked);
 }
 
 }  // namespace kempt::desk

@@ -9,7 +9,7 @@ namespace kempt::desk {
 
 KeptStrip::KeptStrip(QWidget* parent) : QFrame(parent) {
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(measures().gap(3), 0, 0, 0);
+    row->setContentsMargins(0, 0, 0, 0);
     words_ = text({}, "soft");
     undo_ = button(tr("Take back"), "quiet", Sign::undo);
     row->addWidget(words_, 1);
@@ -23,22 +23,23 @@ QString KeptStrip::words() const {
     return words_->text();
 }
 
+void KeptStrip::say(bool trouble, const QString& words) {
+    trouble_ = trouble;
+    set_panel_tone(this, trouble ? "worse" : "");
+    layout()->setContentsMargins(trouble ? measures().gap(3) : 0, 0, 0, 0);
+    words_->setText(words);
+}
+
 void KeptStrip::say_nothing_yet() {
-    trouble_ = false;
-    set_panel_tone(this, "");
-    words_->setText(tr("Kept as you enter it. What is left open stays not known."));
+    say(false, tr("Kept as you enter it. What is left open stays not known."));
 }
 
 void KeptStrip::say_kept() {
-    trouble_ = false;
-    set_panel_tone(this, "");
-    words_->setText(tr("Kept."));
+    say(false, tr("Kept."));
 }
 
 void KeptStrip::say_not_kept(const QString& why) {
-    trouble_ = true;
-    set_panel_tone(this, "worse");
-    words_->setText(tr("Not kept: %1 The book holds what stood here before. Correct it, or take it back.").arg(why));
+    say(true, tr("Not kept: %1 The book holds what stood here before. Correct it, or take it back.").arg(why));
 }
 
 void KeptStrip::set_undo(const QString& words) {

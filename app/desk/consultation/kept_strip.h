@@ -25,6 +25,7 @@ class KeptStrip : public QFrame {
     void undo_asked();
 
   private:
+    void say(bool trouble, const QString& words);
     QLabel* words_;
     QPushButton* undo_;
     bool trouble_ = false;

@@ -76,6 +76,7 @@ ProfilePage::ProfilePage(Session& session, QWidget* parent) : Page(session, pare
     profile_ = new ProfilePanel(today_);
     days_ = new DaysPanel;
     columns->left()->addWidget(profile_);
+    columns->left()->addWidget(days_->habits());
     columns->left()->addStretch();
     columns->right()->addWidget(days_);
     columns->right()->addStretch();
@@ -125,6 +126,7 @@ void ProfilePage::show_place(const Place& place) {
 }
 
 void ProfilePage::put_away(std::function<void()> then) {
+    if (QWidget* typed_in = focusWidget()) typed_in->clearFocus();  // a day that was emptied is none from here on
     if (pause_.isActive()) {
         pause_.stop();
         keep();

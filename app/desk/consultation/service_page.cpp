@@ -51,7 +51,7 @@ ServicePage::ServicePage(Session& session, QWidget* parent) : Page(session, pare
     kind_->setMaxVisibleItems(24);
     kind_->setMinimumContentsLength(14);
     kind_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    kind_->setMinimumWidth(measures().px(280));
+    kind_->setMinimumWidth(measures().px(320));
     for (const RecordGroup& group : record_groups())
         for (const QString& kind : group.kinds) kind_->addItem(beginning(kind), kind);
     day_ = new QDateEdit;
@@ -115,6 +115,7 @@ void ServicePage::show_place(const Place& place) {
 }
 
 void ServicePage::put_away(std::function<void()> then) {
+    if (QWidget* typed_in = focusWidget()) typed_in->clearFocus();  // a day that was emptied is none from here on
     if (pause_.isActive()) {
         pause_.stop();
         keep();

@@ -13,6 +13,8 @@
 #include "desk/window/page.h"
 #include "domain/clock.h"
 #include "room.h"
+#include "work/keep_care.h"
+#include "work/keep_records.h"
 #include "work/plan_draft.h"
 
 using namespace kempt;
@@ -111,9 +113,25 @@ struct EveryPage : test::Desk {
         draft.items[0].item.setting->strand_minutes = 20;
         draft.items[0].item.setting->sections = {{"nape", 3, 4, 5}, {"crown", 3, 4, 5}};
         draft.items[1].item.service.kind = care::Kind::smoothing;
+        // A service that shows every field, and days with a heat tool.
+        Service colour;
+        colour.client = book.client;
+        colour.date = Clock().today().addDays(-40);
+        colour.kind = "permanent colour";
+        colour.temperature_c = 180;
+        colour.passes = 2;
+        service = test::read<Service>(book.path, [&](Book& b) { return work::add_service(b, colour); }).id;
+        DailyLife life;
+        life.client = book.client;
+        life.date = colour.date;
+        life.heat = QVector<HeatTool>{{"dryer", 90, 2, true}};
+        (void)test::read<DailyLife>(book.path, [&](Book& b) { return work::set_daily_life(b, life); });
+        (void)test::read<Grade>(book.path, [&](Book& b) {
+            return work::set_grade(b, {0, book.first_visit, "crown", "scalp", 3, 1});
+        });
         (void)test::read<Done>(book.path, [&](Book& b) { return work::keep_plan_draft(b, book.client, draft); });
     }
-    Id lengths = 0, ends = 0, comb_out = 0;
+    Id lengths = 0, ends = 0, comb_out = 0, service = 0;
 
     [[nodiscard]] QVector<QPair<std::string, Place>> places() const {
         return {{"nobody", {}},
@@ -125,7 +143,10 @@ struct EveryPage : test::Desk {
                 {"photo of a comb-out", {Where::photo, book.client, book.second_visit, comb_out, View::ends}},
                 {"compare", {Where::compare, book.client, 0, 0, View::left_temple}},
                 {"report", {Where::report, book.client}},
-                {"plan", {Where::plan, book.client}}};
+                {"plan", {Where::plan, book.client}},
+                {"service", {Where::service, book.client, book.first_visit, 0, View::left_temple, 0, 0, service}},
+                {"grades", {Where::grades, book.client, book.first_visit}},
+                {"hair and days", {Where::profile, book.client}}};
     }
     void each(const std::function<void(QWidget*, const std::string&)>& check) {
         for (const auto& [name, place] : places()) {

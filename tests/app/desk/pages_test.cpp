@@ -168,13 +168,8 @@ BOOST_AUTO_TEST_CASE(the_sentences_of_the_progress_are_in_inches_when_the_settin
 
 BOOST_AUTO_TEST_CASE(a_service_is_added_and_erased_in_the_visit) {
     go({Where::visit, book.client, book.second_visit});
-    auto* kind = page<VisitPage>()->findChild<ServicesPanel*>()->findChild<QComboBox*>();
-    kind->setCurrentIndex(kind->findText("gloss"));
-    QPushButton* add = nullptr;
-    for (QPushButton* b : page<VisitPage>()->findChildren<QPushButton*>())
-        if (b->accessibleName() == "Add this service") add = b;
-    BOOST_TEST_REQUIRE(add != nullptr);
-    QTest::mouseClick(add, Qt::LeftButton);
+    page<VisitPage>()->findChild<ServicesPanel*>()->add("gloss");
+    BOOST_TEST(wait_until([this] { return window->book()->place().where == Where::service && settled(); }));
     const auto kept = [this] {
         return read<QVector<Service>>(book.path, [this](Book& b) { return work::list_services(b, book.client); });
     };
@@ -182,9 +177,17 @@ BOOST_AUTO_TEST_CASE(a_service_is_added_and_erased_in_the_visit) {
     BOOST_TEST_REQUIRE(kept().size() == 1);
     BOOST_TEST(kept().first().kind.toStdString() == "gloss");
     BOOST_TEST((kept().first().date == QDate(2026, 5, 4)));
+    BOOST_TEST((kept().first().visit == std::optional(book.second_visit)));
+    window->book()->back();
+    BOOST_TEST(wait_until([this] { return window->book()->place().where == Where::visit && settled(); }));
     for (QToolButton* b : page<VisitPage>()->findChildren<QToolButton*>())
         if (b->accessibleName().startsWith("Erase gloss")) QTest::mouseClick(b, Qt::LeftButton);
     BOOST_TEST(wait_until([&] { return settled() && kept().isEmpty(); }));
+    auto* put_back = page<VisitPage>()->findChild<ServicesPanel*>()->put_back_button();
+    BOOST_TEST_REQUIRE(put_back->isVisible());
+    QTest::mouseClick(put_back, Qt::LeftButton);
+    BOOST_TEST(wait_until([&] { return settled() && kept().size() == 1; }));
+    BOOST_TEST(wait_until([&] { return !put_back->isVisible(); }));
 }
 
 BOOST_AUTO_TEST_CASE(a_long_name_never_widens_the_window) {
