@@ -73,6 +73,8 @@ Answering answering_of(const care::Fact& fact, const QString& sentence) {
         out.field = field;
     } else if (fact.takes_family) {
         out.by = AnswerBy::record;
+    } else if (grade_qualities().contains(out.name)) {
+        out.by = AnswerBy::grade;
     }
     return out;
 }
@@ -188,6 +190,7 @@ std::optional<double> known_answer(const Answering& answering, const PlanData& d
             return data.state.texture ? std::optional(static_cast<double>(*data.state.texture)) : std::nullopt;
         case AnswerBy::field:
         case AnswerBy::record:
+        case AnswerBy::grade:
         case AnswerBy::elsewhere:
             break;
     }
@@ -216,6 +219,7 @@ Status keep_answer(Book& book, Id client, QDate today, const Answering& answerin
             return keep_profile(book, client, today, answering, value);
         case AnswerBy::field:
         case AnswerBy::record:
+        case AnswerBy::grade:
         case AnswerBy::elsewhere:
             break;
     }

@@ -18,9 +18,10 @@ enum class AnswerBy {
     age,
     length,
     texture,
-    field,     // a field of the planned service
-    record,    // the record of services
-    elsewhere  // grades and measurements
+    field,     // of the planned service
+    record,    // of services
+    grade,     // at a visit
+    elsewhere  // what is measured
 };
 
 struct Answering {

@@ -28,6 +28,10 @@ Result<PlanData> plan_data(Book& book, Id client, QDate today) {
     auto draft = work::plan_draft_of(book, client);
     if (!draft) return draft.error();
     data.draft = std::move(*draft);
+    const auto visits = work::list_visits(book, client);
+    if (!visits) return visits.error();
+    for (const Visit& visit : *visits)
+        if (visit.date == today) data.visit_today = visit.id;
     return data;
 }
 

@@ -22,6 +22,7 @@ struct PlanData {
     ClientProfile profile;
     std::optional<DailyLife> life;  // what was told last
     std::optional<work::PlanDraft> draft;
+    Id visit_today = 0;  // 0: none was opened
 };
 [[nodiscard]] Result<PlanData> plan_data(Book& book, Id client, QDate today);
 

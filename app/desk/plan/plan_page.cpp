@@ -59,6 +59,11 @@ PlanPage::PlanPage(Session& session, QWidget* parent) : Page(session, parent) {
         for (const Planned& one : services_) one.form->answer(field, yes);
     });
     connect(questions_, &QuestionsPanel::record_asked, this, [this] { emit go({Where::client, place_.client}); });
+    connect(questions_, &QuestionsPanel::grades_asked, this, [this] {
+        const Id visit = data_.visit_today > 0 ? data_.visit_today : place_.visit;
+        // Grades belong to a visit; without one the client's page opens one.
+        emit go(visit > 0 ? Place{Where::grades, place_.client, visit} : Place{Where::client, place_.client});
+    });
     connect(&session_, &Session::client_changed, this, [this](Id client) {
         if (client == place_.client && isVisible()) load();
     });

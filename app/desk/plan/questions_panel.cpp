@@ -16,7 +16,7 @@ namespace kempt::desk {
 namespace {
 
 constexpr int typing_ms = 700;  // as notes are kept a moment after the hand is still
-enum Group { on_stop, on_caution, on_note, elsewhere, answered_before, group_count };
+enum Group { on_stop, on_caution, on_note, answered_before, group_count };
 
 // The weightiest level that a question hangs on, and what would then be said.
 struct Weight {
@@ -40,7 +40,7 @@ int rows_in(const QBoxLayout* side) {
 }
 
 bool has_control(AnswerBy by) {
-    return by != AnswerBy::field && by != AnswerBy::record && by != AnswerBy::elsewhere;
+    return by != AnswerBy::field && by != AnswerBy::record && by != AnswerBy::grade && by != AnswerBy::elsewhere;
 }
 
 }  // namespace
@@ -52,7 +52,7 @@ QuestionsPanel::QuestionsPanel(QWidget* parent) : QFrame(parent) {
     sum_ = text({}, "soft");
     column->addWidget(sum_);
     const QStringList names{tr("A stop hangs on these"), tr("A caution hangs on these"), tr("A note hangs on these"),
-                            tr("Looked at, graded or measured"), tr("Answered before")};
+                            tr("Answered before")};
     for (int i = 0; i < group_count; ++i) {
         auto* box = new Columns(measures().px(900));
         box->set_shares(1, 1);
@@ -180,6 +180,13 @@ void QuestionsPanel::add_controls(Row& row, QBoxLayout* into, bool on_form) {
             into->addWidget(there, 0, Qt::AlignLeft);
             return;
         }
+        case AnswerBy::grade: {
+            auto* there = button(tr("Grade it"), "quiet");
+            there->setAccessibleName(tr("To the grades: %1").arg(answering.sentence));
+            connect(there, &QPushButton::clicked, this, &QuestionsPanel::grades_asked);
+            into->addWidget(there, 0, Qt::AlignLeft);
+            return;
+        }
         case AnswerBy::elsewhere:
             return;
     }
@@ -272,9 +279,7 @@ void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& 
             continue;
         if (row == rows_.end()) {
             if (!answering) answering = Answering{AnswerBy::elsewhere, sentence, sentence, {}};
-            const int group = answering->by == AnswerBy::elsewhere || answering->by == AnswerBy::record
-                                  ? elsewhere
-                                  : static_cast<int>(weight.level);
+            const int group = static_cast<int>(weight.level);
             add_row(*answering, group, !answering->field || on_forms.contains(*answering->field));
             row = rows_.find(sentence);
         }

@@ -40,6 +40,7 @@ class QuestionsPanel : public QFrame {
     void field_asked(kempt::desk::PlanField field);
     void field_answered(kempt::desk::PlanField field, const std::optional<bool>& yes);
     void record_asked();
+    void grades_asked();
 
   private:
     struct Row {

@@ -2,12 +2,14 @@
 #include <QCheckBox>
 #include <QFile>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <boost/test/unit_test.hpp>
 
+#include "desk/look/look.h"
 #include "desk/plan/cautions_strip.h"
 #include "desk/plan/dates_panel.h"
 #include "desk/plan/entry_fields.h"
@@ -144,6 +146,67 @@ BOOST_AUTO_TEST_CASE(a_yes_that_is_kept_for_good_is_not_undone_by_a_single_press
     settle();
     BOOST_TEST(!speaks("straightener-burn-before"));
     BOOST_TEST(row->isEnabled());
+}
+
+BOOST_AUTO_TEST_CASE(no_question_that_a_stop_hangs_on_is_folded_away) {
+    open_plan();
+    add(care::Kind::hydroxide_no_lye);
+    add(care::Kind::lightening);
+    QStringList visible;
+    for (const QLabel* label : plan->questions()->findChildren<QLabel*>())
+        if (label->isVisible()) visible.append(label->text());
+    int asked = 0;
+    for (const care::Finding& finding : plan->shown()->plan.advice.findings) {
+        if (finding.level != care::RuleLevel::stop) continue;
+        for (const std::string& question : finding.questions) {
+            ++asked;
+            BOOST_TEST(visible.contains(QString::fromStdString(question)), question);
+        }
+    }
+    BOOST_TEST(asked > 5);
+}
+
+BOOST_AUTO_TEST_CASE(every_service_can_be_added_from_the_menu) {
+    open_plan();
+    QPushButton* add_button = nullptr;
+    for (QPushButton* one : plan->findChildren<QPushButton*>())
+        if (one->accessibleName() == "Add a service") add_button = one;
+    BOOST_REQUIRE(add_button != nullptr);
+    int expected = 0;
+    for (const QAction* group : add_button->menu()->actions()) {
+        BOOST_REQUIRE(group->menu() != nullptr);
+        for (QAction* action : group->menu()->actions()) {
+            action->trigger();
+            ++expected;
+        }
+    }
+    settle();
+    BOOST_TEST(plan->planned() == expected);
+    BOOST_TEST(expected >= 15);
+    BOOST_TEST(plan->shown()->plan.services.size() == static_cast<std::size_t>(expected));
+    BOOST_TEST(draft()->items.size() == static_cast<std::size_t>(expected));
+}
+
+BOOST_AUTO_TEST_CASE(lengths_are_entered_in_inches_and_kept_in_millimetres) {
+    LookChoice choice;
+    choice.length = LengthUnit::inches;
+    look().apply(choice);
+    settle();
+    open_plan();
+    add(care::Kind::protein);
+    QList<LengthField*> fields = plan->form(0)->findChildren<LengthField*>();
+    BOOST_REQUIRE_EQUAL(fields.size(), 2);
+    BOOST_TEST(fields[0]->suffix().contains("in"));
+    fields[0]->setValue(2);
+    fields[1]->setValue(10);
+    settle();
+    BOOST_TEST(draft()->items[0].item.service.from_mm == 50.8, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(draft()->items[0].item.service.to_mm.value_or(0) == 254, boost::test_tools::tolerance(1e-9));
+    look().apply({});
+    settle();
+    plan = page<PlanPage>();
+    BOOST_REQUIRE(plan != nullptr);
+    BOOST_TEST(plan->form(0)->service().from_mm == 50.8, boost::test_tools::tolerance(1e-9));
 }
 
 BOOST_AUTO_TEST_CASE(stops_come_before_cautions_and_cautions_before_notes) {
