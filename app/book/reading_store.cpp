@@ -12,6 +12,9 @@ namespace {
 const QString columns = QStringLiteral(
     "r.id, m.photo, m.marks, r.name, n.unit, r.value, r.low, r.high, r.refusal_code, r.refusal_text, "
     "m.analysis_version, m.options, m.card, m.details, m.photo_sha256, m.measured_at");
+const QString short_columns = QStringLiteral(
+    "r.id, m.photo, m.marks, r.name, n.unit, r.value, r.low, r.high, r.refusal_code, r.refusal_text, "
+    "m.analysis_version, '', '', '', m.photo_sha256, m.measured_at");
 const QString joined =
     QStringLiteral(" FROM reading r JOIN run m ON m.id = r.run JOIN reading_name n ON n.name = r.name");
 const QString dated_columns = QStringLiteral(
@@ -197,6 +200,15 @@ Result<QVector<DatedReading>> readings_of_book(Book& book, const QString& name) 
                                   "SELECT " + columns + dated_columns + joined + dated_join + " WHERE r.name = ? AND" +
                                       of_latest_run + " ORDER BY v.client, p.view, v.visited_on, v.id, p.shot",
                                   sql::values(name), dated_of);
+}
+
+Result<QVector<DatedReading>> newest_readings_of_book(Book& book, const QString& name, int most) {
+    return sql::all<DatedReading>(
+        book.connection(),
+        "SELECT " + short_columns + dated_columns + joined + dated_join +
+            " WHERE r.id IN (SELECT id FROM reading WHERE name = ? ORDER BY id DESC LIMIT ?) AND" + of_latest_run +
+            " ORDER BY v.client, p.view, v.visited_on, v.id, p.shot",
+        sql::values(name, most), dated_of);
 }
 
 Result<QVector<ReadingName>> reading_names(Book& book) {

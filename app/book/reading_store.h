@@ -37,6 +37,9 @@ struct DatedReading {
 // The same over the whole book, every view: the repeats behind the book's own within-visit SD. By client, view, date,
 // visit, shot.
 [[nodiscard]] Result<QVector<DatedReading>> readings_of_book(Book& book, const QString& name);
+// Of the last `most` readings of that name that were added, the ones that still are their photo's latest; without
+// options, card and details. For what needs many readings but not all of a large book.
+[[nodiscard]] Result<QVector<DatedReading>> newest_readings_of_book(Book& book, const QString& name, int most);
 
 // The names the book knows, with their units.
 struct ReadingName {

@@ -1,5 +1,7 @@
 #include "work/progress_of.h"
 
+#include <QHash>
+
 #include "book/client_store.h"
 #include "book/reading_store.h"
 #include "book/service_store.h"
@@ -13,6 +15,27 @@
 namespace kempt::work {
 
 namespace {
+
+// The book's spread counts for 8 degrees of freedom at most (combine_spread); so many readings, half of them repeats,
+// tell its SD to about 2 %.
+constexpr int most_book_readings = 2000;
+
+// Read when a series first asks for them: a client has few of the readings that there are.
+class BookReadings {
+  public:
+    Result<const QVector<store::DatedReading>*> of(Book& book, const QString& reading) {
+        auto at = kept_.constFind(reading);
+        if (at == kept_.constEnd()) {
+            auto read = store::newest_readings_of_book(book, reading, most_book_readings);
+            if (!read) return read.error();
+            at = kept_.insert(reading, std::move(read).value());
+        }
+        return &at.value();
+    }
+
+  private:
+    QHash<QString, QVector<store::DatedReading>> kept_;
+};
 
 change::VisitValue value_of(const VisitPoint& point, const QString& unit) {
     change::VisitValue value;
@@ -40,7 +63,7 @@ void add_verdicts(Series& series, LengthUnit length) {
 }
 
 Status add_series(Book& book, Id client, View view, const QString& reading, const QVector<Target>& targets,
-                  const QVector<store::DatedReading>& book_readings, LengthUnit length, std::vector<Series>& list) {
+                  BookReadings& book_readings, LengthUnit length, std::vector<Series>& list) {
     const auto readings = store::readings_of_client(book, client, view, reading);
     if (!readings) return readings.error();
     if (readings->isEmpty()) return Done{};
@@ -51,7 +74,9 @@ Status add_series(Book& book, Id client, View view, const QString& reading, cons
     series.visits = points_from(readings.value());
     const auto own_groups = repeat_groups(readings.value());
     const change::Spread own = change::pooled_for(reading.toStdString(), own_groups);
-    const change::Spread rest = change::pooled_for(reading.toStdString(), repeat_groups(book_readings, client, view));
+    const auto all = book_readings.of(book, reading);
+    if (!all) return all.error();
+    const change::Spread rest = change::pooled_for(reading.toStdString(), repeat_groups(**all, client, view));
     series.spread = change::spread_for(reading.toStdString(), own, rest);
     series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, length);
     add_noise(series.visits, series.spread, series.unit);
@@ -119,19 +144,14 @@ Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, c
                        "Readings: " + all_reading_names().join(QStringLiteral(", ")).toStdString() + ".");
     const QStringList names = options.reading ? QStringList{*options.reading} : all_reading_names();
     const QVector<View> views = options.view ? QVector<View>{*options.view} : all_views();
-    QHash<QString, QVector<store::DatedReading>> book_readings;
-    for (const QString& name : names) {
-        auto readings = store::readings_of_book(book, name);
-        if (!readings) return readings.error();
-        book_readings[name] = std::move(readings).value();
-    }
+    BookReadings book_readings;
     for (qsizetype v = 0; v < views.size(); ++v) {
         if (tell(progress, static_cast<double>(v) / static_cast<double>(views.size()), "comparing the visits") ==
             Go::stop)
             return stopped();
         for (const QString& name : names)
-            if (const Status status = add_series(book, options.client, views[v], name, targets.value(),
-                                                 book_readings[name], options.length, result.series);
+            if (const Status status = add_series(book, options.client, views[v], name, targets.value(), book_readings,
+                                                 options.length, result.series);
                 !status)
                 return status.error();
     }

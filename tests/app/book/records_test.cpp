@@ -205,6 +205,11 @@ BOOST_AUTO_TEST_CASE(measuring_again_adds_a_run_and_keeps_the_earlier_one) {
     BOOST_TEST(history[0].client == f.client);
     BOOST_TEST(must(store::readings_of_client(book, f.client, View::nape, "edge_coverage")).isEmpty());
     BOOST_TEST(must(store::readings_of_book(book, "edge_strands")).size() == 1);
+    const auto newest = must(store::newest_readings_of_book(book, "edge_coverage", 1));
+    BOOST_REQUIRE(newest.size() == 1);
+    BOOST_TEST(newest[0].reading.value == 70);
+    BOOST_TEST(newest[0].client == f.client);
+    BOOST_TEST(must(store::newest_readings_of_book(book, "edge_coverage", 0)).isEmpty());
 }
 
 BOOST_AUTO_TEST_CASE(marks_that_were_measured_stay_as_they_are) {
