@@ -1,5 +1,6 @@
 #include "domain/service_words.h"
 
+#include <QLocale>
 #include <cmath>
 
 namespace kempt {
@@ -21,7 +22,7 @@ QString list_words(const QStringList& words) {
 }
 
 QString day(QDate date) {
-    return date.toString(Qt::ISODate);
+    return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, u"d MMM yyyy");
 }
 
 void say(QStringList& words, const std::optional<bool>& fact, const char* yes, const char* no) {

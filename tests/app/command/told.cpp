@@ -75,7 +75,7 @@ BOOST_AUTO_TEST_CASE(a_service_takes_every_field_and_gives_it_back) {
     BOOST_TEST((json(words("service show b.kempt --service 2")) == full));
     const QByteArray line = done(words("service list b.kempt --client 1")).out;
     for (const char* part : {"from the scalp to 22.5 mm, left temple and nape", "13 of at most 18 min",
-                             "patch test inner elbow on 2026-02-26 passed", "no reaction", "left a little curl"})
+                             "patch test inner elbow on 26 Feb 2026 passed", "no reaction", "left a little curl"})
         BOOST_TEST(line.contains(part), line.toStdString() + " lacks " + part);
 }
 
