@@ -1,6 +1,7 @@
 #include "desk/plan/findings_panel.h"
 
 #include <QHBoxLayout>
+#include <QHash>
 #include <QPushButton>
 #include <QStyle>
 #include <algorithm>
@@ -20,6 +21,29 @@ const char* tone_of(care::RuleLevel level) {
 }
 
 }  // namespace
+
+QString place_words(const care::Finding& finding) {
+    QStringList services;
+    QHash<QString, QStringList> parts;  // of each service, in the rules' order
+    for (const care::Place& place : finding.where) {
+        const QString service = place.service ? qs(word_of(*place.service)) : QString();
+        if (!services.contains(service)) services.append(service);
+        QStringList words;
+        if (place.part) words.append(qs(word_of(*place.part)));
+        if (!place.section.empty()) words.append(QString::fromStdString(place.section));
+        if (!words.isEmpty()) parts[service].append(words.join(QLatin1Char(' ')));
+    }
+    QStringList all;
+    for (const QString& service : services) {
+        const QString where = parts.value(service).join(QStringLiteral(", "));
+        if (service.isEmpty() || where.isEmpty())
+            all.append(service + where);
+        else
+            all.append(QObject::tr("%1: %2").arg(service, where));
+    }
+    all.removeAll(QString());
+    return all.join(QStringLiteral("; "));
+}
 
 FindingsPanel::FindingsPanel(QWidget* parent) : QFrame(parent) {
     setProperty("panel", "surface");
@@ -49,7 +73,7 @@ QWidget* FindingsPanel::finding_box(const care::Finding& finding, bool planned) 
     auto* box = panel(tone_of(finding.level));
     auto* column = column_in(box, 3, 1);
     const QString level = work::word_of_level(finding.level);
-    const QString places = work::places_of(finding);
+    const QString places = place_words(finding);
     auto* head = text(places.isEmpty() ? level : level + QStringLiteral("  ·  ") + places, "strong");
     if (finding.level != care::RuleLevel::note) head->setProperty("tone", QString::fromLatin1(tone_of(finding.level)));
     column->addWidget(head);

@@ -11,6 +11,9 @@ class QPushButton;
 
 namespace kempt::desk {
 
+// Where it holds, each service named once: "permanent colour: mid-shaft, ends; gloss". Empty: the client as a whole.
+[[nodiscard]] QString place_words(const care::Finding& finding);
+
 class FindingsPanel : public QFrame {
     Q_OBJECT
   public:

@@ -61,7 +61,7 @@ void WorkPanel::build(const work::DraftItem& item) {
     column->addWidget(unsure_);
     // What is entered, and beside it what comes of it.
     auto* sides = new Columns(measures().px(1000));
-    sides->set_shares(2, 3);
+    sides->set_shares(4, 5);
     sides->left()->setSpacing(measures().gap(2));
     sides->right()->setSpacing(measures().gap(2));
     add_entries(sides->left(), setting);
@@ -238,6 +238,7 @@ void WorkPanel::show_plan(const work::ServicePlan& plan, const std::optional<dou
         say_->setText(say);
         if (plan.stopped) say_->setProperty("role", "strong");
     }
+    if (!views_.isEmpty()) add_legend();
     say_->setVisible(!say_->text().isEmpty());
     say_->style()->unpolish(say_);
     say_->style()->polish(say_);
@@ -295,12 +296,15 @@ void WorkPanel::add_timeline(const QString& title, const care::Application& appl
     view->set_timeline(title, application, timeline);
     views_.append(view);
     order_->addWidget(view);
-    if (views_.size() == 1)
-        order_->addWidget(text(tr("A strip is the hair of one part: it begins with the first stroke, is all covered at "
-                                  "the end of the slant, and runs to the rinse. The line that slants alike is where "
-                                  "its hair is ready; barred beyond it is over-processed, dotted past the rinse is "
-                                  "under-processed."),
-                               "caption"));
+}
+
+// How the drawing is read.
+void WorkPanel::add_legend() {
+    order_->addWidget(text(tr("A strip is the hair of one part: it begins with the first stroke, is all covered at "
+                              "the end of the slant, and runs to the rinse. The line that slants alike is where "
+                              "its hair is ready; barred beyond it is over-processed, dotted past the rinse is "
+                              "under-processed."),
+                           "caption"));
 }
 
 void WorkPanel::add_remedy(const work::ProvenRemedy& remedy) {

@@ -52,6 +52,7 @@ class WorkPanel : public QFrame {
     void show_parts(const care::Coverage& coverage);
     void show_order(const work::PlannedTimeline& planned);
     void add_timeline(const QString& title, const care::Application& application, const care::Timeline& timeline);
+    void add_legend();
     void add_remedy(const work::ProvenRemedy& remedy);
     void take_over(const care::Remedy& remedy);
     [[nodiscard]] std::vector<care::SectionMinutes> lines() const;

@@ -1,5 +1,6 @@
 #include "desk/window/walk_plan.h"
 
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <algorithm>
@@ -125,6 +126,13 @@ QVector<PlanStep> plan_steps(MainWindow& window, const Place& place) {
             {QStringLiteral("plan-remedies"),
              [&window] {
                  if (PlanPage* page = page_of(window)) scroll_to(window, page->work(2));
+             }},
+            {QStringLiteral("plan-rounds"),
+             [&window] {
+                 PlanPage* page = page_of(window);
+                 if (page == nullptr || page->work(2) == nullptr || page->work(2)->remedies().isEmpty()) return;
+                 page->work(2)->remedies().last()->click();
+                 scroll_to(window, page->work(2));
              }},
             {QStringLiteral("plan-hair"),
              [&window] {

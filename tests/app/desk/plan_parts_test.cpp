@@ -6,6 +6,7 @@
 #include "care/facts.h"
 #include "desk/plan/answering.h"
 #include "desk/plan/cautions_strip.h"
+#include "desk/plan/findings_panel.h"
 #include "desk/plan/plan_words.h"
 #include "desk/plan/strand_layout.h"
 #include "desk/plan/timeline_layout.h"
@@ -103,6 +104,19 @@ BOOST_AUTO_TEST_CASE(every_caution_has_its_few_words) {
     BOOST_TEST(!rules->always.empty());
     for (const care::Caution& caution : rules->always)
         BOOST_TEST(!brief_caution(QString::fromStdString(caution.id)).isEmpty(), caution.id);
+}
+
+BOOST_AUTO_TEST_CASE(where_a_finding_holds_names_each_service_once) {
+    care::Finding finding;
+    finding.where = {{care::Kind::permanent, care::Part::mid_shaft, ""},
+                     {care::Kind::permanent, care::Part::ends, ""},
+                     {care::Kind::gloss, {}, ""},
+                     {care::Kind::lightening, {}, "nape"}};
+    BOOST_TEST(place_words(finding).toStdString() == "permanent colour: mid-shaft, ends; gloss; lightening: nape");
+    finding.where = {{}};
+    BOOST_TEST(place_words(finding).isEmpty());
+    finding.where = {{{}, {}, "left temple"}};
+    BOOST_TEST(place_words(finding).toStdString() == "left temple");
 }
 
 BOOST_AUTO_TEST_CASE(strips_stand_where_the_plan_says_and_end_at_one_rinse) {
