@@ -140,6 +140,7 @@ QWidget* DuePage::client_row(const std::vector<const work::DueLine*>& lines) {
     row->layout()->setSpacing(measures().gap(2));
     row->left()->setSpacing(0);
     row->right()->setSpacing(measures().gap(0.5));
+    row->right()->addStretch();  // one date stands level with the name
     QStringList dates;
     for (const work::DueLine* line : lines) {
         QString when =
@@ -156,6 +157,7 @@ QWidget* DuePage::client_row(const std::vector<const work::DueLine*>& lines) {
     auto* name = button(lines.front()->name, "trail");
     name->setAccessibleName(tr("Open %1. %2").arg(lines.front()->name, dates.join(QStringLiteral(". "))));
     connect(name, &QPushButton::clicked, this, [this, id = lines.front()->client] { emit go({Where::client, id}); });
+    row->left()->addStretch();
     row->left()->addWidget(name, 0, Qt::AlignLeft);
     row->left()->addStretch();
     row->right()->addStretch();
