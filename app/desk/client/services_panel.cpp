@@ -57,6 +57,8 @@ void ServicesPanel::show_services(Id client, Id visit, const QDate& day, const Q
 }
 
 void ServicesPanel::add_row(const Service& service) {
+    auto* item = new QVBoxLayout;
+    item->setSpacing(0);
     auto* line = new QHBoxLayout;
     const QString named = tr("%1 of %2").arg(service.kind, date_words(service.date));
     auto* open = button(beginning(service.kind), "trail");
@@ -69,10 +71,11 @@ void ServicesPanel::add_row(const Service& service) {
     line->addWidget(when);
     auto* erase_button = sign_button(Sign::remove, tr("Erase %1").arg(named));
     line->addWidget(erase_button);
-    rows_->addLayout(line);
+    item->addLayout(line);
     QStringList words = details_of(service, look().length());
     if (!service.note.isEmpty()) words.append(service.note.simplified());
-    if (!words.isEmpty()) rows_->addWidget(text(beginning(words.join(QStringLiteral("  ·  "))), "caption"));
+    if (!words.isEmpty()) item->addWidget(text(beginning(words.join(QStringLiteral("  ·  "))), "caption"));
+    rows_->addLayout(item);
     connect(open, &QPushButton::clicked, this, [this, id = service.id] {
         Place place{Where::service, client_, visit_};
         place.service = id;

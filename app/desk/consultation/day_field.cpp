@@ -8,6 +8,7 @@
 
 #include "desk/look/look.h"
 #include "desk/widgets/parts.h"
+#include "domain/clock.h"
 
 namespace kempt::desk {
 namespace {
@@ -56,8 +57,7 @@ std::optional<QDate> day_from(const QString& words, const QDate& today, bool coa
     return std::nullopt;
 }
 
-DayField::DayField(const QString& name, const QDate& today, bool coarse, QWidget* parent)
-    : QWidget(parent), today_(today), coarse_(coarse) {
+DayField::DayField(const QString& name, bool coarse, QWidget* parent) : QWidget(parent), coarse_(coarse) {
     auto* column = column_in(this, 0, 0.5);
     line_ = new QLineEdit;
     line_->setAccessibleName(name);
@@ -96,8 +96,9 @@ void DayField::read() {
         told_->hide();
         return;
     }
-    const auto day = day_from(line_->text(), today_, coarse_);
-    const bool late = day && *day > today_;
+    const QDate today = Clock().today();
+    const auto day = day_from(line_->text(), today, coarse_);
+    const bool late = day && *day > today;
     if (day && !late) {
         told_->setText(date_words(*day));
         set_tone(told_, "");

@@ -17,7 +17,7 @@ namespace kempt::desk {
 class DayField : public QWidget {
     Q_OBJECT
   public:
-    DayField(const QString& name, const QDate& today, bool coarse = false, QWidget* parent = nullptr);
+    explicit DayField(const QString& name, bool coarse = false, QWidget* parent = nullptr);
     [[nodiscard]] std::optional<QDate> day() const { return day_; }
     void set_day(const std::optional<QDate>& day);  // tells nobody
     [[nodiscard]] QLineEdit* line() const { return line_; }
@@ -28,7 +28,6 @@ class DayField : public QWidget {
 
   private:
     void read();
-    QDate today_;
     bool coarse_;
     std::optional<QDate> day_;
     QLineEdit* line_;

@@ -36,20 +36,20 @@ DaysPanel::DaysPanel(QWidget* parent) : QFrame(parent) {
     habits_ = panel("surface");
     column = column_in(habits_, 4, 2);
     column->addWidget(text(tr("Water, cover and styles"), "heading"));
-    add_yes_no(column, tr("Is the water at home hard?"), &DailyLife::hard_water);
-    add_yes_no(column, tr("Does she cover her hair by day?"), &DailyLife::covers_hair);
-    add_yes_no(column, tr("Does headwear press on the hairline?"), &DailyLife::tight_headwear);
-    add_yes_no(column, tr("A smooth cover at night?"), &DailyLife::covers_at_night);
-    add_yes_no(column, tr("Styles that pull?"), &DailyLife::tight_styles);
-    add_yes_no(column, tr("Does a style hurt, then or afterwards?"), &DailyLife::style_hurts);
-    add_yes_no(column, tr("Is hair added?"), &DailyLife::added_hair);
-    auto* weeks = new FlowLayout(measures().gap(3));
-    add_number(weeks, tr("One style stays in"), tr("How long one style stays in"), most_weeks, tr("weeks"),
+    auto* flow = new FlowLayout(measures().gap(5));
+    column->addLayout(flow);
+    add_yes_no(flow, tr("Is the water at home hard?"), &DailyLife::hard_water);
+    add_yes_no(flow, tr("Does she cover her hair by day?"), &DailyLife::covers_hair);
+    add_yes_no(flow, tr("Does headwear press on the hairline?"), &DailyLife::tight_headwear);
+    add_yes_no(flow, tr("A smooth cover at night?"), &DailyLife::covers_at_night);
+    add_yes_no(flow, tr("Styles that pull?"), &DailyLife::tight_styles);
+    add_yes_no(flow, tr("Does a style hurt, then or afterwards?"), &DailyLife::style_hurts);
+    add_yes_no(flow, tr("Is hair added?"), &DailyLife::added_hair);
+    add_number(flow, tr("One style stays in"), tr("How long one style stays in"), most_weeks, tr("weeks"),
                &DailyLife::style_weeks);
-    column->addLayout(weeks);
 }
 
-void DaysPanel::add_yes_no(QBoxLayout* column, const QString& question, std::optional<bool> DailyLife::*member) {
+void DaysPanel::add_yes_no(QLayout* row, const QString& question, std::optional<bool> DailyLife::*member) {
     ChoiceRow* choice = yes_no_row(question);
     choices_.insert(question, choice);
     fill_.append([this, choice, member] { choice->set_chosen(index_of(life_.*member)); });
@@ -57,7 +57,9 @@ void DaysPanel::add_yes_no(QBoxLayout* column, const QString& question, std::opt
         life_.*member = answer_of(index);
         emit entered();
     });
-    column->addWidget(labelled(question, choice));
+    auto* box = labelled(question, choice);
+    box->setMinimumWidth(measures().px(280));  // answers stand below each other
+    row->addWidget(box);
 }
 
 void DaysPanel::add_number(QLayout* row, const QString& question, const QString& name, double most, const QString& unit,

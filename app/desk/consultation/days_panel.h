@@ -36,7 +36,7 @@ class DaysPanel : public QFrame {
     void entered();
 
   private:
-    void add_yes_no(QBoxLayout* column, const QString& question, std::optional<bool> DailyLife::*member);
+    void add_yes_no(QLayout* row, const QString& question, std::optional<bool> DailyLife::*member);
     void add_number(QLayout* row, const QString& question, const QString& name, double most, const QString& unit,
                     std::optional<double> DailyLife::*member);
     void add_heat(QBoxLayout* column);

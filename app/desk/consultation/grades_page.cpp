@@ -51,6 +51,7 @@ Result<GradesData> grades_data(Book& book, Id id) {
 }
 
 GradesPage::GradesPage(Session& session, QWidget* parent) : Page(session, parent) {
+    setFocusPolicy(Qt::ClickFocus);  // a press beside everything leaves the keys at work
     auto* page = scrolled();
     title_ = text(tr("Grades"), "title");
     below_ = text({}, "soft");
@@ -157,7 +158,10 @@ void GradesPage::take(const GradesData& read) {
     data_ = read;
     below_->setText(tr("%1  ·  visit of %2").arg(data_.client.name, date_words(data_.visit.date)));
     show_all();
-    if (fresh) to_first_open();
+    if (fresh) {
+        to_first_open();
+        setFocus(Qt::OtherFocusReason);  // the keys count at once
+    }
     emit trail_changed({{data_.client.name, {Where::client, data_.client.id}},
                         {date_words(data_.visit.date), {Where::visit, data_.client.id, data_.visit.id}},
                         {tr("Grades"), place_}});

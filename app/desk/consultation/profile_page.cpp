@@ -73,14 +73,14 @@ ProfilePage::ProfilePage(Session& session, QWidget* parent) : Page(session, pare
     strip_ = new KeptStrip;
     page->addWidget(strip_);
     auto* columns = new Columns(measures().px(820));
-    profile_ = new ProfilePanel(today_);
+    profile_ = new ProfilePanel;
     days_ = new DaysPanel;
     columns->left()->addWidget(profile_);
-    columns->left()->addWidget(days_->habits());
     columns->left()->addStretch();
     columns->right()->addWidget(days_);
     columns->right()->addStretch();
     page->addWidget(columns);
+    page->addWidget(days_->habits());
     page->addStretch();
 
     pause_.setSingleShot(true);
@@ -122,6 +122,7 @@ void ProfilePage::show_place(const Place& place) {
         strip_->say_nothing_yet();
     }
     place_ = place;
+    today_ = Clock().today();  // the window may have stood open overnight
     load();
 }
 
@@ -141,7 +142,7 @@ void ProfilePage::load() {
         [id = place_.client, today = today_](Book& book, const Progress&) { return talk_data(book, id, today); },
         [this](const TalkData& read) {
             settled_ = true;
-            if (read.client.id == place_.client && !pause_.isActive()) take(read);
+            if (read.client.id == place_.client && !pause_.isActive() && !keeping_) take(read);
         },
         [this] { settled_ = true; });
 }

@@ -9,6 +9,7 @@
 #include "desk/plan/entry_fields.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
+#include "domain/clock.h"
 #include "domain/words.h"
 
 namespace kempt::desk {
@@ -23,7 +24,7 @@ int index_in(const QStringList& words, const QString& word) {
 
 }  // namespace
 
-ProfilePanel::ProfilePanel(const QDate& today, QWidget* parent) : QFrame(parent), today_(today) {
+ProfilePanel::ProfilePanel(QWidget* parent) : QFrame(parent) {
     setProperty("panel", "surface");
     auto* column = column_in(this, 4, 3);
     column->addWidget(text(tr("Her hair"), "heading"));
@@ -55,7 +56,7 @@ void ProfilePanel::add_texture(QBoxLayout* column) {
 
 void ProfilePanel::add_length(QBoxLayout* column) {
     length_ = new LengthField(tr("Length of the longest hair, stretched straight"), tr("not measured"));
-    length_day_ = new DayField(tr("Day on which the length was measured"), today_);
+    length_day_ = new DayField(tr("Day on which the length was measured"));
     auto* row = new FlowLayout(measures().gap(3));
     row->addWidget(labelled(tr("Longest hair, stretched straight"), length_));
     row->addWidget(labelled(tr("Measured on"), length_day_));
@@ -66,7 +67,7 @@ void ProfilePanel::add_length(QBoxLayout* column) {
         if (!profile_.length_mm)
             length_day_->set_day(std::nullopt);
         else if (!length_day_->day())
-            length_day_->set_day(today_);
+            length_day_->set_day(Clock().today());
         profile_.length_on = length_day_->day();
         emit entered();
     });
@@ -78,7 +79,7 @@ void ProfilePanel::add_length(QBoxLayout* column) {
 }
 
 void ProfilePanel::add_age(QBoxLayout* column) {
-    born_ = new DayField(tr("Her birthday, with the year"), today_);
+    born_ = new DayField(tr("Her birthday, with the year"));
     age_ = new NumberField(tr("Her age, where she does not tell the birthday"),
                            {oldest_years, 0, 1, tr("years"), tr("not told"), false});
     auto* row = new FlowLayout(measures().gap(3));
@@ -92,7 +93,7 @@ void ProfilePanel::add_age(QBoxLayout* column) {
     });
     connect(age_, &NumberField::entered, this, [this] {
         profile_.age_years = age_->number();
-        profile_.age_on = profile_.age_years ? std::optional(today_) : std::nullopt;
+        profile_.age_on = profile_.age_years ? std::optional(Clock().today()) : std::nullopt;
         emit entered();
     });
 }
@@ -101,7 +102,7 @@ void ProfilePanel::add_history(QBoxLayout* column) {
     const QString how = tr("Is every service of her hair in the record?");
     history_ = new ChoiceRow(how, {tr("all her life"), tr("since a day"), tr("unknown")});
     column->addWidget(labelled(how, history_));
-    history_from_ = new DayField(tr("Day since which every service is in the record"), today_, true);
+    history_from_ = new DayField(tr("Day since which every service is in the record"), true);
     column->addWidget(labelled(tr("Since"), history_from_), 0, Qt::AlignLeft);
     connect(history_, &ChoiceRow::picked, this, [this](int index) {
         history_from_->setEnabled(index == 1);
@@ -132,7 +133,8 @@ void ProfilePanel::show_profile(const ClientProfile& profile) {
     born_->set_day(profile.born);
     // Whole years gone since she told it.
     std::optional<double> age = profile.age_years;
-    if (age && profile.age_on) age = std::floor(*age + static_cast<double>(profile.age_on->daysTo(today_)) / 365.25);
+    if (age && profile.age_on)
+        age = std::floor(*age + static_cast<double>(profile.age_on->daysTo(Clock().today())) / 365.25);
     age_->set_number(profile.born ? std::nullopt : age);
     show_age();
     history_->set_chosen(profile.whole_history ? 0 : profile.history_from ? 1 : 2);

@@ -17,7 +17,7 @@ class NumberField;
 class ProfilePanel : public QFrame {
     Q_OBJECT
   public:
-    explicit ProfilePanel(const QDate& today, QWidget* parent = nullptr);
+    explicit ProfilePanel(QWidget* parent = nullptr);
     void show_profile(const ClientProfile& profile);  // tells nobody
     [[nodiscard]] ClientProfile profile() const { return profile_; }
     [[nodiscard]] ChoiceRow* texture() const { return texture_; }
@@ -39,7 +39,6 @@ class ProfilePanel : public QFrame {
     void add_history(QBoxLayout* column);
     void show_age();
 
-    QDate today_;
     ClientProfile profile_;
     ChoiceRow *texture_, *group_, *history_;
     LengthField* length_;

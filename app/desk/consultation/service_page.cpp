@@ -6,6 +6,7 @@
 #include <QShortcut>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "desk/consultation/kept_strip.h"
 #include "desk/consultation/service_record.h"
@@ -33,7 +34,7 @@ Result<ServiceData> service_data(Book& book, Id id) {
     auto client = work::client_of(book, data.service.client);
     if (!client) return client.error();
     data.client = std::move(client).value();
-    const auto state = work::care_state(book, data.client.id, data.service.date);
+    const auto state = work::care_state_for_dates(book, data.client.id, data.service.date);
     if (!state) return state.error();
     data.length_mm = state->length_mm;
     return data;
@@ -59,7 +60,6 @@ ServicePage::ServicePage(Session& session, QWidget* parent) : Page(session, pare
     day_->setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));  // as date_words
     day_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     day_->setCalendarPopup(true);
-    day_->setMaximumDate(Clock().today());
     day_->setMinimumWidth(measures().px(150));
     auto* erase_button = button(tr("Erase"), "quiet", Sign::remove);
     erase_button->setAccessibleName(tr("Erase this service"));
@@ -130,15 +130,17 @@ void ServicePage::load() {
         [id = place_.service](Book& book, const Progress&) { return service_data(book, id); },
         [this](const ServiceData& read) {
             settled_ = true;
-            if (read.service.id == place_.service && !pause_.isActive()) take(read);
+            if (read.service.id == place_.service && !pause_.isActive() && !keeping_) take(read);
         },
         [this] { settled_ = true; });
 }
 
 void ServicePage::take(const ServiceData& read) {
+    const bool fresh = data_.service.id != read.service.id;
     const bool same_fields = record_ != nullptr && data_.length_mm == read.length_mm;
     data_ = read;
     if (!same_fields || !(record_->service() == read.service)) show_service(read.service);
+    if (fresh) record_->focus_first();
     show_undo();
     Trail trail{{data_.client.name, {Where::client, data_.client.id}}};
     if (place_.visit > 0) trail.append({tr("Visit"), {Where::visit, place_.client, place_.visit}});
@@ -153,9 +155,10 @@ void ServicePage::show_service(const Service& service) {
     below_->setText(tr("%1  ·  %2").arg(data_.client.name, date_words(service.date)));
     const int index = kind_->findData(service.kind);
     kind_->setCurrentIndex(index);
+    day_->setMaximumDate(std::max(Clock().today(), service.date));
     day_->setDate(service.date);
     empty_layout(body_);
-    record_ = new ServiceRecord(service, data_.length_mm, Clock().today());
+    record_ = new ServiceRecord(service, data_.length_mm);
     body_->addWidget(record_);
     connect(record_, &ServiceRecord::entered, this, &ServicePage::entered);
     filling_ = false;

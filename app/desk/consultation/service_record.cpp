@@ -15,6 +15,7 @@
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
+#include "domain/clock.h"
 #include "domain/words.h"
 
 namespace kempt::desk {
@@ -61,9 +62,8 @@ QBoxLayout* box_in(QBoxLayout* column, const QString& heading) {
 
 }  // namespace
 
-ServiceRecord::ServiceRecord(const Service& service, const std::optional<double>& length_mm, const QDate& today,
-                             QWidget* parent)
-    : QWidget(parent), service_(service), length_mm_(length_mm), today_(today) {
+ServiceRecord::ServiceRecord(const Service& service, const std::optional<double>& length_mm, QWidget* parent)
+    : QWidget(parent), service_(service), length_mm_(length_mm) {
     auto* outside = column_in(this, 0, 0);
     auto* columns = new Columns(measures().px(820));
     add_where(columns->left());
@@ -77,6 +77,15 @@ ServiceRecord::ServiceRecord(const Service& service, const std::optional<double>
 
 QString ServiceRecord::name_of(const QString& words) const {
     return tr("%1, %2").arg(words, service_.kind);
+}
+
+// The day of the patch test stays; how long before it was moves.
+void ServiceRecord::set_day(const QDate& day) {
+    service_.date = day;
+    if (patch_days_ != nullptr && service_.patch_test_on) {
+        const qint64 days = service_.patch_test_on->daysTo(day);
+        patch_days_->set_number(days < 0 ? std::nullopt : std::optional(static_cast<double>(days)));
+    }
 }
 
 void ServiceRecord::focus_first() {
@@ -133,14 +142,19 @@ void ServiceRecord::add_stretch(QBoxLayout* column) {
         show_where();
         emit entered();
     });
+    // Each end by itself: the other may be finer than a field shows.
     const auto typed = [this] {
-        service_.from_mm = from_->mm().value_or(0);
-        service_.to_mm = to_->mm();
         where_->set_chosen(index_of_place(places(length_mm_), service_.from_mm, service_.to_mm));
         emit entered();
     };
-    connect(from_, &NumberField::entered, this, typed);
-    connect(to_, &NumberField::entered, this, typed);
+    connect(from_, &NumberField::entered, this, [this, typed] {
+        service_.from_mm = from_->mm().value_or(0);
+        typed();
+    });
+    connect(to_, &NumberField::entered, this, [this, typed] {
+        service_.to_mm = to_->mm();
+        typed();
+    });
 }
 
 void ServiceRecord::show_where() {
@@ -181,7 +195,8 @@ void ServiceRecord::add_sections(QBoxLayout* column) {
 
 NumberField* ServiceRecord::add_number(QLayout* row, RecordField field, const QString& words, double most,
                                        const QString& unit, std::optional<double> Service::*member) {
-    auto* number = new NumberField(name_of(words), {most, 0, 1, unit, tr("not known"), false});
+    auto* number = new NumberField(
+        name_of(words), {std::max(most, (service_.*member).value_or(0)), 0, 1, unit, tr("not known"), false});
     number->setSingleStep(unit == tr("min") ? 1 : 5);
     number->set_number(service_.*member);
     connect(number, &NumberField::entered, this, [this, number, member] {
@@ -309,6 +324,10 @@ void ServiceRecord::add_outcome(QBoxLayout* column) {
     if (has(RecordField::reaction))
         choices_.insert(static_cast<int>(RecordField::reaction),
                         add_yes_no(inside, tr("Reaction of scalp or skin"), &Service::reaction));
+    inside->addWidget(
+        text(tr("A record only: it says nothing about what the hair can take. Burning, blisters, swelling or "
+                "pain are for a doctor."),
+             "caption"));
     result_ = add_words(inside, tr("Result, in your words"), tr("even, a little dry at the ends"), &Service::result);
     if (has(RecordField::line)) add_line(inside);
     note_ = add_words(inside, tr("Note"), tr("product, mixture, anything else"), &Service::note);
@@ -318,12 +337,12 @@ void ServiceRecord::add_outcome(QBoxLayout* column) {
 void ServiceRecord::add_line(QBoxLayout* column) {
     auto* line = new LengthField(name_of(tr("Its line of demarcation, from the scalp")), tr("not measured"));
     line->set_mm(service_.line_mm);
-    line_day_ = new DayField(name_of(tr("Day on which its line was measured")), today_);
+    line_day_ = new DayField(name_of(tr("Day on which its line was measured")));
     line_day_->set_day(service_.line_on);
     numbers_.insert(static_cast<int>(RecordField::line), line);
     connect(line, &NumberField::entered, this, [this, line] {
         service_.line_mm = line->mm();
-        if (service_.line_mm && !service_.line_on) line_day_->set_day(today_);
+        if (service_.line_mm && !service_.line_on) line_day_->set_day(Clock().today());
         if (!service_.line_mm) line_day_->set_day(std::nullopt);
         service_.line_on = line_day_->day();
         emit entered();

@@ -24,10 +24,9 @@ class ServiceRecord : public QWidget {
     Q_OBJECT
   public:
     // length_mm: of the hair on that day, where it is known: mid-shaft and ends are named by it.
-    ServiceRecord(const Service& service, const std::optional<double>& length_mm, const QDate& today,
-                  QWidget* parent = nullptr);
+    ServiceRecord(const Service& service, const std::optional<double>& length_mm, QWidget* parent = nullptr);
     [[nodiscard]] Service service() const { return service_; }
-    void set_day(const QDate& day) { service_.date = day; }
+    void set_day(const QDate& day);
     // For tests and for whoever works by name.
     [[nodiscard]] ChoiceRow* where() const { return where_; }
     [[nodiscard]] LengthField* from() const { return from_; }
@@ -65,7 +64,6 @@ class ServiceRecord : public QWidget {
 
     Service service_;
     std::optional<double> length_mm_;
-    QDate today_;
     QHash<int, ChoiceRow*> choices_;
     QHash<int, NumberField*> numbers_;
     QHash<QString, QCheckBox*> sections_;

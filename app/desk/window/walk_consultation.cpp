@@ -23,8 +23,12 @@ Result<ConsultationSights> consultation_sights(Book& book) {
         const Id client = row.client.id;
         const auto services = work::list_services(book, client);
         if (!services) return services.error();
+        const auto profile = work::profile_of(book, client);
+        if (!profile) return profile.error();
         for (const Service& one : *services) {
-            const qsizetype told = details_of(one).size();
+            // Where the length was known, every part of the hair has its name.
+            const bool length_known = profile->length_on && one.date >= *profile->length_on;
+            const qsizetype told = details_of(one).size() + (length_known ? 4 : 0);
             if (told <= services_most) continue;
             services_most = told;
             sights.service = {Where::service, client};

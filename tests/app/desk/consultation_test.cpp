@@ -174,6 +174,33 @@ BOOST_AUTO_TEST_CASE(mid_shaft_and_ends_are_named_by_the_length_of_that_day) {
     BOOST_TEST((only().to_mm == std::optional(120.0)));
 }
 
+BOOST_AUTO_TEST_CASE(one_end_is_changed_without_rounding_the_other_and_a_patch_test_keeps_its_day) {
+    Service old;
+    old.client = book.client;
+    old.kind = "permanent colour";
+    old.date = today.addDays(-30);
+    old.from_mm = 12.4;
+    old.minutes = 300;  // more than a field takes
+    old.patch_test_on = old.date.addDays(-3);
+    const Id id = read<Service>(book.path, [&](Book& b) { return work::add_service(b, old); }).id;
+    go({Where::service, book.client, 0, 0, View::left_temple, 0, 0, id});
+    auto* page = this->page<ServicePage>();
+    type(page->record()->to(), "80");
+    BOOST_TEST(only().from_mm == 12.4);
+    BOOST_TEST((only().to_mm == std::optional(80.0)));
+    BOOST_TEST((only().minutes == std::optional(300.0)));
+    BOOST_TEST((page->record()->number(RecordField::minutes)->number() == std::optional(300.0)));
+    page->day()->setDate(old.date.addDays(2));
+    settle();
+    BOOST_TEST((only().date == old.date.addDays(2)));
+    BOOST_TEST((only().patch_test_on == old.patch_test_on));
+    BOOST_TEST((page->record()->patch_days()->number() == std::optional(5.0)));
+    page->day()->setDate(old.date.addDays(-10));  // before the patch test: the book refuses it
+    settle();
+    BOOST_TEST(page->strip()->tells_trouble());
+    BOOST_TEST((only().date == old.date.addDays(2)));
+}
+
 BOOST_AUTO_TEST_CASE(the_last_change_of_a_service_is_taken_back) {
     ServicePage* page = add("gloss");
     BOOST_TEST(!page->strip()->undo_button()->isEnabled());
