@@ -348,6 +348,7 @@ void GradesPage::keep(const GradeStep& step, int round, const std::optional<int>
                 return;
             }
             --keeping_;
+            tell_not_kept(session_, kept.error());
             strip_->say_not_kept(QString::fromStdString(kept.error().what));
             before_.reset();
             strip_->set_undo({});

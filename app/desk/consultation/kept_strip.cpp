@@ -50,4 +50,9 @@ void KeptStrip::set_undo(const QString& words) {
     undo_->setToolTip(name);
 }
 
+void tell_not_kept(Session& session, Error error) {
+    if (error.kept.empty()) error.kept = "The book holds what stood there before.";
+    session.tell(error);
+}
+
 }  // namespace kempt::desk

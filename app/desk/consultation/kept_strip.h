@@ -3,6 +3,8 @@
 
 #include <QFrame>
 
+#include "desk/session/session.h"
+
 class QLabel;
 class QPushButton;
 
@@ -30,5 +32,8 @@ class KeptStrip : public QFrame {
     QPushButton* undo_;
     bool trouble_ = false;
 };
+
+// The same across the top of the window.
+void tell_not_kept(Session& session, Error error);
 
 }  // namespace kempt::desk

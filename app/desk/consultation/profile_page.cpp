@@ -179,7 +179,8 @@ void ProfilePage::keep(bool as_undo) {
         [this, now, before, as_undo](Status kept) {
             if (!kept.ok()) {
                 keeping_ = false;
-                if (place_.client != now.client.id) return session_.tell(kept.error());  // she has gone on
+                tell_not_kept(session_, kept.error());       // the line above the fields may be out of sight
+                if (place_.client != now.client.id) return;  // she has gone on
                 strip_->say_not_kept(QString::fromStdString(kept.error().what));
                 return show_undo();
             }

@@ -20,6 +20,7 @@
 #include "desk/consultation/service_page.h"
 #include "desk/consultation/service_record.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/widgets/notice.h"
 #include "desk/window/book_view.h"
 #include "domain/clock.h"
 #include "domain/words.h"
@@ -220,6 +221,10 @@ BOOST_AUTO_TEST_CASE(what_the_book_refuses_is_told_and_the_book_holds_what_it_he
     type(page->record()->from(), "200");
     BOOST_TEST(page->strip()->tells_trouble());
     BOOST_TEST(page->strip()->words().contains("ends before it begins"), page->strip()->words().toStdString());
+    // In sight also when the page is scrolled: what happened, what was kept, what to do.
+    BOOST_TEST(window->book()->notice()->isVisible());
+    for (const char* words : {"ends before it begins", "book holds what stood there", "beyond the beginning"})
+        BOOST_TEST(window->book()->notice()->sentence().contains(words), words);
     BOOST_TEST(only().from_mm == 0);
     page->take_back();
     settle();
