@@ -51,7 +51,7 @@ void KeptStrip::set_undo(const QString& words) {
 }
 
 void tell_not_kept(Session& session, Error error) {
-    if (error.kept.empty()) error.kept = "The book holds what stood there before.";
+    error.kept = "The book holds what stood there before.";
     session.tell(error);
 }
 
