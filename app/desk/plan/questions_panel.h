@@ -54,6 +54,7 @@ class QuestionsPanel : public QFrame {
         bool asked = false;
     };
     void add_row(const Answering& answering, int group, bool on_form = true);
+    [[nodiscard]] static int rows_in(const QBoxLayout* side);
     void fill_answer(Row& row, const PlanData& told);
     void add_controls(Row& row, QBoxLayout* into, bool on_form);
     [[nodiscard]] QPushButton* fold(const QString& words, QWidget* box);

@@ -43,6 +43,9 @@ class ServiceForm : public QFrame {
     void remove_asked();
 
   private:
+    using Truth = std::optional<bool> care::PlannedService::*;
+    // Where a yes or no is kept; null: the field is none.
+    [[nodiscard]] static Truth truth_of(PlanField field);
     void build();
     void add_stretch(QLayout* row);
     void add_numbers(QLayout* row);
