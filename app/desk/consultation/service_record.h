@@ -48,6 +48,8 @@ class ServiceRecord : public QWidget {
   private:
     [[nodiscard]] bool has(RecordField field) const { return shows(service_, field); }
     [[nodiscard]] QString name_of(const QString& words) const;
+    // A panel with its heading, to be filled.
+    [[nodiscard]] static QBoxLayout* box_in(QBoxLayout* column, const QString& heading);
     void add_where(QBoxLayout* column);
     void add_stretch(QBoxLayout* column);
     void add_sections(QBoxLayout* column);
