@@ -167,6 +167,7 @@ void Walk::plan() {
             const auto to = [this](const Place& place) { return [this, place] { window_.book()->go(place); }; };
             steps_.append({QStringLiteral("clients"), [] {}, whole});
             const auto lower = [this] {
+                if (window_.book()->page() == nullptr) return;  // the step before was left out
                 for (QScrollArea* area : window_.book()->page()->findChildren<QScrollArea*>())
                     area->verticalScrollBar()->setValue(area->verticalScrollBar()->maximum());
             };

@@ -56,6 +56,7 @@ Result<ConsultationSights> consultation_sights(Book& book) {
 QVector<PlanStep> consultation_steps(MainWindow& window, const ConsultationSights& sights) {
     const auto to = [&window](const Place& place) { return [&window, place] { window.book()->go(place); }; };
     const auto lower = [&window] {
+        if (window.book()->page() == nullptr) return;  // the step before was left out
         for (QScrollArea* area : window.book()->page()->findChildren<QScrollArea*>())
             area->verticalScrollBar()->setValue(area->verticalScrollBar()->maximum());
     };
