@@ -48,6 +48,8 @@ Coverage coverage_of(const PlannedService& service, const ClientState& state) {
             return has_been_through(state, texture, span) == Truth::unknown;
         });
     }
+    // A retouch of which nobody knows what it grows away from is only taken as the roots.
+    if (service.new_growth_only && !grown_from(service.kind, state)) coverage.unsure = true;
     by_part(on, state, coverage.put_on);
     return coverage;
 }

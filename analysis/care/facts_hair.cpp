@@ -36,7 +36,18 @@ Value section_grade(const Context& context, std::string_view quality) {
     return value_of(all || lowest(state, quality, "") ? *low : 0, *low);
 }
 
-// Of a part of the strand; of more than one part: the lowest, which may be lower still where a part has no grade.
+// The lowest grade of any head section, or of the one that is asked about.
+std::optional<int> lowest_of_sections(const Context& context, std::string_view quality) {
+    std::optional<int> low;
+    for (const std::string_view section : head_sections) {
+        if (!context.section.empty() && context.section != section) continue;
+        if (const auto grade = lowest(*context.state, quality, section)) low = std::min(low.value_or(4), *grade);
+    }
+    return low;
+}
+
+// Of a part of the strand; of more than one part: the lowest, which may be lower still where a part has no grade. A
+// head section's grade may be that of any of its parts.
 Value strand_grade(const Context& context, std::string_view quality) {
     if (context.scope == Scope::section) return section_grade(context, quality);
     const std::optional<int> whole = lowest(*context.state, quality, "");
@@ -49,6 +60,11 @@ Value strand_grade(const Context& context, std::string_view quality) {
         if (grade) value.high = std::min(value.high, double(*grade));
         any = any || grade;
         missing = missing || !grade;
+    }
+    if (const auto section = lowest_of_sections(context, quality)) {
+        value.high = std::min(value.high, double(*section));
+        missing = missing || !any;
+        any = true;
     }
     if (!any) return unknown_value();
     value.low = missing ? 0 : value.high;

@@ -25,7 +25,8 @@ Length length_today(const ChemicalHistory& history, Day today, const GrowthRate&
     if (measured_mm) return {*measured_mm, *measured_mm};
     Length length;
     for (const PastService& cut : history.services) {
-        if (cut.kind != Kind::cut || !cut.to_mm || cut.day > today) continue;
+        // A cut of some sections says nothing of the others.
+        if (cut.kind != Kind::cut || !cut.to_mm || cut.day > today || !cut.sections.empty()) continue;
         const GrowthRange grown = growth_in(today - cut.day, rate);
         length.low = std::min(length.low, *cut.to_mm + grown.low);
         length.high = std::min(length.high, *cut.to_mm + grown.high);

@@ -151,6 +151,11 @@ Result<Application> application_of(const Setting& setting, const Coverage& cover
     const double ends =
         setting.ends_minutes.value_or(setting.strand_minutes / ends_rate(setting.ends_porosity.value_or(4)));
     for (const SectionMinutes& section : setting.sections) {
+        for (const double minutes : {section.roots, section.mid_shaft, section.ends})
+            if (!std::isfinite(minutes) || minutes < 0) return invalid("Minutes to apply are no number of minutes.");
+        // Without a length the mid-shaft reaches on over the ends, which would then wait as long as it.
+        if (section.ends > 0 && !covered(Part::ends) && std::isinf(coverage.put_on.back().span.to_mm))
+            return invalid("Ends cannot be told from mid-shaft: measure how long the hair is first.");
         const auto add = [&](Part part, double apply, double needed) {
             if (apply > 0 && covered(part)) application.tasks.push_back({part, section.name, apply, needed});
         };

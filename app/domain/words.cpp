@@ -146,7 +146,11 @@ const QStringList& heat_tools() {
 }
 
 bool is_dryer(const QString& heat_tool) {
-    return heat_tool.contains(QStringLiteral("dryer"), Qt::CaseInsensitive);
+    // By its whole name: "dryer and flat iron" is an iron too.
+    static const QStringList names = {QStringLiteral("dryer"), QStringLiteral("hooded dryer"),
+                                      QStringLiteral("hair dryer"), QStringLiteral("hairdryer"),
+                                      QStringLiteral("blow dryer")};
+    return names.contains(heat_tool.simplified().toLower());
 }
 
 const QStringList& hair_groups() {

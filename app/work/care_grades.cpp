@@ -12,13 +12,20 @@ namespace kempt::work {
 
 namespace {
 
+bool is_part(const std::string& zone) {
+    return zone == care::word_of(care::Part::roots) || zone == care::word_of(care::Part::mid_shaft) ||
+           zone == care::word_of(care::Part::ends);
+}
+
 // What the book calls a place, in the words of the rules: a part of the strand, a head section, or empty for the head.
 std::string zone_of(const QString& words) {
     const QString zone = words.toLower().simplified();
     if (zone == u"lengths" || zone == u"mid shaft") return "mid-shaft";
     if (zone == u"whole head" || zone == u"head" || zone == u"all") return {};
     const auto view = view_from_word(zone);
-    return (view ? word_of(*view) : zone).toStdString();
+    const std::string word = (view ? word_of(*view) : zone).toStdString();
+    // A place that the rules do not know may be anywhere.
+    return is_part(word) || head_sections().contains(QString::fromStdString(word)) ? word : std::string();
 }
 
 // Qualities of the hair itself, which a chemical service changes.
@@ -41,7 +48,16 @@ void put_grades(const QVector<store::DatedGrade>& grades, QDate today, care::Cli
     std::map<std::pair<QString, std::string>, store::DatedGrade> newest;
     for (const store::DatedGrade& dated : grades) {
         if (dated.date > today) continue;
-        newest[{dated.grade.quality, zone_of(dated.grade.zone)}] = dated;
+        auto& kept = newest[{dated.grade.quality, zone_of(dated.grade.zone)}];
+        // A second grading of the same day tells how steady the eye is; the worse of the two counts.
+        if (kept.date != dated.date || dated.grade.value < kept.grade.value) kept = dated;
+    }
+    for (auto& [place, dated] : newest) {
+        if (!is_part(place.second)) continue;
+        const auto whole = newest.find({place.first, std::string()});
+        if (whole == newest.end() || whole->second.date < dated.date) continue;
+        // The whole head's grade is newer, or of the same day and worse.
+        if (whole->second.date > dated.date || whole->second.grade.value < dated.grade.value) dated = whole->second;
     }
     for (const auto& [place, dated] : newest) {
         const QString& quality = place.first;

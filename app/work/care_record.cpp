@@ -57,13 +57,13 @@ std::optional<care::PastService> past_service(const Service& service) {
 
 namespace {
 
-// A reaction in the record is an answer, whatever she remembers.
+// A reaction in the record, or a patch test that failed, is an answer, whatever she remembers.
 void heed_reaction(const Service& service, care::Answers& answers) {
     const auto kind = care::kind_from_word(service.kind.toStdString());
-    if (!kind || !service.reaction.value_or(false)) return;
+    if (!kind || !(service.reaction.value_or(false) || service.patch_test == u"failed")) return;
     const auto of = [&](const char* family) { return care::belongs(*care::find_family(family), *kind); };
     if (of("dye") || of("oxidative")) answers.dye_reaction = true;
-    if (of("straightener")) answers.straightener_burn = true;
+    if (of("texture")) answers.straightener_burn = true;
 }
 
 }  // namespace

@@ -22,6 +22,18 @@ Result<std::optional<QDate>> photographed_on(Book& book, Id client, QDate today)
     return std::optional<QDate>();
 }
 
+// A strand test that was written down for this service, as take_patch_test does with its patch test.
+void take_strand_test(const QVector<Service>& services, QDate today, care::PlannedService& planned) {
+    if (planned.strand_tested || planned.strand_test) return;
+    for (const Service& service : services) {
+        if (service.date < today || care::kind_from_word(service.kind.toStdString()) != planned.kind) continue;
+        if (service.strand_test.isEmpty()) continue;
+        planned.strand_tested = true;
+        planned.strand_test = service.strand_test == u"failed" ? care::TestResult::failed : care::TestResult::passed;
+        return;
+    }
+}
+
 }  // namespace
 
 bool needs_patch_test(care::Kind kind) {
@@ -55,7 +67,10 @@ Result<PlanRequest> completed(Book& book, const PlanOptions& options) {
     PlanRequest request = options.request;
     const auto services = store::services_of_client(book, options.client);
     if (!services) return services.error();
-    for (PlannedItem& item : request.services) take_patch_test(services.value(), options.today, item.service);
+    for (PlannedItem& item : request.services) {
+        take_patch_test(services.value(), options.today, item.service);
+        take_strand_test(services.value(), options.today, item.service);
+    }
     if (!request.photographed) {
         const auto day = photographed_on(book, options.client, options.today);
         if (!day) return day.error();

@@ -117,6 +117,14 @@ BOOST_AUTO_TEST_CASE(a_wait_ends_on_its_day) {
     BOOST_CHECK(!find(advise(*built_in_rules(), state, plan), "colour-after-straightening"));
 }
 
+BOOST_AUTO_TEST_CASE(a_head_sections_grade_of_the_strand_counts_for_every_part) {
+    ClientState state = sound();
+    set_grade(state, "elasticity", "crown", 0);
+    Plan plan;
+    plan.services = {prepared(Kind::lightening)};
+    BOOST_CHECK(find(advise(*built_in_rules(), state, plan), "elasticity-failed", FindingSort::speaks_against));
+}
+
 BOOST_AUTO_TEST_CASE(a_part_grade_goes_before_the_whole_heads) {
     ClientState state = sound();
     set_grade(state, "elasticity", "", 1);

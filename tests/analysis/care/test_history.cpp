@@ -73,6 +73,14 @@ BOOST_AUTO_TEST_CASE(hair_that_was_cut_off_takes_its_history_along) {
     BOOST_CHECK(has_been_through(state, *find_family("perm"), {0, 1e9}) == Truth::yes);
 }
 
+BOOST_AUTO_TEST_CASE(a_cut_of_one_section_shortens_no_other) {
+    PastService cut = past(Kind::cut, 50);
+    cut.to_mm = 60;
+    cut.sections = {"nape"};
+    const ClientState state = client({past(Kind::thioglycolate_perm, 200, 30, 200), cut});
+    BOOST_CHECK(has_been_through(state, *find_family("perm"), {0, 1e9}) == Truth::yes);
+}
+
 BOOST_AUTO_TEST_CASE(a_measured_line_goes_before_the_rate) {
     PastService service = past(Kind::hydroxide, 100);
     service.line_mm = GrowthRange{20, 19.5, 20.5};

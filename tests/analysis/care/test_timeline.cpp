@@ -32,6 +32,28 @@ Application small(Dice& dice, int most_tasks) {
 
 BOOST_AUTO_TEST_SUITE(timeline)
 
+BOOST_AUTO_TEST_CASE(ends_without_a_known_length_and_minutes_that_are_none_are_refused) {
+    ClientState state = people::sound();
+    state.length_mm.reset();
+    PlannedService service;
+    service.kind = Kind::lightening;
+    Setting setting;
+    setting.strand_minutes = 20;
+    setting.most_minutes = 45;
+    setting.sections = {{"nape", 1, 1, 1}};
+    BOOST_CHECK(!application_of(setting, coverage_of(service, state)));
+    setting.sections = {{"nape", 1, 1, 0}};
+    BOOST_CHECK(application_of(setting, coverage_of(service, state)));
+    for (const double wrong : {std::nan(""), std::numeric_limits<double>::infinity(), -5.0}) {
+        setting.sections = {{"nape", wrong, 1, 0}};
+        BOOST_CHECK(!application_of(setting, coverage_of(service, state)));
+    }
+    // A retouch of which nobody knows what it grows away from asks for the line first.
+    service.kind = Kind::permanent;
+    service.new_growth_only = true;
+    BOOST_CHECK(coverage_of(service, state).unsure);
+}
+
 BOOST_AUTO_TEST_CASE(one_section_one_hand_by_hand) {
     // Need 10, 2 minutes to apply: the first hair is 1 over, the last 1 under: 10 % of 10, half of the 20 % tolerated.
     Application application;

@@ -103,7 +103,7 @@ BOOST_AUTO_TEST_CASE(a_new_client_is_a_state_of_which_nothing_is_known) {
     BOOST_TEST((work::care_state(*in.book, in.client.id, QDate()).error().kind == ErrorKind::invalid));
 }
 
-BOOST_AUTO_TEST_CASE(of_every_zone_the_newest_grade_of_the_latest_round_counts) {
+BOOST_AUTO_TEST_CASE(of_every_zone_the_newest_grade_counts_and_the_worse_of_two_rounds) {
     Client1 in;
     const Visit earlier = in.add_visit(QDate(2026, 8, 1)), later = in.add_visit(QDate(2026, 9, 29)),
                 after = in.add_visit(QDate(2026, 10, 7));
@@ -112,9 +112,22 @@ BOOST_AUTO_TEST_CASE(of_every_zone_the_newest_grade_of_the_latest_round_counts) 
     in.grade(later, "ends", "porosity", 2);
     in.grade(later, "ends", "porosity", 3, 2);
     in.grade(after, "ends", "porosity", 0);
-    BOOST_TEST((in.graded("porosity", "ends") == 3));
+    BOOST_TEST((in.graded("porosity", "ends") == 2));
     BOOST_TEST((in.graded("porosity", "roots") == 4));
     BOOST_TEST((in.graded("porosity", "ends", QDate(2026, 9, 1)) == 1));
+}
+
+BOOST_AUTO_TEST_CASE(an_old_good_grade_of_a_part_gives_way_to_a_newer_one_of_the_whole_head) {
+    Client1 in;
+    const Visit earlier = in.add_visit(QDate(2026, 9, 10)), later = in.add_visit(QDate(2026, 9, 29));
+    in.grade(earlier, "ends", "elasticity", 4);
+    in.grade(later, "whole head", "elasticity", 0);
+    in.grade(later, "roots", "elasticity", 3);
+    BOOST_TEST((in.graded("elasticity", "ends") == 0));
+    BOOST_TEST((in.graded("elasticity", "roots") == 0));
+    // A place that nobody knows may be anywhere.
+    in.grade(later, "tips", "breakage", 1);
+    BOOST_TEST((in.graded("breakage", "") == 1));
 }
 
 BOOST_AUTO_TEST_CASE(grades_that_are_too_old_or_were_given_before_a_chemical_service_do_not_count) {
@@ -317,11 +330,26 @@ BOOST_AUTO_TEST_CASE(a_reaction_in_the_record_speaks_even_when_she_says_no) {
     service.reaction = true;
     const Service colour = in.add(service);
     BOOST_TEST((in.state().answers.dye_reaction == true && in.state().answers.straightener_burn == false));
+    service.kind = QStringLiteral("thioglycolate perm");
+    const Service perm = in.add(service);
+    BOOST_TEST((in.state().answers.straightener_burn == true));
+    TemporaryBook::required(work::erase_service(*in.book, perm.id));
     service.kind = QStringLiteral("hydroxide straightener");
     in.add(service);
     BOOST_TEST((in.state().answers.straightener_burn == true));
     TemporaryBook::required(work::erase_service(*in.book, colour.id));
     BOOST_TEST((in.state().answers.dye_reaction == false));
+}
+
+BOOST_AUTO_TEST_CASE(a_patch_test_that_failed_is_a_reaction_to_the_dye) {
+    Client1 in;
+    Service service;
+    service.date = QDate(2026, 10, 1);
+    service.kind = QStringLiteral("permanent colour");
+    service.patch_test = QStringLiteral("failed");
+    service.patch_test_on = QDate(2026, 9, 28);
+    in.add(service);
+    BOOST_TEST((in.state().answers.dye_reaction == true));
 }
 
 BOOST_AUTO_TEST_CASE(a_dryer_on_wet_hair_is_no_iron_on_wet_hair) {
@@ -340,6 +368,9 @@ BOOST_AUTO_TEST_CASE(a_dryer_on_wet_hair_is_no_iron_on_wet_hair) {
     };
     BOOST_TEST((irons_wet().known && !irons_wet().truth));
     (*life.heat)[1].on_wet_hair = true;
+    TemporaryBook::required(work::set_daily_life(*in.book, life));
+    BOOST_TEST((irons_wet().known && irons_wet().truth));
+    life.heat = QVector<HeatTool>{{QStringLiteral("dryer and flat iron"), 230, 5, true}};
     TemporaryBook::required(work::set_daily_life(*in.book, life));
     BOOST_TEST((irons_wet().known && irons_wet().truth));
 }
