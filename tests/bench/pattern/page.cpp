@@ -61,16 +61,6 @@ void spread_table(std::ostream& out, const std::vector<Row>& pairs) {
     out << "\n";
 }
 
-// Heads span a factor of a hundred, so that visits are judged on 100 x the natural logarithm: changes and SDs in %.
-std::vector<Row> in_logarithms(std::vector<Row> rows) {
-    for (Row& row : rows)
-        for (const Spec& spec : specs)
-            for (const char* what : {"_true", ""})
-                if (const double v = number(row, spec.reading + what); v > 0)
-                    row[spec.reading + what] = std::to_string(100 * std::log(v));
-    return rows;
-}
-
 }  // namespace
 
 void pattern_page(std::ostream& out, const std::vector<Row>& rows, const std::vector<Row>& pairs) {
@@ -86,12 +76,10 @@ void pattern_page(std::ostream& out, const std::vector<Row>& rows, const std::ve
     share_table(out, rows, "hair", "hair", labels(render::hair_names, render::hair_colours));
     out << "### Verdicts\n\nVisits of two shots of a lie; A and B the same strands laid down anew, C with the curls "
            "loosened (coils 1.3 times as wide and 1.7 times\nas drawn out, waves 1.3 times as flat) and 5 % longer. "
-           "Judged on the logarithm. No direction is better than the other: 'called' is any\nchange; it counts when "
+           "Judged as ratios. No direction is better than the other: 'called' is any\nchange; it counts when "
            "its "
            "sign is the true one.\n\n";
-    std::vector<Spec> shares = specs;
-    for (Spec& spec : shares) spec.unit = "%";
-    verdict_table(out, in_logarithms(pairs), shares);
+    verdict_table(out, pairs, specs);
     spread_table(out, pairs);
 }
 
