@@ -25,6 +25,11 @@ QString day(QDate date) {
     return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, u"d MMM yyyy");
 }
 
+// Names of peoples begin with a capital.
+QString proper(const QString& word) {
+    return word.left(1).toUpper() + word.mid(1);
+}
+
 void say(QStringList& words, const std::optional<bool>& fact, const char* yes, const char* no) {
     if (fact) words.append(QString::fromUtf8(*fact ? yes : no));
 }
@@ -85,7 +90,7 @@ QStringList details_of(const ClientProfile& p, LengthUnit length) {
     if (p.length_mm && p.length_on)
         words.append(QStringLiteral("hair %1 on %2").arg(length_words(*p.length_mm, length), day(*p.length_on)));
     if (!p.texture.isEmpty()) words.append(p.texture + QStringLiteral(" hairs"));
-    if (!p.hair_group.isEmpty()) words.append(QStringLiteral("growth as of %1 hair").arg(p.hair_group));
+    if (!p.hair_group.isEmpty()) words.append(QStringLiteral("growth as of %1 hair").arg(proper(p.hair_group)));
     if (p.whole_history)
         words.append(QStringLiteral("every service of her life is in the record"));
     else if (p.history_from)

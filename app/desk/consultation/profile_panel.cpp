@@ -43,7 +43,7 @@ void ProfilePanel::add_texture(QBoxLayout* column) {
         emit entered();
     });
     const QString as = tr("Growth as of which hair?");
-    group_ = new ChoiceRow(as, QStringList(hair_groups()) << tr("unknown, or mixed"));
+    group_ = new ChoiceRow(as, QStringList{tr("African"), tr("Asian"), tr("Caucasian"), tr("unknown, or mixed")});
     column->addWidget(labelled(as, group_));
     column->addWidget(text(tr("As studies of growth name their groups. It counts only until her own growth was "
                               "measured."),
