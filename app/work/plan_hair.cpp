@@ -1,5 +1,6 @@
 #include "work/plan_hair.h"
 
+#include <QLocale>
 #include <algorithm>
 
 namespace kempt::work {
@@ -45,8 +46,11 @@ std::vector<GrowthNow> growth_of(const care::ClientState& state) {
         if (last->line_mm && last->line_day <= state.today) {
             growth.measured = true;
             const std::string line =
-                "line of demarcation measured on " + date_of(last->line_day).toString(Qt::ISODate).toStdString();
-            growth.source = last->line_day == state.today ? line : line + ", carried on at the rate of " + rate.source;
+                "line of demarcation measured on " + QLocale(QLocale::English, QLocale::UnitedKingdom)
+                                                         .toString(date_of(last->line_day), u"d MMM yyyy")
+                                                         .toStdString();
+            growth.source =
+                last->line_day == state.today ? line : line + ", carried on at the rate of growth: " + rate.source;
         }
         all.push_back(std::move(growth));
     }

@@ -143,7 +143,7 @@ QString spread_sentence(const change::Spread& client, const change::Spread& book
     const ForPeople people(series, length);
     const QString setup = series.spread.of_logarithm
                               ? QStringLiteral("%1 % of the value").arg(number(100 * series.spread.setup_sd))
-                              : people.figure(series.spread.setup_sd) + QLatin1Char(' ') + people.unit();
+                              : (people.figure(series.spread.setup_sd) + QLatin1Char(' ') + people.unit()).trimmed();
     const QString more = series.spread.setup_sd > 0
                              ? QStringLiteral(
                                    " To it comes what repeat shots cannot show, light and position that "
