@@ -116,15 +116,17 @@ Result<Answer> daily(const Arguments& arguments, const Progress&) {
     const QDate date = day_of(arguments);
     const auto newest = work::daily_life_of(**book, client, date);
     if (!newest) return newest.error();
-    DailyLife before = newest->value_or(DailyLife());
+    // What she told before and did not take back goes on, while it still counts.
+    DailyLife before = work::fresh_life(*newest, date).value_or(DailyLife());
     before.client = client;
     DailyLife life = before;
     if (const Status good = take(arguments, life); !good) return good.error();
     if (life == before) {
-        const QStringList lines = lines_or(details_of(life), "Nothing is known of her days yet.");
-        return Answer{work::json_of_daily_life(life), lines, {}};
+        DailyLife stands = newest->value_or(before);
+        const QStringList lines = lines_or(details_of(stands), "Nothing is known of her days yet.");
+        return Answer{work::json_of_daily_life(stands), lines, {}};
     }
-    // What she told before and did not take back goes on.
+    life.id = 0;
     life.date = date;
     const auto kept = work::set_daily_life(**book, life);
     if (!kept) return kept.error();

@@ -4,16 +4,57 @@
 #include "book/profile_store.h"
 #include "book/transaction.h"
 #include "care/facts.h"
+#include "work/care_freshness.h"
 #include "work/errors.h"
 
 namespace kempt::work {
+
+namespace {
+
+Status until(const QDate& today, const std::optional<QDate>& day, const char* what) {
+    if (!day || !(*day > today)) return Done{};
+    return invalid(
+        "day-to-come",
+        "The day of the " + std::string(what) + ", " + day->toString(Qt::ISODate).toStdString() + ", is still to come.",
+        "Give a day until today.");
+}
+
+// A yes that is kept for good, of the day on which a no is to be written down.
+Status no_yes_before(Book& book, const ClientAnswer& answer) {
+    const Question* question = find_question(answer.question);
+    if (question == nullptr || question->lasting != Lasting::yes_for_good || answer.value != 0) return Done{};
+    const auto all = store::answers_of_client(book, answer.client);
+    if (!all) return all.error();
+    for (const ClientAnswer& other : *all)
+        if (other.question == answer.question && other.date == answer.date && other.value != 0)
+            return invalid(
+                "yes-for-good",
+                "On that day " + answer.question.toStdString() + " was answered with yes, which is kept for good.",
+                "If it was written down wrongly, erase it first: kempt client forget BOOK --answer " +
+                    std::to_string(other.id) + ".");
+    return Done{};
+}
+
+Status put(Book& book, ClientAnswer& answer, QDate today) {
+    if (Status past = until(today, answer.date, "answer"); !past) return past;
+    const auto id = store::put_answer(book, answer);
+    if (!id) return id.error();
+    answer.id = id.value();
+    return Done{};
+}
+
+}  // namespace
 
 Result<ClientProfile> profile_of(Book& book, Id client) {
     if (const auto known = store::get_client(book, client); !known) return known.error();
     return store::profile_of(book, client);
 }
 
-Status set_profile(Book& book, const ClientProfile& profile) {
+Status set_profile(Book& book, const ClientProfile& profile, QDate today) {
+    for (const auto& [day, what] :
+         {std::pair(profile.born, "birth"), std::pair(profile.age_on, "age"),
+          std::pair(profile.length_on, "measured length"), std::pair(profile.history_from, "beginning of the record")})
+        if (Status past = until(today, day, what); !past) return past;
     return store::put_profile(book, profile);
 }
 
@@ -31,7 +72,13 @@ Result<std::optional<DailyLife>> daily_life_of(Book& book, Id client, QDate toda
     return newest;
 }
 
-Result<DailyLife> set_daily_life(Book& book, DailyLife life) {
+std::optional<DailyLife> fresh_life(const std::optional<DailyLife>& life, QDate today) {
+    if (!life || life->date.daysTo(today) > daily_life_days) return std::nullopt;
+    return life;
+}
+
+Result<DailyLife> set_daily_life(Book& book, DailyLife life, QDate today) {
+    if (Status past = until(today, life.date, "daily life"); !past) return past.error();
     const auto id = store::put_daily_life(book, life);
     if (!id) return id.error();
     life.id = id.value();
@@ -64,16 +111,20 @@ Result<QVector<CurrentAnswer>> answers_of(Book& book, Id client, QDate today) {
     return current;
 }
 
-Result<QVector<ClientAnswer>> set_answers(Book& book, QVector<ClientAnswer> answers) {
+Result<QVector<ClientAnswer>> set_answers(Book& book, QVector<ClientAnswer> answers, QDate today) {
     auto transaction = Transaction::begin(book);
     if (!transaction) return transaction.error();
     for (ClientAnswer& answer : answers) {
-        const auto id = store::put_answer(book, answer);
-        if (!id) return id.error();
-        answer.id = id.value();
+        if (const Status free = no_yes_before(book, answer); !free) return free.error();
+        if (const Status kept = put(book, answer, today); !kept) return kept.error();
     }
     if (const Status done = transaction->commit(); !done) return done.error();
     return answers;
+}
+
+Result<ClientAnswer> correct_answer(Book& book, ClientAnswer answer, QDate today) {
+    if (const Status kept = put(book, answer, today); !kept) return kept.error();
+    return answer;
 }
 
 Status erase_answer(Book& book, Id answer) {

@@ -131,7 +131,7 @@ struct Filler {
         return Done{};
     }
 
-    Result<Client> add(const ScenarioClient& from, const Progress& progress) {
+    Result<Client> add(const ScenarioClient& from, QDate today, const Progress& progress) {
         auto client = add_client(book, from.client);
         if (!client) return client.error();
         ++report.clients;
@@ -162,15 +162,15 @@ struct Filler {
         if (from.profile) {
             ClientProfile profile = *from.profile;
             profile.client = client->id;
-            if (const Status kept = set_profile(book, profile); !kept) return kept.error();
+            if (const Status kept = set_profile(book, profile, today); !kept) return kept.error();
         }
         for (DailyLife life : from.daily_life) {
             life.client = client->id;
-            if (const auto kept = set_daily_life(book, life); !kept) return kept.error();
+            if (const auto kept = set_daily_life(book, life, today); !kept) return kept.error();
         }
         QVector<ClientAnswer> answers = from.answers;
         for (ClientAnswer& answer : answers) answer.client = client->id;
-        if (const auto kept = set_answers(book, answers); !kept) return kept.error();
+        if (const auto kept = set_answers(book, answers, today); !kept) return kept.error();
         for (Target target : from.targets) {
             target.client = client->id;
             if (const auto kept = set_target(book, target); !kept) return kept.error();
@@ -185,7 +185,7 @@ Status write_calendar(Book& book, QDate today, const QDir& out, DemoReport& repo
     options.today = today;
     const auto list = due_list(book, options);
     if (!list) return list.error();
-    const auto calendar = calendar_of(book, *list, {true, QDateTime(today, QTime(12, 0), Qt::UTC)});
+    const auto calendar = calendar_of(book, *list, {false, QDateTime(today, QTime(12, 0), Qt::UTC)});
     if (!calendar) return calendar.error();
     const QString name = QStringLiteral("due.ics");
     if (const Status status = write_file(out.filePath(name), *calendar); !status) return status.error();
@@ -233,7 +233,8 @@ Result<DemoReport> make_demo(const DemoOptions& options, const Progress& progres
     const double count = static_cast<double>(scenario->clients.size());
     for (const ScenarioClient& from : scenario->clients) {
         const double done = static_cast<double>(clients.size());
-        auto client = filler.add(from, part_of(progress, 0.7 * done / count, 0.7 * (done + 1) / count));
+        auto client =
+            filler.add(from, scenario->today, part_of(progress, 0.7 * done / count, 0.7 * (done + 1) / count));
         if (!client) return client.error();
         clients.append(std::move(client).value());
     }

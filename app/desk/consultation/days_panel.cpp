@@ -139,7 +139,7 @@ void DaysPanel::show_life(const DailyLife& life, const QDate& today) {
     life_ = life;
     for (const auto& fill : fill_) fill();
     if (!same_tools) show_tools();
-    told_->setText(!life.date.isValid() ? tr("Nothing was told yet.")
+    told_->setText(!life.date.isValid() ? tr("Nothing was told in the last half year.")
                    : life.date == today
                        ? tr("As told today.")
                        : tr("As told on %1. What you change now is of today.").arg(date_words(life.date)));

@@ -44,7 +44,7 @@ Result<TalkData> talk_data(Book& book, Id id, const QDate& today) {
     data.profile.client = id;
     auto life = work::daily_life_of(book, id, today);
     if (!life) return life.error();
-    if (*life) data.life = **life;
+    data.life = work::fresh_life(*life, today).value_or(DailyLife{});  // what is too old is asked anew
     data.life.client = id;
     return data;
 }

@@ -7,7 +7,7 @@
 #include "care/facts.h"
 #include "desk/plan/plan_words.h"
 #include "domain/words.h"
-#include "work/care_freshness.h"
+#include "work/keep_care.h"
 
 namespace kempt::desk {
 namespace {
@@ -96,16 +96,10 @@ QHash<QString, Answering> every_sentence() {
     return all;
 }
 
-// What was told still counts; else nothing of it is carried on.
-std::optional<DailyLife> fresh_life(const std::optional<DailyLife>& life, QDate today) {
-    if (!life || life->date.daysTo(today) > work::daily_life_days) return std::nullopt;
-    return life;
-}
-
 Status keep_habit(Book& book, Id client, QDate today, const QString& name, const std::optional<double>& value) {
     const auto told = work::daily_life_of(book, client, today);
     if (!told) return told.error();
-    DailyLife life = fresh_life(*told, today).value_or(DailyLife{});
+    DailyLife life = work::fresh_life(*told, today).value_or(DailyLife{});
     life.id = 0;
     life.client = client;
     life.date = today;
@@ -136,7 +130,7 @@ Status keep_profile(Book& book, Id client, QDate today, const Answering& answeri
 
 Status keep_told(Book& book, Id client, QDate today, const QString& name, const std::optional<double>& value) {
     if (value) {
-        const auto kept = work::set_answers(book, {{0, client, today, name, static_cast<int>(*value)}});
+        const auto kept = work::correct_answer(book, {0, client, today, name, static_cast<int>(*value)});
         return kept ? Status(Done{}) : Status(kept.error());
     }
     const auto all = work::list_answers(book, client);
@@ -172,7 +166,7 @@ std::optional<double> known_answer(const Answering& answering, const PlanData& d
     const auto yes = [](const std::optional<bool>& value) {
         return value ? std::optional(*value ? 1.0 : 0.0) : std::nullopt;
     };
-    const std::optional<DailyLife> life = fresh_life(data.life, data.today);
+    const std::optional<DailyLife> life = work::fresh_life(data.life, data.today);
     switch (answering.by) {
         case AnswerBy::yes_no:
         case AnswerBy::count:

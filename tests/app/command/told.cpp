@@ -169,6 +169,38 @@ BOOST_AUTO_TEST_CASE(answers_are_kept_by_day_and_say_when_they_are_too_old) {
     BOOST_TEST(json(on)["answers"].toArray().size() == 3);
 }
 
+BOOST_AUTO_TEST_CASE(a_no_never_takes_the_place_of_a_yes_that_is_kept_for_good) {
+    const QStringList on = words("client answers b.kempt --client 1 --date 2026-03-03");
+    const QJsonObject yes = json(on + words("--yes dye_reaction,scalp_pain"));
+    fails(1, on + words("--no dye_reaction"), "client forget");
+    BOOST_TEST((json(on) == yes));
+    (void)json(on + words("--no scalp_pain"));  // of the day alone
+    (void)json(words("client answers b.kempt --client 1 --date 2026-03-04 --no dye_reaction"));
+    for (const QJsonValue& one :
+         json(words("client answers b.kempt --client 1 --date 2026-03-05"))["answers"].toArray())
+        BOOST_TEST((one["value"] == (one["question"] == "dye_reaction")));
+}
+
+BOOST_AUTO_TEST_CASE(a_day_that_is_still_to_come_is_refused) {
+    fails(1, words("client answers b.kempt --client 1 --date 2362-11-25 --no scalp_pain"),
+          "2362-11-25, is still to come");
+    fails(1, words("client daily b.kempt --client 1 --date 2330-01-01 --minutes-a-day 5"), "still to come");
+    for (const char* profile : {"--born 2330-01-01", "--date 2330-01-01 --age 30", "--date 2330-01-01 --length-mm 200",
+                                "--history 2330-01-01"})
+        fails(1, words("client profile b.kempt --client 1") + words(profile), "still to come");
+    BOOST_TEST(json(words("client show b.kempt --client 1"))["answers"].toArray().isEmpty());
+    BOOST_TEST(json(words("client daily b.kempt --client 1"))["date"].isNull());
+}
+
+BOOST_AUTO_TEST_CASE(what_she_told_too_long_ago_is_not_dated_anew) {
+    (void)json(words("client daily b.kempt --client 1 --date 2025-03-03 --minutes-a-day 15 --tight-styles yes"));
+    const QJsonObject shown = json(words("client daily b.kempt --client 1 --date 2026-03-03"));
+    BOOST_TEST((shown["date"] == "2025-03-03" && shown["minutes_a_day"] == 15));
+    const QJsonObject later = json(words("client daily b.kempt --client 1 --date 2026-03-03 --washes-a-week 2"));
+    BOOST_TEST((later["minutes_a_day"].isNull() && later["tight_styles"].isNull() && later["washes_a_week"] == 2));
+    BOOST_TEST((json(words("client daily b.kempt --client 1 --date 2025-04-03"))["minutes_a_day"] == 15));
+}
+
 BOOST_AUTO_TEST_CASE(all_of_it_is_shown_exported_and_erased_with_the_client) {
     (void)json({"service", "add", "b.kempt", "--client", "1", "--date", "2026-03-01", "--kind", "henna", "--sections",
                 "crown,nape"});

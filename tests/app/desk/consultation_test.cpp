@@ -311,6 +311,20 @@ BOOST_AUTO_TEST_CASE(her_days_are_of_today_go_on_from_what_she_told_before_and_o
     BOOST_TEST((lives().last().swims_a_week == std::optional(0.0)));
 }
 
+BOOST_AUTO_TEST_CASE(days_told_too_long_ago_are_asked_anew_and_stay_in_the_book) {
+    DailyLife before;
+    before.client = book.client;
+    before.date = today.addDays(-200);
+    before.washes_a_week = 2;
+    (void)read<DailyLife>(book.path, [&](Book& b) { return work::set_daily_life(b, before); });
+    ProfilePage* page = talk();
+    BOOST_TEST(!page->days()->number("Washes")->number());
+    press(page->days()->choice("Is the water at home hard?"), Qt::Key_Y);
+    BOOST_REQUIRE_EQUAL(lives().size(), 2);
+    BOOST_TEST((lives().first().washes_a_week == std::optional(2.0)));
+    BOOST_TEST((lives().last().date == today && !lives().last().washes_a_week));
+}
+
 BOOST_AUTO_TEST_CASE(heat_is_none_some_or_not_known) {
     ProfilePage* page = talk();
     press(page->days()->heat(), Qt::Key_N);

@@ -124,6 +124,19 @@ BOOST_AUTO_TEST_CASE(a_service_brings_its_findings_an_answer_changes_them_and_bo
                }).isEmpty());
 }
 
+BOOST_AUTO_TEST_CASE(a_yes_that_was_pressed_by_mistake_becomes_a_no_on_its_day) {
+    open_plan();
+    add(care::Kind::permanent);
+    press(plan->questions()->choice("dye_reaction"), Qt::Key_Y);
+    BOOST_TEST(speaks("dye-reaction-before"));
+    press(plan->questions()->choice("dye_reaction"), Qt::Key_N);
+    BOOST_TEST(!speaks("dye-reaction-before"));
+    const auto told =
+        read<QVector<ClientAnswer>>(book.path, [this](Book& b) { return work::list_answers(b, book.client); });
+    BOOST_REQUIRE_EQUAL(told.size(), 1);
+    BOOST_TEST(told[0].value == 0);
+}
+
 BOOST_AUTO_TEST_CASE(a_yes_that_is_kept_for_good_is_not_undone_by_a_single_press) {
     const ClientAnswer old{0, book.client, Clock().today().addDays(-200), "straightener_burn", 1};
     (void)read<QVector<ClientAnswer>>(book.path, [&](Book& b) { return work::set_answers(b, {old}); });

@@ -311,6 +311,10 @@ BOOST_AUTO_TEST_CASE(an_answer_counts_for_its_day_for_weeks_or_for_good) {
             *in.book, {{0, in.client.id, today.addDays(-days), QStringLiteral("dye_reaction"), value}}));
     };
     set(2000, 1);
+    const auto over =
+        work::set_answers(*in.book, {{0, in.client.id, today.addDays(-2000), QStringLiteral("dye_reaction"), 0}});
+    BOOST_REQUIRE(!over.ok());
+    BOOST_TEST(over.error().code == "yes-for-good");
     set(0, 0);  // forgotten by now
     BOOST_TEST((in.state().answers.dye_reaction == true));
     const auto current = TemporaryBook::required(work::answers_of(*in.book, in.client.id, today));

@@ -76,7 +76,7 @@ struct DueBook : TemporaryBook {
                 profile.length_mm = dice.uniform(50, 500);
                 profile.length_on = some_day(-300);
             }
-            required(work::set_profile(*book, profile));
+            required(work::set_profile(*book, profile, today));
         }
         for (int n = dice.whole(0, 2); n > 0; --n) {
             DailyLife life;
@@ -84,7 +84,7 @@ struct DueBook : TemporaryBook {
             life.date = some_day(-400, 5);
             if (dice.chance(0.7))
                 life.heat = QVector<HeatTool>(dice.whole(0, 2), HeatTool{QStringLiteral("iron"), {}, 2, {}});
-            required(work::set_daily_life(*book, life));
+            required(work::set_daily_life(*book, life, today.addDays(5)));
         }
         for (int n = dice.whole(0, 4); n > 0; --n) {
             const Visit of = add_visit(some_day(-400, 5));
