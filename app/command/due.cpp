@@ -1,4 +1,7 @@
+#include <QDir>
+#include <QFileInfo>
 #include <QJsonArray>
+#include <cmath>
 
 #include "command/commands.h"
 #include "command/options.h"
@@ -35,7 +38,8 @@ Result<Answer> due(const Arguments& arguments, const Progress& progress) {
     for (const auto& [name, days] :
          {std::pair(q("within"), &options.within_days), {q("overdue"), &options.overdue_days}}) {
         const double value = arguments.number(name, *days);
-        if (value < 0 || value > 36500) return usage_error(q("'--%1' is a number of days from 0 on.").arg(name));
+        if (value < 0 || value > 36500 || value != std::floor(value))
+            return usage_error(q("'--%1' is a whole number of days from 0 on.").arg(name));
         *days = static_cast<int>(value);
     }
     const auto list = work::due_list(**book, options, progress);
@@ -50,7 +54,9 @@ Result<Answer> due(const Arguments& arguments, const Progress& progress) {
                                 .arg(options.overdue_days));
     if (!arguments.has(q("calendar"))) return answer;
     const QString path = arguments.text(q("calendar"));
-    const auto calendar = work::calendar_of(**book, *list, {!arguments.has(q("numbers")), clock.now()});
+    if (!QFileInfo(path).absoluteDir().exists())
+        return work::disk(path, q("there is no folder '%1'").arg(QFileInfo(path).absolutePath()));
+    const auto calendar = work::calendar_of(**book, *list, {arguments.has(q("names")), clock.now()});
     if (!calendar) return calendar.error();
     if (const Status status = work::write_file(path, *calendar); !status) return status.error();
     answer.json["file"] = path;
@@ -70,7 +76,7 @@ Command due_command() {
               {may("within", Type::number, "DAYS", "ranges that begin by then (14)"),
                may("overdue", Type::number, "DAYS", "and those that ended no longer ago than this (91)"),
                may("calendar", Type::text, "FILE.ics", "write them as calendar events too"),
-               flag("numbers", "clients' numbers in the calendar in place of their names"),
+               flag("names", "clients' names in the calendar in place of their numbers"),
                may("today", Type::day, "DAY", "the day of the list (today)")},
               due}}};
 }

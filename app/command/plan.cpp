@@ -1,6 +1,9 @@
 #include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <QSet>
+#include <algorithm>
+#include <cmath>
 
 #include "command/commands.h"
 #include "command/options.h"
@@ -73,7 +76,8 @@ Result<QJsonArray> minutes_to_apply(const QString& text) {
         for (int i = 0; i < 3; ++i) {
             bool number = false;
             const double value = minutes[i].toDouble(&number);
-            if (!number) return usage_error(q("'%1' after '--apply' is not like nape=0.5/1/0.5.").arg(one));
+            if (!number || !std::isfinite(value) || value < 0)
+                return usage_error(q("'%1' after '--apply' is not like nape=0.5/1/0.5.").arg(one));
             section[QLatin1String(parts[i])] = value;
         }
         sections.append(section);
@@ -107,6 +111,36 @@ Status add_said(const Arguments& arguments, const Said& said, QJsonObject& servi
     return Done{};
 }
 
+// An order of work is for the sections that the service goes on, each once, by the names of the record. What is wrong
+// with it, if anything.
+std::optional<QString> fault_of(work::PlannedItem& item) {
+    if (!item.setting) return std::nullopt;
+    const std::vector<std::string>& planned = item.service.sections;
+    QSet<QString> seen;
+    for (care::SectionMinutes& section : item.setting->sections) {
+        const QString given = QString::fromStdString(section.name).simplified().toLower();
+        const qsizetype end = given.indexOf(u", ");  // "nape, first half"
+        const QString head = given.left(end).trimmed(), half = end < 0 ? QString() : given.mid(end);
+        const auto view = view_from_word(head);
+        const QString name = view ? word_of(*view) : head;
+        if (!head_sections().contains(name))
+            return q("The order of work names '%1', which is no section of the head: %2.")
+                .arg(head, head_sections().join(q(", ")));
+        if (!planned.empty() && std::find(planned.begin(), planned.end(), name.toStdString()) == planned.end())
+            return q("The order of work names '%1', on which the service does not go.").arg(name);
+        // A whole section and a half of it are the same hair twice, too.
+        if (seen.contains(name + half) || seen.contains(name) || (half.isEmpty() && seen.contains(name + u'/')))
+            return q("The order of work names '%1' twice.").arg(name + half);
+        seen.insert(name + half);
+        if (!half.isEmpty()) seen.insert(name + u'/');
+        for (const double minutes : {section.roots, section.mid_shaft, section.ends})
+            if (!std::isfinite(minutes) || minutes < 0)
+                return q("The minutes of '%1' in the order of work are no time.").arg(name);
+        section.name = (name + half).toStdString();
+    }
+    return std::nullopt;
+}
+
 // From the options; the same reader as for a file checks it.
 Result<work::PlanRequest> request_of(const Arguments& arguments) {
     if (arguments.has(q("request"))) {
@@ -124,7 +158,11 @@ Result<work::PlanRequest> request_of(const Arguments& arguments) {
     if (!arguments.has(q("service"))) return work::PlanRequest{};
     service["kind"] = arguments.text(q("service"));
     if (!timeline.isEmpty()) service["timeline"] = timeline;
-    return work::request_from_json(QJsonDocument(QJsonObject{{"services", QJsonArray{service}}}).toJson());
+    auto request = work::request_from_json(QJsonDocument(QJsonObject{{"services", QJsonArray{service}}}).toJson());
+    if (!request) return usage_error(QString::fromStdString(request.error().what));
+    for (work::PlannedItem& item : request->services)
+        if (const auto fault = fault_of(item)) return usage_error(*fault);
+    return request;
 }
 
 Result<Answer> plan(const Arguments& arguments, const Progress& progress) {
@@ -156,7 +194,13 @@ Result<work::PlanRequest> plan_from_file(const QString& path) {
     if (!file.open(QIODevice::ReadOnly) || file.size() > most)
         return Error{ErrorKind::io, "plan-unread", q("The plan '%1' could not be read.").arg(path).toStdString(), "",
                      "Give a JSON file below 1 MiB."};
-    return work::request_from_json(file.readAll());
+    auto request = work::request_from_json(file.readAll());
+    if (!request) return request.error();
+    for (work::PlannedItem& item : request->services)
+        if (const auto fault = fault_of(item))
+            return Error{ErrorKind::invalid, "plan-member", fault->toStdString(), "",
+                         "Correct the file and try again."};
+    return request;
 }
 
 Command plan_command() {

@@ -93,7 +93,7 @@ struct Known : Program {
 const QStringList four_sections{
     "--strand-minutes", "16",
     "--hands",          "2",
-    "--apply",          "nape=0.75/1/0.75,crown=0.75/1/0.75,left=0.75/1/0.75,right=0.75/1/0.75"};
+    "--apply",          "nape=0.75/1/0.75,crown=0.75/1/0.75,left-temple=0.75/1/0.75,right temple=0.75/1/0.75"};
 
 }  // namespace
 
@@ -257,6 +257,34 @@ BOOST_AUTO_TEST_CASE(several_services_come_from_a_file) {
     fails(1, words("report b.kempt --client 1 --plan bad.json --out r.pdf"), "minuts");
 }
 
+BOOST_AUTO_TEST_CASE(an_order_of_work_for_other_sections_than_the_service_or_in_no_time_is_refused) {
+    const QStringList call = words("plan b.kempt --client 1 --today 2026-06-01 --service gloss --strand-minutes 9");
+    const auto refused = [&](const char* apply, const char* word) {
+        fails(2, call + QStringList{"--apply", apply}, word);
+    };
+    refused("chin=1/1/1", "'chin', which is no section of the head: front hairline");
+    refused("nape=1/1/1,Nape=1/1/1", "'nape' twice");
+    fails(2, call + words("--sections crown --apply nape=1/1/1"), "'nape', on which the service does not go");
+    fails(2, call + words("--sections chin"), "chin");
+    for (const char* minutes : {"nan", "inf", "-1", "-inf", "1e999", "soon"})
+        refused((std::string("nape=1/") + minutes + "/1").c_str(), "is not like nape=0.5/1/0.5");
+    const QJsonObject fits = json(call + words("--sections left-temple --apply Left-Temple=1/1/1"));
+    BOOST_TEST(fits["services"].toArray().size() == 1);
+    const auto file = [&](const char* sections, const char* word) {
+        write("order.json",
+              QByteArray(R"({"services": [{"kind": "gloss", "sections": ["nape"], "timeline": {"sections": [)") +
+                  sections + "]}}]}");
+        fails(1, words("plan b.kempt --client 1 --request order.json"), word);
+    };
+    file(R"({"name": "crown"})", "'crown', on which");
+    file(R"({"name": "nape", "roots": -2})", "no time");
+    file(R"({"name": "nape"}, {"name": "nape, first half"})", "twice");
+    file(R"({"name": "nape, first half"}, {"name": "nape"})", "twice");
+    write("order.json", R"({"services": [{"kind": "gloss", "sections": ["nape"], "timeline": {"sections": [
+        {"name": "nape, first half"}, {"name": "nape, second half"}]}}]})");
+    (void)json(words("plan b.kempt --client 1 --today 2026-06-01 --request order.json"));
+}
+
 BOOST_AUTO_TEST_CASE(who_is_due_is_listed_and_written_as_a_calendar) {
     service("cut", "2026-04-01");
     service("hydroxide straightener without lye", "2026-03-20");
@@ -272,12 +300,16 @@ BOOST_AUTO_TEST_CASE(who_is_due_is_listed_and_written_as_a_calendar) {
     BOOST_TEST((sorts == QStringList{"patch test", "retouch", "trim"}), sorts.join(u' ').toStdString());
     const QByteArray calendar = read("due.ics");
     BOOST_TEST(calendar.count("BEGIN:VEVENT\r\n") == 3);
-    BOOST_TEST(calendar.contains("SUMMARY:Ada Lindqvist: patch test\r\n"));
+    BOOST_TEST(calendar.contains("SUMMARY:Client 1: patch test\r\n"));
     BOOST_TEST(calendar.contains("DTSTART;VALUE=DATE:20260613\r\nDTEND;VALUE=DATE:20260619\r\n"));
-    (void)done(words("due b.kempt --today 2026-06-01 --calendar numbers.ics --numbers"));
-    BOOST_TEST(!read("numbers.ics").contains("Ada"));
+    BOOST_TEST(!calendar.contains("Ada"));
+    (void)done(words("due b.kempt --today 2026-06-01 --within 30 --calendar names.ics --names"));
+    BOOST_TEST(read("names.ics").contains("SUMMARY:Ada Lindqvist: patch test\r\n"));
     BOOST_TEST(done(words("due b.kempt --today 2026-04-02")).out.contains("Nobody is due"));
     fails(2, words("due b.kempt --within -3"), "--within");
+    fails(2, words("due b.kempt --within 1.5"), "whole number");
+    fails(1, words("due b.kempt --calendar none/due.ics"), "there is no folder");
+    BOOST_TEST(!QFileInfo::exists(folder.filePath("none")));
     fails(1, words("due b.kempt --calendar b.kempt"), "is a book");
     fails(1, words("due none.kempt"), "none.kempt");
     // A patch test that was made needs no reminder.
