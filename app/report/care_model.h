@@ -63,6 +63,7 @@ struct Planned {
     QVector<PlannedWork> services;  // none: nothing was planned, and the report says nothing of it
     QVector<PlanFinding> findings;  // stops first
     QStringList questions;          // to be answered first
+    qsizetype stop_questions = 0;   // so many of them, from the first one on, may bring a stop
     QStringList always;             // cautions that stand whatever the findings are
 };
 

@@ -138,7 +138,11 @@ void add_planned(Blocks& blocks, const Context& context) {
              context.width);
     add_findings(blocks, planned, context.width);
     if (!planned.questions.isEmpty()) {
-        add_subheading(blocks, QStringLiteral("Check first"), context.width);
+        add_subheading(blocks,
+                       planned.stop_questions > 0
+                           ? QStringLiteral("Check first (a stop may hang on the first %1)").arg(planned.stop_questions)
+                           : QStringLiteral("Check first"),
+                       context.width);
         add_list(blocks, planned.questions, context.width);
     }
     for (const PlannedWork& work : planned.services) add_work(blocks, work, context);

@@ -41,14 +41,6 @@ void add_findings(const care::Advice& advice, bool stops, QStringList& lines) {
     }
 }
 
-// How many of the questions, from the first one on, a stop hangs on.
-qsizetype questions_of_stops(const CarePlan& plan) {
-    care::Advice stops;
-    for (const care::Finding& finding : plan.advice.findings)
-        if (finding.level == care::RuleLevel::stop) stops.findings.push_back(finding);
-    return static_cast<qsizetype>(care::questions_of(stops).size());
-}
-
 void add_check_first(const CarePlan& plan, QStringList& lines) {
     if (plan.questions.empty()) return;
     const qsizetype stops = questions_of_stops(plan);
@@ -134,6 +126,13 @@ void add_home_care(const care::HomeCarePlan& home, QStringList& lines) {
 }
 
 }  // namespace
+
+qsizetype questions_of_stops(const CarePlan& plan) {
+    care::Advice stops;
+    for (const care::Finding& finding : plan.advice.findings)
+        if (finding.level == care::RuleLevel::stop) stops.findings.push_back(finding);
+    return static_cast<qsizetype>(care::questions_of(stops).size());
+}
 
 QString text_of(const care::Span& span) {
     if (!std::isfinite(span.to_mm)) return QStringLiteral("beyond %1 mm").arg(whole(span.from_mm));

@@ -15,6 +15,8 @@ namespace kempt::work {
 [[nodiscard]] QString word_of_level(care::RuleLevel level);
 // Where a finding holds: "permanent colour, ends; permanent colour, mid-shaft"; empty: the client as a whole.
 [[nodiscard]] QString places_of(const care::Finding& finding);
+// How many of plan.questions, from the first one on, a stop hangs on.
+[[nodiscard]] qsizetype questions_of_stops(const CarePlan& plan);
 // "Stop: reason remedy", or "Check first: ..." with its questions; without places and source.
 [[nodiscard]] QString line_of(const care::Finding& finding);
 // "0:00  mid-shaft of nape (one person): ..." in the order of work, the rinse last.

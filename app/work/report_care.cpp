@@ -82,6 +82,7 @@ void add_care(const CarePlan& plan, report::Model& model) {
     if (!plan.services.empty()) {
         for (const ServicePlan& service : plan.services) model.planned.services.append(work_of(service));
         for (const std::string& question : plan.questions) model.planned.questions.append(words(question));
+        model.planned.stop_questions = questions_of_stops(plan);
         for (const care::Caution& caution : plan.advice.always) model.planned.always.append(words(caution.text));
     }
     for (const care::Tip& tip : plan.home_care.tips) model.home_care.append({words(tip.text), words(tip.source)});

@@ -88,6 +88,7 @@ void add_care(Model& model) {
          straightener + QStringLiteral(", ends"), QStringLiteral("common practice, no source")}};
     model.planned.questions = {QStringLiteral("Ask how old the client is."),
                                QStringLiteral("Stretch a wet strand and grade the elasticity.")};
+    model.planned.stop_questions = 1;
     model.planned.always = {QStringLiteral("Follow the maker's directions."),
                             QStringLiteral("Rinse off at once when anything burns, stings or itches.")};
 }

@@ -218,7 +218,7 @@ BOOST_AUTO_TEST_CASE(care_is_printed_with_its_sources_and_alike_in_both_copies) 
                                   "Stop",
                                   "two weeks later",
                                   "Source: dermatology clinic leaflet on relaxers",
-                                  "Check first",
+                                  "Check first (a stop may hang on the first 1)",
                                   "Ask how old the client is",
                                   "Put on: roots, up to 20 mm",
                                   "Keep off: mid-shaft, 52 mm to 250 mm",
