@@ -163,6 +163,7 @@ BOOST_AUTO_TEST_CASE(a_small_demo_writes_all_it_names_and_a_second_run_leaves_it
           "ada-lindqvist/plan.json", "due.ics", "ada-lindqvist/charts/left-temple-edge-coverage.png",
           "readings/readings.csv", "readings/book.json"})
         BOOST_TEST(files.contains(QString::fromLatin1(name)), name);
+    BOOST_TEST(!kempt.read(QStringLiteral("demo/due.ics")).contains("Lindqvist"));  // numbers, no names
     BOOST_TEST(kempt.json(words("check demo/demo.kempt"))["sound"].toBool());
     BOOST_TEST(kempt.json(words("demo --samples . --out demo"))["as_it_was"].toBool());
     BOOST_TEST(QFile::remove(kempt.folder.filePath(QStringLiteral("demo/ada-lindqvist/report.pdf"))));

@@ -10,6 +10,7 @@
 #include "analysis/care/people.h"
 #include "work/plan_json.h"
 #include "work/plan_words.h"
+#include "work/report_care.h"
 
 using namespace kempt;
 using namespace kempt::work;
@@ -128,6 +129,25 @@ BOOST_AUTO_TEST_CASE(when_no_order_works_the_reason_and_proven_remedies_are_told
     }
     BOOST_TEST(joined(plan).find("No order works.") != std::string::npos);
     BOOST_TEST(joined(plan).find("round 1") != std::string::npos);
+}
+
+BOOST_AUTO_TEST_CASE(the_report_counts_the_questions_of_stops_which_stand_first) {
+    PlanRequest request;
+    request.services.resize(1);
+    request.services[0].service.kind = care::Kind::hydroxide;
+    const CarePlan plan = plan_for({}, request);
+    report::Model model;
+    add_care(plan, model);
+    const auto of_a_stop = [&](const QString& question) {
+        for (const care::Finding& finding : plan.advice.findings)
+            if (finding.level == care::RuleLevel::stop && std::find(finding.questions.begin(), finding.questions.end(),
+                                                                    question.toStdString()) != finding.questions.end())
+                return true;
+        return false;
+    };
+    BOOST_TEST((model.planned.stop_questions > 0 && model.planned.stop_questions < model.planned.questions.size()));
+    for (qsizetype i = 0; i < model.planned.questions.size(); ++i)
+        BOOST_TEST(of_a_stop(model.planned.questions[i]) == (i < model.planned.stop_questions));
 }
 
 BOOST_AUTO_TEST_CASE(what_a_timeline_lacks_is_said) {
