@@ -167,7 +167,7 @@ Result<Registered> register_skin(const Ground& earlier, const Ground& later, con
     auto coarse = best_of(guesses, coarse_earlier, coarse_later, line_mm, middle, progress);
     if (!coarse) return coarse.error();
     Registered out = std::move(coarse).value();
-    Texture fine_earlier = texture_of(earlier, fine_bands), fine_later = texture_of(later, fine_bands);
+    const Texture fine_earlier = texture_of(earlier, fine_bands), fine_later = texture_of(later, fine_bands);
     const Texture calm_earlier = without_first(fine_earlier), calm_later = without_first(fine_later);
     if (tell(progress, 0.7, "laying the skin over the skin") == Go::stop) return stopped();
     // Fine texture is relief for a good part, and light from another side moves relief or turns it over. Without it the

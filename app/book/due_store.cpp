@@ -6,21 +6,6 @@ namespace kempt::store {
 
 namespace {
 
-ClientProfile profile_from(sql::Row& row) {
-    ClientProfile p;
-    p.client = row.number();
-    p.born = row.date_or_null();
-    p.age_years = row.real_or_null();
-    p.age_on = row.date_or_null();
-    p.length_mm = row.real_or_null();
-    p.length_on = row.date_or_null();
-    p.texture = row.text();
-    p.hair_group = row.text();
-    p.whole_history = row.flag();
-    p.history_from = row.date_or_null();
-    return p;
-}
-
 HeatTold heat_from(sql::Row& row) {
     HeatTold heat;
     heat.client = row.number();
@@ -28,19 +13,6 @@ HeatTold heat_from(sql::Row& row) {
     heat.asked = row.flag();
     heat.tools = row.small();
     return heat;
-}
-
-ClientGrade grade_from(sql::Row& row) {
-    ClientGrade grade;
-    grade.client = row.number();
-    grade.dated.date = row.date();
-    grade.dated.grade.id = row.number();
-    grade.dated.grade.visit = row.number();
-    grade.dated.grade.zone = row.text();
-    grade.dated.grade.quality = row.text();
-    grade.dated.grade.value = row.small();
-    grade.dated.grade.round = row.small();
-    return grade;
 }
 
 struct Photographed {
@@ -57,14 +29,6 @@ Photographed photographed_from(sql::Row& row) {
 
 }  // namespace
 
-Result<QVector<ClientProfile>> all_profiles(Book& book) {
-    return sql::all<ClientProfile>(
-        book.connection(),
-        "SELECT client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, "
-        "history_from FROM client_profile ORDER BY client",
-        {}, profile_from);
-}
-
 Result<QVector<HeatTold>> heat_told(Book& book, QDate until) {
     return sql::all<HeatTold>(
         book.connection(),
@@ -72,15 +36,6 @@ Result<QVector<HeatTold>> heat_told(Book& book, QDate until) {
         "FROM daily_life d JOIN (SELECT client, MAX(told_on) AS newest FROM daily_life WHERE told_on <= ? GROUP BY "
         "client) n ON n.client = d.client AND n.newest = d.told_on ORDER BY d.client",
         sql::values(until), heat_from);
-}
-
-Result<QVector<ClientGrade>> grades_between(Book& book, QDate from, QDate to) {
-    return sql::all<ClientGrade>(
-        book.connection(),
-        "SELECT v.client, v.visited_on, g.id, g.visit, g.zone, g.quality, g.value, g.round FROM grade g JOIN visit v "
-        "ON v.id = g.visit WHERE v.visited_on >= ? AND v.visited_on <= ? AND g.quality IN ('breakage', 'porosity', "
-        "'elasticity') ORDER BY v.client, v.visited_on, v.id, g.zone, g.quality, g.round",
-        sql::values(from, to), grade_from);
 }
 
 Result<QHash<Id, QDate>> last_photographed(Book& book, QDate until) {

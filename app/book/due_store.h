@@ -5,12 +5,9 @@
 #include <QVector>
 
 #include "book/book.h"
-#include "book/grade_store.h"
 #include "domain/records.h"
 
 namespace kempt::store {
-
-[[nodiscard]] Result<QVector<ClientProfile>> all_profiles(Book& book);
 
 // Of every client the newest daily life told until that day: whether heat tools were asked for, and how many there are.
 struct HeatTold {
@@ -20,14 +17,6 @@ struct HeatTold {
     int tools = 0;
 };
 [[nodiscard]] Result<QVector<HeatTold>> heat_told(Book& book, QDate until);
-
-// Grades of the hair's own state from visits between two days, both included; by client, date, visit, zone, quality,
-// round.
-struct ClientGrade {
-    Id client = 0;
-    DatedGrade dated;
-};
-[[nodiscard]] Result<QVector<ClientGrade>> grades_between(Book& book, QDate from, QDate to);
 
 // Of every client with photos the day of the last visit, until that day, that has some.
 [[nodiscard]] Result<QHash<Id, QDate>> last_photographed(Book& book, QDate until);

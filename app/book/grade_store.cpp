@@ -26,6 +26,13 @@ DatedGrade dated_of(sql::Row& row) {
     return dated;
 }
 
+ClientGrade of_client(sql::Row& row) {
+    ClientGrade grade;
+    grade.dated = dated_of(row);
+    grade.client = row.number();
+    return grade;
+}
+
 Status sensible(const Grade& g) {
     if (g.zone.trimmed().isEmpty() || g.quality.trimmed().isEmpty())
         return invalid("grade-zone", "The grade does not say where or of what it is.", "Give zone and quality.");
@@ -79,6 +86,15 @@ Result<QVector<DatedGrade>> grades_of_client(Book& book, Id client) {
                                     ", v.visited_on FROM grade g JOIN visit v ON v.id = g.visit WHERE v.client = ? "
                                     "ORDER BY v.visited_on, v.id, g.zone, g.quality, g.round",
                                 sql::values(client), dated_of);
+}
+
+Result<QVector<ClientGrade>> grades_between(Book& book, QDate from, QDate to) {
+    return sql::all<ClientGrade>(
+        book.connection(),
+        "SELECT g.id, g.visit, g.zone, g.quality, g.value, g.round, v.visited_on, v.client FROM grade g JOIN visit v "
+        "ON v.id = g.visit WHERE v.visited_on >= ? AND v.visited_on <= ? AND g.quality IN ('breakage', 'porosity', "
+        "'elasticity') ORDER BY v.client, v.visited_on, v.id, g.zone, g.quality, g.round",
+        sql::values(from, to), of_client);
 }
 
 Status erase_grade(Book& book, Id id) {

@@ -20,6 +20,13 @@ struct DatedGrade {
 [[nodiscard]] Result<Grade> get_grade(Book& book, Id id);
 [[nodiscard]] Result<QVector<Grade>> grades_of_visit(Book& book, Id visit);         // by zone, quality, round
 [[nodiscard]] Result<QVector<DatedGrade>> grades_of_client(Book& book, Id client);  // by date, zone, quality, round
+// Grades of the hair's own state from visits between two days, both included; by client, date, visit, zone, quality,
+// round.
+struct ClientGrade {
+    Id client = 0;
+    DatedGrade dated;
+};
+[[nodiscard]] Result<QVector<ClientGrade>> grades_between(Book& book, QDate from, QDate to);
 [[nodiscard]] Status erase_grade(Book& book, Id id);
 
 }  // namespace kempt::store

@@ -35,6 +35,9 @@ Status sensible(const ClientProfile& p) {
     return Done{};
 }
 
+const QString profile_columns = QStringLiteral(
+    "SELECT client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, history_from "
+    "FROM client_profile");
 ClientProfile profile_from(sql::Row& row) {
     ClientProfile p;
     p.client = row.number();
@@ -63,16 +66,17 @@ ClientAnswer answer_from(sql::Row& row) {
 }  // namespace
 
 Result<ClientProfile> profile_of(Book& book, Id client) {
-    auto found = sql::first<ClientProfile>(
-        book.connection(),
-        "SELECT client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, "
-        "history_from FROM client_profile WHERE client = ?",
-        sql::values(client), profile_from);
+    auto found = sql::first<ClientProfile>(book.connection(), profile_columns + " WHERE client = ?",
+                                           sql::values(client), profile_from);
     if (!found) return found.error();
     if (found->has_value()) return **found;
     ClientProfile none;
     none.client = client;
     return none;
+}
+
+Result<QVector<ClientProfile>> all_profiles(Book& book) {
+    return sql::all<ClientProfile>(book.connection(), profile_columns + " ORDER BY client", {}, profile_from);
 }
 
 Status put_profile(Book& book, const ClientProfile& p) {

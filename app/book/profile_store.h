@@ -11,6 +11,7 @@ namespace kempt::store {
 
 // Without one: an empty profile of that client, whether or not there is such a client.
 [[nodiscard]] Result<ClientProfile> profile_of(Book& book, Id client);
+[[nodiscard]] Result<QVector<ClientProfile>> all_profiles(Book& book);  // by client, those that have one
 // Replaces the whole profile. Errors: invalid (a birthday or day that is none, an age without its day or the other way
 // round, an age above 130, a length of 0 or above 6000 mm, a word that is not one of domain/words.h).
 [[nodiscard]] Status put_profile(Book& book, const ClientProfile& profile);

@@ -4,6 +4,8 @@
 
 #include "book/client_store.h"
 #include "book/due_store.h"
+#include "book/grade_store.h"
+#include "book/profile_store.h"
 #include "book/service_store.h"
 #include "work/care_freshness.h"
 #include "work/care_put.h"

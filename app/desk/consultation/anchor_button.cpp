@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "desk/look/look.h"
+#include "desk/widgets/parts.h"
 
 namespace kempt::desk {
 namespace {
@@ -23,9 +24,7 @@ AnchorButton::AnchorButton(int step, QWidget* parent) : QAbstractButton(parent),
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_Hover);
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    take_height_from_width(this);
 }
 
 void AnchorButton::set_anchor(const QString& anchor, const QString& of) {

@@ -1,6 +1,5 @@
 #include "desk/consultation/service_record.h"
 
-#include <QCheckBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -12,6 +11,7 @@
 #include "desk/consultation/day_field.h"
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/plan/section_picker.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
@@ -163,34 +163,17 @@ void ServiceRecord::show_where() {
     to_->set_mm(service_.to_mm);
 }
 
-// None chosen: the whole head.
+QCheckBox* ServiceRecord::section(const QString& name) const {
+    return sections_ ? sections_->check(name) : nullptr;
+}
+
 void ServiceRecord::add_sections(QBoxLayout* column) {
-    auto* box = new QWidget;
-    auto* inside = column_in(box, 0, 0);
-    auto* said = text({}, "caption");
-    inside->addWidget(said);
-    auto* row = new FlowLayout(measures().gap(1));
-    const auto say = [this, said] {
-        said->setText(service_.sections.isEmpty() ? tr("Head sections: the whole head, unless some are chosen")
-                                                  : tr("Head sections: only those chosen"));
-    };
-    for (const QString& name : head_sections()) {
-        auto* check = new QCheckBox(name);
-        check->setAccessibleName(name_of(tr("Head section %1").arg(name)));
-        check->setChecked(service_.sections.contains(name));
-        sections_.insert(name, check);
-        connect(check, &QCheckBox::toggled, this, [this, say] {
-            service_.sections.clear();
-            for (const QString& one : head_sections())
-                if (sections_.value(one)->isChecked()) service_.sections.append(one);
-            say();
-            emit entered();
-        });
-        row->addWidget(check);
-    }
-    say();
-    inside->addLayout(row);
-    column->addWidget(box);
+    sections_ = new SectionPicker(service_.sections, [this](const QString& words) { return name_of(words); });
+    connect(sections_, &SectionPicker::picked, this, [this] {
+        service_.sections = sections_->chosen();
+        emit entered();
+    });
+    column->addWidget(sections_);
 }
 
 NumberField* ServiceRecord::add_number(QLayout* row, RecordField field, const QString& words, double most,

@@ -19,6 +19,7 @@ class ChoiceRow;
 class DayField;
 class LengthField;
 class NumberField;
+class SectionPicker;
 
 class ServiceRecord : public QWidget {
     Q_OBJECT
@@ -38,7 +39,7 @@ class ServiceRecord : public QWidget {
     [[nodiscard]] ChoiceRow* at_home() const { return at_home_; }
     [[nodiscard]] QPlainTextEdit* result() const { return result_; }
     [[nodiscard]] QPlainTextEdit* note() const { return note_; }
-    [[nodiscard]] QCheckBox* section(const QString& name) const { return sections_.value(name); }
+    [[nodiscard]] QCheckBox* section(const QString& name) const;
     [[nodiscard]] DayField* line_day() const { return line_day_; }
     void focus_first();
 
@@ -68,7 +69,7 @@ class ServiceRecord : public QWidget {
     std::optional<double> length_mm_;
     QHash<int, ChoiceRow*> choices_;
     QHash<int, NumberField*> numbers_;
-    QHash<QString, QCheckBox*> sections_;
+    SectionPicker* sections_ = nullptr;
     ChoiceRow *where_ = nullptr, *at_home_ = nullptr;
     LengthField *from_ = nullptr, *to_ = nullptr;
     NumberField* patch_days_ = nullptr;

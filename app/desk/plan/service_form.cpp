@@ -8,6 +8,7 @@
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
 #include "desk/plan/plan_words.h"
+#include "desk/plan/section_picker.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -153,41 +154,17 @@ void ServiceForm::add_numbers(QLayout* row) {
     }
 }
 
-// None chosen: the whole head.
 void ServiceForm::add_sections(QLayout* column) {
     if (!wants(service_.kind, PlanField::sections)) return;
-    auto* box = new QWidget;
-    auto* inside = column_in(box, 0, 0);
-    auto* where = text({}, "caption");
-    inside->addWidget(where);
-    auto* row = new FlowLayout(measures().gap(1));
-    const auto say = [this, where] {
-        where->setText(service_.sections.empty() ? tr("Head sections: the whole head, unless some are chosen")
-                                                 : tr("Head sections: only those chosen"));
-    };
-    for (const QString& section : head_sections()) {
-        auto* check = new QCheckBox(section);
-        check->setAccessibleName(name_of(tr("Head section %1").arg(section)));
-        const std::string word = section.toStdString();
-        check->setChecked(std::find(service_.sections.begin(), service_.sections.end(), word) !=
-                          service_.sections.end());
-        connect(check, &QCheckBox::toggled, this, [this, word, say](bool on) {
-            std::vector<std::string> chosen;  // in the order of the head
-            for (const QString& one : head_sections()) {
-                const std::string name = one.toStdString();
-                const bool was =
-                    std::find(service_.sections.begin(), service_.sections.end(), name) != service_.sections.end();
-                if (name == word ? on : was) chosen.push_back(name);
-            }
-            service_.sections = std::move(chosen);
-            say();
-            emit entered();
-        });
-        row->addWidget(check);
-    }
-    say();
-    inside->addLayout(row);
-    column->addWidget(box);
+    QStringList chosen;
+    for (const std::string& section : service_.sections) chosen.append(QString::fromStdString(section));
+    auto* picker = new SectionPicker(chosen, [this](const QString& words) { return name_of(words); });
+    connect(picker, &SectionPicker::picked, this, [this, picker] {
+        service_.sections.clear();
+        for (const QString& section : picker->chosen()) service_.sections.push_back(section.toStdString());
+        emit entered();
+    });
+    column->addWidget(picker);
 }
 
 void ServiceForm::add_yes_no(QLayout* row, PlanField field, const QString& words) {

@@ -9,6 +9,7 @@
 #include "desk/look/look.h"
 #include "desk/plan/plan_words.h"
 #include "desk/plan/strand_painter.h"
+#include "desk/widgets/parts.h"
 
 namespace kempt::desk {
 namespace {
@@ -22,9 +23,7 @@ double step_mm() {
 StrandView::StrandView(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("The hair from scalp to ends, and what it has been through"));
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    take_height_from_width(this);
     connect(&look(), &Look::changed, this, [this] { update(); });
 }
 

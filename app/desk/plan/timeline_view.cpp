@@ -10,15 +10,14 @@
 #include "desk/look/look.h"
 #include "desk/plan/plan_words.h"
 #include "desk/plan/timeline_painter.h"
+#include "desk/widgets/parts.h"
 
 namespace kempt::desk {
 
 TimelineView::TimelineView(QWidget* parent) : QWidget(parent) {
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    take_height_from_width(this);
     connect(&look(), &Look::changed, this, [this] { update(); });
 }
 

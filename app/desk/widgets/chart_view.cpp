@@ -15,9 +15,7 @@ namespace kempt::desk {
 ChartView::ChartView(QWidget* parent) : QWidget(parent) {
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    take_height_from_width(this);
     connect(&look(), &Look::changed, this, [this] { update(); });
 }
 

@@ -63,6 +63,12 @@ QBoxLayout* column_in(QWidget* widget, double margin_units, double spacing_units
     return column;
 }
 
+void take_height_from_width(QWidget* widget) {
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    policy.setHeightForWidth(true);
+    widget->setSizePolicy(policy);
+}
+
 void empty_layout(QLayout* layout) {
     tidy_focus_order_later(layout->parentWidget());
     while (QLayoutItem* item = layout->takeAt(0)) {

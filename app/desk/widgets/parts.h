@@ -27,6 +27,8 @@ namespace kempt::desk {
 void set_panel_tone(QFrame* frame, const char* kind);
 // A column inside a panel, with its margins.
 [[nodiscard]] QBoxLayout* column_in(QWidget* widget, double margin_units = 4, double spacing_units = 2);
+// A widget that takes the width there is and the height that this width asks for.
+void take_height_from_width(QWidget* widget);
 // Deletes everything a layout holds.
 void empty_layout(QLayout* layout);
 // "12 March 2026"

@@ -24,6 +24,20 @@ namespace {
 
 using Kept = std::shared_ptr<std::optional<work::PlanDraft>>;
 
+// Both tests passed, and the same minutes to apply for every section.
+void prepare(work::DraftItem& draft, double patch_hours, double strand_minutes, care::SectionMinutes each) {
+    care::PlannedService& service = draft.item.service;
+    service.strand_tested = service.patch_tested = true;
+    service.strand_test = service.patch_test = care::TestResult::passed;
+    service.patch_test_hours = patch_hours;
+    care::Setting& setting = draft.item.setting.emplace();
+    setting.strand_minutes = strand_minutes;
+    for (const QString& section : head_sections()) {
+        each.name = section.toStdString();
+        setting.sections.push_back(each);
+    }
+}
+
 // An iron that is far too hot, a gloss over all of the hair, and a retouch that no one person can do in one go.
 work::PlanDraft draft_to_show() {
     work::PlanDraft draft{Clock().today(), {}};
@@ -37,26 +51,14 @@ work::PlanDraft draft_to_show() {
     gloss.item.service.kind = care::Kind::gloss;
     gloss.item.service.minutes = 20;
     gloss.item.service.most_minutes = 30;
-    gloss.item.service.strand_tested = gloss.item.service.patch_tested = true;
-    gloss.item.service.strand_test = gloss.item.service.patch_test = care::TestResult::passed;
-    gloss.item.service.patch_test_hours = 60;
-    gloss.item.setting = care::Setting{};
-    gloss.item.setting->strand_minutes = 20;
-    for (const QString& section : head_sections())
-        gloss.item.setting->sections.push_back({section.toStdString(), 0.5, 0.5, 0.5});
+    prepare(gloss, 60, 20, {{}, 0.5, 0.5, 0.5});
     work::DraftItem retouch;
     retouch.item.service.kind = care::Kind::permanent;
     retouch.item.service.new_growth_only = true;
     retouch.item.service.strength = care::Strength::regular;
     retouch.item.service.minutes = 35;
     retouch.item.service.most_minutes = 45;
-    retouch.item.service.strand_tested = retouch.item.service.patch_tested = true;
-    retouch.item.service.strand_test = retouch.item.service.patch_test = care::TestResult::passed;
-    retouch.item.service.patch_test_hours = 200;
-    retouch.item.setting = care::Setting{};
-    retouch.item.setting->strand_minutes = 35;
-    for (const QString& section : head_sections())
-        retouch.item.setting->sections.push_back({section.toStdString(), 3, 2, 0});
+    prepare(retouch, 200, 35, {{}, 3, 2, 0});
     draft.items = {iron, gloss, retouch};
     return draft;
 }

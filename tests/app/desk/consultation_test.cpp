@@ -24,7 +24,7 @@
 #include "desk/window/book_view.h"
 #include "domain/clock.h"
 #include "domain/words.h"
-#include "room.h"
+#include "hands.h"
 #include "work/keep_care.h"
 #include "work/keep_records.h"
 
@@ -35,27 +35,9 @@ using test::wait_until;
 
 namespace {
 
-struct Talk : test::Desk {
+struct Talk : test::Hands {
     const QDate today = Clock().today();
-    void settle() {
-        BOOST_REQUIRE(wait_until([this] { return settled(); }));
-        QTest::qWait(20);
-        BOOST_REQUIRE(wait_until([this] { return settled(); }));
-    }
-    // By the keyboard: the row's own letter.
-    void press(ChoiceRow* row, Qt::Key key) {
-        BOOST_REQUIRE(row != nullptr);
-        row->focus_chosen();
-        QTest::keyClick(row->findChildren<QRadioButton*>().first(), key);
-        settle();
-    }
-    void type(NumberField* field, const QString& text) {
-        BOOST_REQUIRE(field != nullptr);
-        field->setFocus();
-        field->selectAll();
-        QTest::keyClicks(field, text);
-        settle();
-    }
+    using test::Hands::type;
     void type(DayField* field, const QString& text) {
         field->line()->setFocus();
         field->line()->selectAll();

@@ -26,7 +26,7 @@
 #include "desk/window/book_view.h"
 #include "domain/clock.h"
 #include "domain/words.h"
-#include "room.h"
+#include "hands.h"
 #include "work/keep_records.h"
 
 using namespace kempt;
@@ -36,34 +36,15 @@ using test::wait_until;
 
 namespace {
 
-struct PlanDesk : test::Desk {
+struct PlanDesk : test::Hands {
     PlanPage* plan = nullptr;
     void open_plan() {
         go({Where::plan, book.client});
         plan = page<PlanPage>();
         BOOST_REQUIRE(plan != nullptr);
     }
-    void settle() {
-        BOOST_REQUIRE(wait_until([this] { return settled(); }));
-        QTest::qWait(20);  // what was made anew is shown in the next turn of the event loop
-        BOOST_REQUIRE(wait_until([this] { return settled(); }));
-    }
     void add(care::Kind kind) {
         plan->add_service(kind);
-        settle();
-    }
-    // As by the keyboard: the row's own key.
-    void press(ChoiceRow* row, Qt::Key key) {
-        BOOST_REQUIRE(row != nullptr);
-        row->focus_chosen();
-        QTest::keyClick(row->findChildren<QRadioButton*>().first(), key);
-        settle();
-    }
-    void type(NumberField* field, const QString& text) {
-        BOOST_REQUIRE(field != nullptr);
-        field->setFocus();
-        field->selectAll();
-        QTest::keyClicks(field, text);
         settle();
     }
     [[nodiscard]] bool speaks(const QString& rule) const { return plan->findings()->rules().contains(rule); }
