@@ -29,7 +29,7 @@ constexpr std::array<Traits, 21> table{{
     {"shine_width", "Shine width", Better::lower, 0.7, 0.8},
     {"luster", "Luster", Better::higher, 0.0045, 0.0033},
     {"alignment", "Alignment", Better::higher, 0.0105, 0.0155},
-    {"tone_spread", "Tone spread", Better::lower, 0.75, 1.1},
+    {"tone_spread", "Tone spread", Better::lower, 0.8, 1.0},
     {"tone_level", "Level", Better::neither, 0.15, 0.25},
     {"hem_unevenness", "Unevenness of the hem", Better::lower, 0.09, 0.22},
     {"see_through", "See-through share of the ends", Better::lower, 0.5, 1.5},

@@ -14,8 +14,10 @@ namespace bench {
 
 namespace {
 
-// The documented change of tone_spread (CIEDE2000): about what toning the lengths towards the new growth does.
-constexpr double documented_change = 6;
+// The documented change of tone_spread (CIEDE2000): about what toning the lengths towards the new growth does. Gaps and
+// foreign fibres take an eighth of a plan's change away from the hair that lies there (110 pairs, seeds 30000 and up),
+// so the plan's is larger.
+constexpr double documented_change = 6, plan_change = documented_change / 0.87;
 
 // Spread of a plan's own colours: what the truth of the photo will be, but for gaps and foreign fibres.
 double spread_of(const render::TonePlan& plan) {
@@ -39,7 +41,7 @@ render::TonePlan drawn_together(const render::TonePlan& plan, double share) {
 
 // The plan with its spread less by the documented change.
 render::TonePlan toned(const render::TonePlan& plan) {
-    const double wanted = spread_of(plan) - documented_change;
+    const double wanted = spread_of(plan) - plan_change;
     double low = 0, high = 1;
     for (int i = 0; i < 40; ++i) {
         const double share = 0.5 * (low + high);
@@ -66,7 +68,7 @@ void print_pairs(uint64_t first, uint64_t count) {
         // Somebody with enough between root and ends to bring together.
         uint64_t person = pair * 7919 + 500001;
         for (int tries = 0; tries < 200; ++tries, ++person)
-            if (spread_of(render::tone_panel(person, 1, card, options).plan) >= documented_change + 2) break;
+            if (spread_of(render::tone_panel(person, 1, card, options).plan) >= plan_change + 2) break;
         render::Rng chair(person + 3);
         render::Lighting usual = render::panel_light(chair);
         const double key_share = chair.uniform(0.1, 0.4);
