@@ -8,6 +8,7 @@
 #include "desk/look/look.h"
 #include "desk/window/main_window.h"
 #include "desk/window/walk.h"
+#include "intake/picture_memory.h"
 
 namespace {
 
@@ -20,6 +21,7 @@ QSize size_from(const QString& words) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    kempt::intake::use_large_pages();
     QApplication app(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("Kempt"));
     QApplication::setApplicationName(QStringLiteral("kempt"));
