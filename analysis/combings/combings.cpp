@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "combings/smooth.h"
 #include "combings/summary.h"
 #include "combings/trace.h"
 
@@ -46,25 +47,29 @@ Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibr
     const auto traced = trace_strands(photo, calibration, region_px, tracing, progress);
     if (!traced) return traced.error();
     CombingsReadings out;
+    const double miss_px = path_miss_mm * traced->px_per_mm;
+    const auto not_counted = [&](const std::vector<cv::Point2d>& path) {
+        out.unresolved_px.push_back(thinned(path, miss_px));
+    };
     for (const TracedStrand& s : traced->strands) {
         if (s.length_mm < options.least_strand_mm || faint(s)) {
-            out.unresolved_px.push_back(s.path_px);
+            not_counted(s.path_px);
             continue;
         }
         if (likely_part(s)) {
             out.torn_parts += dark_ends(s) == 2;
-            out.unresolved_px.push_back(s.path_px);
+            not_counted(s.path_px);
             continue;
         }
         const double half = 2 * std::hypot(traced->scale_sd * s.length_mm, 0.3);
-        out.strands.push_back(
-            {s.path_px, s.length_mm, s.length_mm - half, s.length_mm + half, s.doubts > 0, dark_ends(s), s.cut_off});
+        out.strands.push_back({thinned(s.path_px, miss_px), s.length_mm, s.length_mm - half, s.length_mm + half,
+                               s.doubts > 0, dark_ends(s), s.cut_off});
     }
     if (!out.strands.empty() && traced->clearness < least_clearness)
         out.against = {"", "too-faint",
                        "The strands are hardly clearer than the noise of the photo, and others may not be seen at all. "
                        "Take the photo in more light, sharper, or at a higher quality."};
-    for (const auto& shadow : traced->shadows_px) out.unresolved_px.push_back(shadow);
+    for (const auto& shadow : traced->shadows_px) not_counted(shadow);
     summarise(out, options);
     return out;
 }

@@ -12,6 +12,8 @@
 
 namespace kempt::combings {
 
+inline constexpr double path_miss_mm = 0.04;  // half a hair's width
+
 struct CombingsOptions {
     double short_mm = 50;        // a strand below this is short: broken, not shed (common practice)
     double least_strand_mm = 5;  // a shorter piece is lint, not hair
@@ -20,7 +22,7 @@ struct CombingsOptions {
 };
 
 struct Strand {
-    std::vector<cv::Point2d> path_px;  // from end to end, about a point each millimetre
+    std::vector<cv::Point2d> path_px;  // from end to end, within path_miss_mm of the middle of what was traced
     double length_mm = 0, length_low = 0, length_high = 0;
     bool doubtful = false;  // a guess was made at a crossing or a gap: shown dashed, for her to correct
     int torn_ends = 0;      // 0-2 of its ends look torn off: where they end, something as dark goes on

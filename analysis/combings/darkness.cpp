@@ -25,15 +25,22 @@ Darkness::Darkness(const Photo& photo, const Field& field)
     }
     const cv::Rect box = field.bounds(pixels_.size());
     cv::Mat1f paper((pixels_.rows + cell - 1) / cell + 1, (pixels_.cols + cell - 1) / cell + 1, 1.f);
+    constexpr int apart = 4;  // px between the pixels that are looked at
+    const int first = box.x / cell, last = std::min(paper.cols, (box.x + box.width) / cell + 1);
     cv::parallel_for_(
         cv::Range(box.y / cell, std::min(paper.rows, (box.y + box.height) / cell + 1)), [&](const cv::Range& rows) {
-            std::vector<float> sample;
-            for (int j = rows.start; j < rows.end; ++j)
-                for (int i = box.x / cell; i < std::min(paper.cols, (box.x + box.width) / cell + 1); ++i) {
-                    sample.clear();
-                    for (int y = j * cell + 2; y < std::min(pixels_.rows, (j + 1) * cell); y += 4)
-                        for (int x = i * cell + 2; x < std::min(pixels_.cols, (i + 1) * cell); x += 4)
-                            sample.push_back(light(x, y));
+            // By rows, as they lie in memory: the samples of each cell of a row of cells.
+            std::vector<std::vector<float>> samples(static_cast<size_t>(std::max(0, last - first)));
+            for (int j = rows.start; j < rows.end; ++j) {
+                for (auto& sample : samples) sample.clear();
+                for (int y = j * cell + 2; y < std::min(pixels_.rows, (j + 1) * cell); y += apart) {
+                    const Row row = row_of(y);
+                    for (int i = first; i < last; ++i)
+                        for (int x = i * cell + 2; x < std::min(pixels_.cols, (i + 1) * cell); x += apart)
+                            samples[static_cast<size_t>(i - first)].push_back(row(x));
+                }
+                for (int i = first; i < last; ++i) {
+                    std::vector<float>& sample = samples[static_cast<size_t>(i - first)];
                     if (sample.empty()) continue;
                     // Hair takes a fifth of a cell at most where strands can be told apart: its paper's median.
                     const auto at =
@@ -41,6 +48,7 @@ Darkness::Darkness(const Photo& photo, const Field& field)
                     std::nth_element(sample.begin(), at, sample.end());
                     paper(j, i) = *at;
                 }
+            }
         });
     // A cell that print or hair fills takes its light from around it; those that were not looked at, from the nearest.
     const cv::Rect seen = cv::Rect(cv::Point(box.x / cell, box.y / cell),
@@ -57,15 +65,6 @@ Darkness::Darkness(const Photo& photo, const Field& field)
                        paper.cols - seen.x - seen.width, cv::BORDER_REPLICATE);
 }
 
-float Darkness::light(int x, int y) const {
-    if (wide_) {
-        const ushort* p = pixels_.ptr<ushort>(y) + 3 * x;
-        return table_[0][p[0]] + table_[1][p[1]] + table_[2][p[2]];
-    }
-    const uchar* p = pixels_.ptr<uchar>(y) + 3 * x;
-    return table_[0][p[0]] + table_[1][p[1]] + table_[2][p[2]];
-}
-
 void Darkness::row(int y, int from, int to, float* out) const {
     const float v =
         std::clamp((static_cast<float>(y) + 0.5f) / cell - 0.5f, 0.f, static_cast<float>(per_paper_.rows) - 1.001f);
@@ -74,7 +73,8 @@ void Darkness::row(int y, int from, int to, float* out) const {
     const float *p = per_paper_[j], *q = per_paper_[j + 1];
     const int first = std::clamp(from, 0, pixels_.cols), last = std::clamp(to, first, pixels_.cols);
     if (wide_) {
-        for (int x = first; x < last; ++x) out[x - from] = light(x, y);
+        const Row codes = row_of(y);
+        for (int x = first; x < last; ++x) out[x - from] = codes(x);
     } else {
         const uchar* code = pixels_.ptr<uchar>(y) + 3 * first;
         const float *r = table_[0].data(), *g = table_[1].data(), *bl = table_[2].data();
@@ -98,8 +98,8 @@ float Darkness::at(double x, double y) const {
     if (!(x >= 0 && y >= 0 && x < pixels_.cols - 1.001 && y < pixels_.rows - 1.001)) return 0;
     const int i = static_cast<int>(x), j = static_cast<int>(y);
     const float a = static_cast<float>(x - i), b = static_cast<float>(y - j);
-    const float mean = (light(i, j) * (1 - a) + light(i + 1, j) * a) * (1 - b) +
-                       (light(i, j + 1) * (1 - a) + light(i + 1, j + 1) * a) * b;
+    const Row above = row_of(j), below = row_of(j + 1);
+    const float mean = (above(i) * (1 - a) + above(i + 1) * a) * (1 - b) + (below(i) * (1 - a) + below(i + 1) * a) * b;
     const int u = std::clamp(i / cell, 0, per_paper_.cols - 1), v = std::clamp(j / cell, 0, per_paper_.rows - 1);
     return 1 - mean * per_paper_(v, u);
 }

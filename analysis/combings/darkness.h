@@ -21,7 +21,21 @@ class Darkness {
     [[nodiscard]] cv::Size size() const { return pixels_.size(); }
 
   private:
-    [[nodiscard]] float light(int x, int y) const;
+    // Light of the pixels of a row.
+    struct Row {
+        const float *red, *green, *blue;
+        const uchar* narrow;
+        const ushort* wide;  // null: narrow
+        float operator()(int x) const {
+            if (wide) return red[wide[3 * x]] + green[wide[3 * x + 1]] + blue[wide[3 * x + 2]];
+            return red[narrow[3 * x]] + green[narrow[3 * x + 1]] + blue[narrow[3 * x + 2]];
+        }
+    };
+    [[nodiscard]] Row row_of(int y) const {
+        const uchar* codes = pixels_.data + pixels_.step[0] * static_cast<size_t>(y);
+        return {table_[0].data(), table_[1].data(), table_[2].data(), codes,
+                wide_ ? reinterpret_cast<const ushort*>(codes) : nullptr};
+    }
     cv::Mat pixels_;
     bool wide_;
     std::array<std::vector<float>, 3> table_;  // code to linear light, times the channel's weight

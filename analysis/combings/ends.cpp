@@ -117,12 +117,14 @@ LineEnd end_of(const std::vector<cv::Point2f>& inward, const Bends& usual, const
 std::vector<LineEnd> ends_of(const std::vector<Line>& lines, const Darkness& darkness) {
     std::vector<LineEnd> ends(2 * lines.size());
     const Bends usual = usual_bends(lines);
-    for (size_t e = 0; e < ends.size(); ++e) {
-        ends[e] = end_of(last_points(lines[e / 2], e % 2 == 1, window), usual, darkness);
-        ends[e].line = static_cast<int>(e / 2);
-        ends[e].last = e % 2 == 1;
-        ends[e].length = static_cast<float>(lines[e / 2].at.size());
-    }
+    cv::parallel_for_(cv::Range(0, static_cast<int>(ends.size())), [&](const cv::Range& range) {
+        for (size_t e = static_cast<size_t>(range.start); e < static_cast<size_t>(range.end); ++e) {
+            ends[e] = end_of(last_points(lines[e / 2], e % 2 == 1, window), usual, darkness);
+            ends[e].line = static_cast<int>(e / 2);
+            ends[e].last = e % 2 == 1;
+            ends[e].length = static_cast<float>(lines[e / 2].at.size());
+        }
+    });
     return ends;
 }
 

@@ -16,10 +16,14 @@ constexpr double most_cost = 7;
 // Where chains run, in cells of 2 px.
 class Occupied {
   public:
-    Occupied(const std::vector<Chain>& chains, cv::Size photo) : cells_(photo.height / 2 + 2, photo.width / 2 + 2, -1) {
+    explicit Occupied(cv::Size photo) : cells_(photo.height / 2 + 2, photo.width / 2 + 2, -1) {}
+    // These chains in place of those before.
+    void set(const std::vector<Chain>& chains) {
+        for (int* cell : filled_) *cell = -1;
+        filled_.clear();
         for (size_t c = 0; c < chains.size(); ++c)
             for (const cv::Point2f& p : chains[c].at)
-                if (int* cell = at(p)) *cell = static_cast<int>(c);
+                if (int* cell = at(p)) *cell = static_cast<int>(c), filled_.push_back(cell);
     }
     // Whether a chain runs within about 3 px; `but` counts only farther than its own end's surroundings.
     [[nodiscard]] bool near(cv::Point2f p, int but, bool own_too) const {
@@ -36,6 +40,7 @@ class Occupied {
         return i < 0 || j < 0 || i >= cells_.cols || j >= cells_.rows ? nullptr : &cells_(j, i);
     }
     cv::Mat1i cells_;
+    std::vector<int*> filled_;
 };
 
 struct Track {
@@ -139,9 +144,10 @@ void go(Chain& c, const std::vector<cv::Point2f>& way, size_t n) {
 
 std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, float paper_sd, const Darkness& darkness,
                                Work& work) {
+    Occupied occupied(darkness.size());
     for (int pass = 0; pass < 4; ++pass) {
         const ChainMap map(chains, darkness.size());
-        const Occupied occupied(chains, darkness.size());
+        occupied.set(chains);
         std::vector<Track> tracks;
         for (size_t c = 0; c < chains.size(); ++c)
             for (int s = 0; s < 2; ++s)

@@ -213,8 +213,7 @@ std::vector<LineEnd> seen_with_joins(const std::vector<Line>& lines, const std::
     for (const Join& q : joins) partner[static_cast<size_t>(q.a)] = q.b, partner[static_cast<size_t>(q.b)] = q.a;
     std::vector<LineEnd> out = ends;
     constexpr size_t enough = 64;  // px
-    for (size_t e = 0; e < ends.size(); ++e) {
-        if (lines[e / 2].at.size() >= enough) continue;
+    const auto seen_on = [&](size_t e) {
         std::vector<cv::Point2f> path;
         size_t at = e;
         for (;;) {
@@ -233,8 +232,12 @@ std::vector<LineEnd> seen_with_joins(const std::vector<Line>& lines, const std::
         end.line = ends[e].line, end.last = ends[e].last;
         end.peak = ends[e].peak, end.sign = ends[e].sign;
         end.length = static_cast<float>(path.size());
-        out[e] = end;
-    }
+        return end;
+    };
+    cv::parallel_for_(cv::Range(0, static_cast<int>(ends.size())), [&](const cv::Range& range) {
+        for (size_t e = static_cast<size_t>(range.start); e < static_cast<size_t>(range.end); ++e)
+            if (lines[e / 2].at.size() < enough) out[e] = seen_on(e);
+    });
     return out;
 }
 
@@ -256,19 +259,26 @@ std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& da
         const cv::Point c = cell(ends[static_cast<size_t>(e)].at);
         grid[static_cast<size_t>(c.y * nx + c.x)].push_back(e);
     }
+    std::vector<std::vector<Join>> of_end(ends.size());
+    cv::parallel_for_(cv::Range(0, n), [&](const cv::Range& range) {
+        for (int e = range.start; e < range.end && work.ok(); ++e) {
+            const cv::Point c = cell(ends[static_cast<size_t>(e)].at);
+            int64_t steps = 0;
+            for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
+                for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
+                    for (const int f : grid[static_cast<size_t>(j * nx + i)]) {
+                        steps += 2;
+                        if (f <= e || f / 2 == e / 2) continue;
+                        const double limit = free[static_cast<size_t>(e)] + free[static_cast<size_t>(f)];
+                        const Join join = weigh(ends, e, f, darkness, options, limit);
+                        if (join.cost < limit) of_end[static_cast<size_t>(e)].push_back(join);
+                    }
+            work.spend(steps);
+        }
+    });
+    if (!work.go()) return {};
     std::vector<Join> joins;
-    for (int e = 0; e < n; ++e) {
-        const cv::Point c = cell(ends[static_cast<size_t>(e)].at);
-        for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
-            for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
-                for (const int f : grid[static_cast<size_t>(j * nx + i)]) {
-                    if (!work.go(2)) return {};
-                    if (f <= e || f / 2 == e / 2) continue;
-                    const double limit = free[static_cast<size_t>(e)] + free[static_cast<size_t>(f)];
-                    const Join join = weigh(ends, e, f, darkness, options, limit);
-                    if (join.cost < limit) joins.push_back(join);
-                }
-    }
+    for (const auto& some : of_end) joins.insert(joins.end(), some.begin(), some.end());
     // Components.
     std::vector<int> parent(ends.size());
     std::iota(parent.begin(), parent.end(), 0);

@@ -20,46 +20,47 @@ struct Walker {
     // Best continuation of a line from point i along (dx, dy), -1 none.
     [[nodiscard]] int next(int i, float dx, float dy) const {
         const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
-        const cv::Point at = ridges.pixel[static_cast<size_t>(i)];
+        const cv::Point at = ridges.pixel(static_cast<size_t>(i));
         int best = -1;
         float least = 1e9f;
         for (int v = -2; v <= 2; ++v)
-            for (int u = -2; u <= 2; ++u) {
-                if (static_cast<float>(u) * dx + static_cast<float>(v) * dy < 0.4f) continue;
-                const int k = ridges.at(at.x + u, at.y + v);
-                if (k < 0 || used[static_cast<size_t>(k)]) continue;
+            ridges.in_row(at.y + v, at.x - 2, at.x + 2, [&](int k) {
+                const int u = ridges.bounds.x + ridges.points[static_cast<size_t>(k)].column - at.x;
+                if (static_cast<float>(u) * dx + static_cast<float>(v) * dy < 0.4f) return;
+                if (used[static_cast<size_t>(k)]) return;
                 const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
                 const float wx = q.x - p.x, wy = q.y - p.y, ahead = wx * dx + wy * dy,
                             aside = std::abs(wx * dy - wy * dx);
-                if (ahead < 0.3f || ahead > 2.4f || aside > 0.9f * ahead + 0.15f) continue;
+                if (ahead < 0.3f || ahead > 2.4f || aside > 0.9f * ahead + 0.15f) return;
                 const float turn = std::abs(q.tx * dx + q.ty * dy);
-                if (turn < most_turn || q.lean < least_lean || q.sign != p.sign) continue;
+                if (turn < most_turn || q.lean < least_lean || q.sign != p.sign) return;
                 const float cost = ahead + 2 * aside + 3 * (1 - turn);
                 if (cost < least) least = cost, best = k;
-            }
+            });
         return best;
     }
     // Marks a point and those beside it that belong to the same line.
     void take(int i) {
         const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
-        const cv::Point at = ridges.pixel[static_cast<size_t>(i)];
+        const cv::Point at = ridges.pixel(static_cast<size_t>(i));
         used[static_cast<size_t>(i)] = 1;
         for (int v = -1; v <= 1; ++v)
-            for (int u = -1; u <= 1; ++u) {
-                const int k = ridges.at(at.x + u, at.y + v);
-                if (k < 0 || used[static_cast<size_t>(k)]) continue;
+            ridges.in_row(at.y + v, at.x - 1, at.x + 1, [&](int k) {
+                if (used[static_cast<size_t>(k)]) return;
                 const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
                 const float wx = q.x - p.x, wy = q.y - p.y, aside = std::abs(wx * p.ty - wy * p.tx),
                             along = std::abs(wx * p.tx + wy * p.ty);
                 if (aside < 0.8f && along < 0.5f && std::abs(q.tx * p.tx + q.ty * p.ty) > most_turn)
                     used[static_cast<size_t>(k)] = 1;
-            }
+            });
     }
     void walk(int i, float dx, float dy, std::vector<int>& path) {
         for (;;) {
             const int k = next(i, dx, dy);
             if (k < 0) return;
             const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
+            ridges.expect_index(static_cast<int>(q.x + 8 * dx), static_cast<int>(q.y + 8 * dy));
+            ridges.expect_points(static_cast<int>(q.x + 5 * dx), static_cast<int>(q.y + 5 * dy));
             const float sign = q.tx * dx + q.ty * dy < 0 ? -1.f : 1.f;
             // The direction of travel lags a little behind that of the points, which evens their noise out.
             dx = 0.5f * dx + 0.5f * sign * q.tx, dy = 0.5f * dy + 0.5f * sign * q.ty;

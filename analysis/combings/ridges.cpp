@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <mutex>
+#include <cstring>
 
 #include <opencv2/imgproc.hpp>
 
@@ -95,43 +95,87 @@ float paper_noise(const Darkness& darkness, const Field& field, float& paper_sd)
 // hair at 10 px/mm reaches 0.02 to 0.1).
 constexpr float least_noise = 0.0022f;
 
-void points_of_row(const float* a, const float* b, const float* c, int from, int n, int y, float least,
-                   const Field& field, std::vector<RidgePoint>& points, std::vector<cv::Point>& pixel) {
+// Which pixels of row b, between rows a and c, may be points: a sum of curvatures of at least `least` the right way.
+// Nine in ten are not, and this loop is worked on several pixels at a time.
+void mark_candidates(const float* __restrict a, const float* __restrict b, const float* __restrict c, int n,
+                     float least, uchar* __restrict marks) {
+    const float bright = bright_factor * least;
     for (int x = 1; x + 1 < n; ++x) {
-        float m = b[x], xx = b[x - 1] - 2 * m + b[x + 1], yy = a[x] - 2 * m + c[x];
+        const float m = b[x], sum = (b[x - 1] - 2 * m + b[x + 1]) + (a[x] - 2 * m + c[x]);
         // The curvature along a line is small, so the sum is near that across.
-        if (std::abs(xx + yy) < least) continue;
-        const float sign = xx + yy < 0 ? 1.f : -1.f;
-        m *= sign, xx *= sign, yy *= sign;
-        if (m <= 0 || (sign < 0 && -(xx + yy) < bright_factor * least)) continue;
-        const float xy = 0.25f * sign * (c[x + 1] - c[x - 1] - a[x + 1] + a[x - 1]);
-        const float mean = 0.5f * (xx + yy), half = 0.5f * (xx - yy), root = std::sqrt(half * half + xy * xy);
-        const float across = mean - root, along = mean + root;
-        if (-across < least) continue;
-        // Unit vector across: eigenvector of the smaller eigenvalue.
-        float nx = xy, ny = across - xx;
-        if (std::abs(across - yy) > std::abs(ny)) nx = across - yy, ny = xy;
-        const float norm = std::sqrt(nx * nx + ny * ny);
-        if (norm < 1e-12f)
-            nx = 1, ny = 0;
-        else
-            nx /= norm, ny /= norm;
-        const float gx = 0.5f * sign * (b[x + 1] - b[x - 1]), gy = 0.5f * sign * (c[x] - a[x]);
-        const float t = -(gx * nx + gy * ny) / across;
-        // Half a pixel would do; a little more leaves no holes between neighbours.
-        if (std::abs(t * nx) > 0.6f || std::abs(t * ny) > 0.6f) continue;
-        const RidgePoint p{
-            static_cast<float>(from + x) + t * nx,
-            static_cast<float>(y) + t * ny,
-            -ny,
-            nx,
-            -across,
-            sign,
-            std::clamp((std::abs(across) - std::abs(along)) / (std::abs(across) + std::abs(along)), 0.f, 1.f)};
-        if (!field.inside({p.x, p.y})) continue;
-        points.push_back(p);
-        pixel.push_back({from + x, y});
+        const int dark = (sum <= -least) & (m > 0), light = (sum >= bright) & (m < 0);
+        marks[x] = static_cast<uchar>(dark | light);
     }
+}
+
+struct RowOf {
+    const float *a, *b, *c;  // the rows above, at and below
+    int from = 0, y = 0;     // photo's place of their first pixel
+    cv::Point corner;        // of the bounds
+};
+
+// Half a pixel would do; a little more leaves no holes between neighbours.
+constexpr float most_aside = 0.6f;
+
+void add_point(const RowOf& row, int x, float least, const Field& field, std::vector<RidgePoint>& points) {
+    const float *a = row.a, *b = row.b, *c = row.c;
+    float xx = b[x - 1] - 2 * b[x] + b[x + 1], yy = a[x] - 2 * b[x] + c[x];
+    const float sign = xx + yy < 0 ? 1.f : -1.f;
+    xx *= sign, yy *= sign;
+    const float xy = 0.25f * sign * (c[x + 1] - c[x - 1] - a[x + 1] + a[x - 1]);
+    const float mean = 0.5f * (xx + yy), half = 0.5f * (xx - yy), root = std::sqrt(half * half + xy * xy);
+    const float across = mean - root, along = mean + root;
+    if (-across < least) return;
+    // Unit vector across: eigenvector of the smaller eigenvalue.
+    float nx = xy, ny = across - xx;
+    if (std::abs(across - yy) > std::abs(ny)) nx = across - yy, ny = xy;
+    const float gx = 0.5f * sign * (b[x + 1] - b[x - 1]), gy = 0.5f * sign * (c[x] - a[x]);
+    const float square = nx * nx + ny * ny;
+    // Most lie between pixels or are none: told before anything is divided, a little more freely than below.
+    const float far = std::abs(gx * nx + gy * ny) * std::max(std::abs(nx), std::abs(ny));
+    if (far > 1.001f * most_aside * square * -across) return;
+    const float norm = std::sqrt(square);
+    if (norm < 1e-12f)
+        nx = 1, ny = 0;
+    else
+        nx /= norm, ny /= norm;
+    const float t = -(gx * nx + gy * ny) / across;
+    if (std::abs(t * nx) > most_aside || std::abs(t * ny) > most_aside) return;
+    const cv::Point2f at(static_cast<float>(row.from + x) + t * nx, static_cast<float>(row.y) + t * ny);
+    if (!field.inside(at)) return;
+    const float lean = (std::abs(across) - std::abs(along)) / (std::abs(across) + std::abs(along));
+    points.push_back({at.x, at.y, -ny, nx, -across, sign, std::clamp(lean, 0.f, 1.f),
+                      static_cast<uint16_t>(row.from + x - row.corner.x), static_cast<uint16_t>(row.y - row.corner.y)});
+}
+
+// marks: room for the row, a multiple of eight, cleared behind its end.
+void points_of_row(const RowOf& row, int n, float least, const Field& field, std::vector<uchar>& marks,
+                   std::vector<RidgePoint>& points) {
+    mark_candidates(row.a, row.b, row.c, n, least, marks.data());
+    for (int block = 0; block < n; block += 8) {
+        uint64_t any = 0;
+        std::memcpy(&any, marks.data() + block, 8);
+        if (any == 0) continue;
+        for (int x = std::max(1, block); x < block + 8; ++x)
+            if (marks[static_cast<size_t>(x)]) add_point(row, x, least, field, points);
+    }
+}
+
+// The points of all strips, with their index.
+void put_together(const std::vector<std::vector<RidgePoint>>& points, Ridges& out) {
+    size_t all = 0;
+    for (const auto& of : points) all += of.size();
+    out.points.reserve(all);
+    const int pieces = out.pieces();
+    out.start.assign(static_cast<size_t>(out.bounds.height) * static_cast<size_t>(pieces) + 1, 0);
+    size_t piece = 0;  // the first whose start is not set yet
+    for (const auto& of : points)
+        for (const RidgePoint& p : of) {
+            const size_t own = p.row * static_cast<size_t>(pieces) + p.column / Ridges::piece_px;
+            for (; piece <= own; ++piece) out.start[piece] = static_cast<int>(out.points.size());
+            out.points.push_back(p);
+        }
+    for (; piece < out.start.size(); ++piece) out.start[piece] = static_cast<int>(all);
 }
 
 }  // namespace
@@ -142,10 +186,9 @@ Ridges find_ridges(const Darkness& darkness, const Field& field, double least_sn
     out.noise = std::max(least_noise, paper_noise(darkness, field, out.paper_sd));
     if (out.bounds.empty()) return out;
     const float least = std::max(1e-5f, static_cast<float>(least_snr) * out.noise);
-    constexpr int strip = 48;
+    constexpr int strip = 96, spare = 48;
     const int strips = (out.bounds.height + strip - 1) / strip;
     std::vector<std::vector<RidgePoint>> points(static_cast<size_t>(strips));
-    std::vector<std::vector<cv::Point>> pixel(static_cast<size_t>(strips));
     cv::parallel_for_(cv::Range(0, strips), [&](const cv::Range& range) {
         for (int s = range.start; s < range.end; ++s) {
             const int y0 = out.bounds.y + s * strip, y1 = std::min(out.bounds.y + out.bounds.height, y0 + strip);
@@ -155,27 +198,21 @@ Ridges find_ridges(const Darkness& darkness, const Field& field, double least_sn
                 if (!columns.empty()) from = std::min(from, columns.start), to = std::max(to, columns.end);
             }
             // A corner of the outline may lie between the three rows.
-            from = std::max(out.bounds.x, from - strip), to = std::min(out.bounds.x + out.bounds.width, to + strip);
+            from = std::max(out.bounds.x, from - spare), to = std::min(out.bounds.x + out.bounds.width, to + spare);
             if (from + 4 > to) continue;
+            std::vector<uchar> marks(static_cast<size_t>(to - from) + 8, 0);
             Smoothed rows(darkness, from, to);
             rows.start(y0 - 1);
             rows.next();
             rows.next();
             for (int y = y0; y < y1; ++y) {
                 rows.next();
-                points_of_row(rows.last(2), rows.last(1), rows.last(0), from, to - from, y, least, field,
-                              points[static_cast<size_t>(s)], pixel[static_cast<size_t>(s)]);
+                points_of_row({rows.last(2), rows.last(1), rows.last(0), from, y, out.bounds.tl()}, to - from, least,
+                              field, marks, points[static_cast<size_t>(s)]);
             }
         }
     });
-    out.index = cv::Mat1i(out.bounds.height, out.bounds.width, -1);
-    for (size_t s = 0; s < points.size(); ++s)
-        for (size_t i = 0; i < points[s].size(); ++i) {
-            const cv::Point p = pixel[s][i];
-            out.index(p.y - out.bounds.y, p.x - out.bounds.x) = static_cast<int>(out.points.size());
-            out.points.push_back(points[s][i]);
-            out.pixel.push_back(p);
-        }
+    put_together(points, out);
     return out;
 }
 

@@ -56,6 +56,11 @@ class Neighbours {
         bool rim = false;
         for (int y = std::max(0, cy - r); y <= std::min(ny_ - 1, cy + r); ++y)
             for (int x = std::max(0, cx - r); x <= std::min(nx_ - 1, cx + r); ++x) {
+                // A cell whose middle lies farther along the line than its half diagonal allows has nothing beside it.
+                const cv::Point2f middle(static_cast<float>(bounds_.x + x * side) + 0.5f * side,
+                                         static_cast<float>(bounds_.y + y * side) + 0.5f * side);
+                const bool rim_cell = x == 0 || y == 0 || x == nx_ - 1 || y == ny_ - 1;  // takes points from outside
+                if (!rim_cell && std::abs((q - middle).dot(t)) > 1.1f + 0.7072f * side + 0.01f) continue;
                 const size_t cell = static_cast<size_t>(y) * static_cast<size_t>(nx_) + static_cast<size_t>(x);
                 for (int k = start_[cell]; k < start_[cell + 1]; ++k) {
                     const Place p = places_[static_cast<size_t>(k)];

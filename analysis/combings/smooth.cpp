@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace kempt::combings {
 
@@ -29,6 +30,32 @@ std::vector<cv::Point2d> smoothed(const std::vector<cv::Point2f>& path, int half
         else
             out.push_back((r0 * (s2 * s4 - s3 * s3) - r1 * (s1 * s4 - s2 * s3) + r2 * (s1 * s3 - s2 * s2)) * (1 / det));
     }
+    return out;
+}
+
+std::vector<cv::Point2d> thinned(const std::vector<cv::Point2d>& path, double miss) {
+    if (path.size() < 3) return path;
+    std::vector<char> keep(path.size(), 0);
+    keep.front() = keep.back() = 1;
+    std::vector<std::pair<size_t, size_t>> open{{0, path.size() - 1}};
+    while (!open.empty()) {
+        const auto [from, to] = open.back();
+        open.pop_back();
+        const cv::Point2d a = path[from], d = path[to] - a;
+        const double square = std::max(1e-12, d.dot(d));
+        double most = miss * miss;
+        size_t at = from;
+        for (size_t i = from + 1; i < to; ++i) {
+            const cv::Point2d w = path[i] - a, off = w - std::clamp(w.dot(d) / square, 0.0, 1.0) * d;
+            if (off.dot(off) > most) most = off.dot(off), at = i;
+        }
+        if (at == from) continue;
+        keep[at] = 1;
+        open.push_back({from, at}), open.push_back({at, to});
+    }
+    std::vector<cv::Point2d> out;
+    for (size_t i = 0; i < path.size(); ++i)
+        if (keep[i]) out.push_back(path[i]);
     return out;
 }
 
