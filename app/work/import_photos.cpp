@@ -14,11 +14,6 @@ namespace kempt::work {
 
 namespace {
 
-// Only for choosing among the files of a folder; what a file really is, its content says.
-const QStringList picture_endings{QStringLiteral("*.jpg"),  QStringLiteral("*.jpeg"), QStringLiteral("*.png"),
-                                  QStringLiteral("*.webp"), QStringLiteral("*.tif"),  QStringLiteral("*.tiff"),
-                                  QStringLiteral("*.heic"), QStringLiteral("*.heif")};
-
 // Shot 2 before shot 10, in any locale.
 bool by_number(const QString& a, const QString& b) {
     qsizetype i = 0, j = 0;
@@ -44,21 +39,6 @@ bool by_number(const QString& a, const QString& b) {
     return a < b;
 }
 
-QStringList files_of(const QStringList& paths) {
-    QStringList files;
-    for (const QString& path : paths) {
-        if (!QFileInfo(path).isDir()) {
-            files.append(path);
-            continue;
-        }
-        const QDir folder(path);
-        QStringList names = folder.entryList(picture_endings, QDir::Files | QDir::Readable);
-        std::sort(names.begin(), names.end(), by_number);
-        for (const QString& name : names) files.append(folder.filePath(name));
-    }
-    return files;
-}
-
 struct Candidate {
     std::size_t place = 0;  // in the report
     QString path;
@@ -79,6 +59,11 @@ Result<ImportedFile> take(Book& book, const ImportOptions& options, const QStrin
     if (!bytes) return bytes.error();
     PhotoRecord record;
     record.sha256 = QString::fromLatin1(QCryptographicHash::hash(bytes.value(), QCryptographicHash::Sha256).toHex());
+    const AsSeen seen = options.as_seen.value(path);
+    if (!seen.sha256.isEmpty() && seen.sha256 != record.sha256)
+        return Error{ErrorKind::invalid, "photo-changed-since",
+                     "The file " + QFileInfo(path).fileName().toStdString() + " has changed since it was shown.",
+                     "It was not taken in.", "Look at it again."};
     const auto known = store::find_photo_by_sha256(book, record.sha256);
     if (!known) return known.error();
     if (known.value()) {
@@ -104,7 +89,7 @@ Result<ImportedFile> take(Book& book, const ImportOptions& options, const QStrin
     record.file_name = QFileInfo(path).fileName();
     record.format = header.format;
     record.size = header.size;
-    record.taken = header.taken;
+    record.taken = header.taken ? header.taken : seen.taken;
     auto transaction = Transaction::begin(book);
     if (!transaction) return transaction.error();
     const auto shot = store::next_shot(book, options.visit, options.view);
@@ -128,10 +113,33 @@ void note_failure(ImportReport& report, ImportedFile& file, const Error& error) 
 
 }  // namespace
 
+// Only for choosing among the files of a folder; what a file really is, its content says.
+const QStringList& picture_endings() {
+    static const QStringList endings{QStringLiteral("*.jpg"),  QStringLiteral("*.jpeg"), QStringLiteral("*.png"),
+                                     QStringLiteral("*.webp"), QStringLiteral("*.tif"),  QStringLiteral("*.tiff"),
+                                     QStringLiteral("*.heic"), QStringLiteral("*.heif")};
+    return endings;
+}
+
+QStringList picture_files_of(const QStringList& paths) {
+    QStringList files;
+    for (const QString& path : paths) {
+        if (!QFileInfo(path).isDir()) {
+            files.append(path);
+            continue;
+        }
+        const QDir folder(path);
+        QStringList names = folder.entryList(picture_endings(), QDir::Files | QDir::Readable);
+        std::sort(names.begin(), names.end(), by_number);
+        for (const QString& name : names) files.append(folder.filePath(name));
+    }
+    return files;
+}
+
 Result<ImportReport> import_photos(Book& book, const ImportOptions& options, const Progress& progress) {
     const auto visit = store::get_visit(book, options.visit);
     if (!visit) return visit.error();
-    const QStringList paths = files_of(options.paths);
+    const QStringList paths = picture_files_of(options.paths);
     if (paths.isEmpty())
         return missing("no-pictures", "There is no picture among the files and folders given.",
                        "Kempt takes JPEG, PNG, WebP, TIFF and HEIC.");

@@ -2,6 +2,7 @@
 // in the book is recognised by its hash; one bad file does not stop the rest.
 #pragma once
 
+#include <QHash>
 #include <QStringList>
 #include <vector>
 
@@ -13,12 +14,19 @@
 
 namespace kempt::work {
 
+// What was known of a file when it was looked at.
+struct AsSeen {
+    QString sha256;                  // when the bytes are others by now, the file is not taken; empty: not asked
+    std::optional<QDateTime> taken;  // kept where the file itself names no capture time
+};
+
 struct ImportOptions {
     Id visit = 0;
     View view = View::front_hairline;
     QStringList paths;         // files, and folders (their picture files, by name; not the folders below them)
     bool check_pixels = true;  // decode each photo once, so that a damaged one is told now and not at measuring
     intake::Limits limits;
+    QHash<QString, AsSeen> as_seen = {};  // by path
 };
 
 struct ImportedFile {
@@ -35,6 +43,12 @@ struct ImportReport {
     std::vector<ImportedFile> files;  // in the order they were taken
     int imported = 0, duplicates = 0, failed = 0;
 };
+
+// Endings of picture files ("*.jpg"), for choosing among the files of a folder.
+[[nodiscard]] const QStringList& picture_endings();
+// The files named, and the picture files of the folders named (not of those below them), these by name with shot 2
+// before shot 10.
+[[nodiscard]] QStringList picture_files_of(const QStringList& paths);
 
 // Each photo is its own transaction: what was imported before a stop or a failure stays. Shot numbers continue those
 // of the view; files are ordered by capture time, then by name. Progress: one step a file. Errors: not_found (visit,

@@ -4,31 +4,12 @@
 #include <QDir>
 
 #include "app/work/book_photos.h"
+#include "app/work/exif_photo.h"
 
 using namespace kempt;
+using tests::taken_at;
 using tests::TemporaryBook;
 using What = work::ImportedFile::What;
-
-namespace {
-
-// A JPEG with an EXIF block that holds DateTimeOriginal alone (EXIF 2.3, JPEG marker APP1).
-QByteArray taken_at(const QByteArray& jpeg, const QByteArray& when) {
-    const auto u16 = [](int v) {
-        return QByteArray().append(static_cast<char>(v & 255)).append(static_cast<char>(v >> 8));
-    };
-    const auto u32 = [&](int v) { return u16(v & 0xffff) + u16(v >> 16); };
-    QByteArray tiff = "II" + u16(42) + u32(8);
-    tiff += u16(1) + u16(0x8769) + u16(4) + u32(1) + u32(26) + u32(0);   // IFD0: where the EXIF directory is
-    tiff += u16(1) + u16(0x9003) + u16(2) + u32(20) + u32(44) + u32(0);  // DateTimeOriginal, 20 characters at 44
-    tiff += when + QByteArray(1, 0);
-    const QByteArray block = QByteArray("Exif\0\0", 6) + tiff;
-    const int length = static_cast<int>(block.size()) + 2;
-    const QByteArray app1 =
-        QByteArray("\xff\xe1", 2).append(static_cast<char>(length >> 8)).append(static_cast<char>(length & 255));
-    return jpeg.left(2) + app1 + block + jpeg.mid(2);
-}
-
-}  // namespace
 
 BOOST_AUTO_TEST_SUITE(import_photos)
 

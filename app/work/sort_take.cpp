@@ -1,0 +1,82 @@
+#include "work/sort_take.h"
+
+#include <algorithm>
+
+#include "work/errors.h"
+#include "work/keep_records.h"
+#include "work/sort_sittings.h"
+
+namespace kempt::work {
+
+namespace {
+
+Result<TakeReport> take_into(Book& book, Id visit, const TakeOptions& options, const Progress& progress) {
+    TakeReport report;
+    report.client = options.client;
+    report.visit = visit;
+    QVector<View> views;
+    for (const SortedPhoto& photo : options.photos)
+        if (!views.contains(photo.view)) views.append(photo.view);
+    for (qsizetype i = 0; i < views.size(); ++i) {
+        ImportOptions into;
+        into.visit = visit;
+        into.view = views[i];
+        into.limits = options.limits;
+        for (const SortedPhoto& photo : options.photos) {
+            if (photo.view != views[i]) continue;
+            into.paths.append(photo.path);
+            into.as_seen.insert(photo.path, {photo.sha256, photo.taken});
+        }
+        const double step = 1.0 / static_cast<double>(views.size());
+        auto part = import_photos(
+            book, into, part_of(progress, step * static_cast<double>(i), step * (static_cast<double>(i) + 1)));
+        if (!part) {
+            if (part.error().kind == ErrorKind::cancelled && report.import.imported > 0)
+                return stopped(std::to_string(report.import.imported) + " photos and more were kept before that.");
+            return part.error();
+        }
+        report.import.imported += part->imported;
+        report.import.duplicates += part->duplicates;
+        report.import.failed += part->failed;
+        report.import.files.insert(report.import.files.end(), part->files.begin(), part->files.end());
+    }
+    return report;
+}
+
+}  // namespace
+
+Result<TakeReport> take_sorted(Book& book, const TakeOptions& options, const Progress& progress) {
+    if (options.photos.isEmpty()) return missing("no-pictures", "There is no photo to take in.");
+    Id visit = options.visit;
+    bool opened = false;
+    if (visit > 0) {
+        const auto known = visit_of(book, visit);
+        if (!known) return known.error();
+        if (known->client != options.client)
+            return invalid("other-client", "This visit belongs to another client.", "Choose one of her own visits.");
+    } else {
+        const auto of_day = visit_of_day(book, options.client, options.day);
+        if (!of_day) return of_day.error();
+        visit = of_day->visit;
+        if (visit == 0) {
+            Visit made;
+            made.client = options.client;
+            made.date = options.day;
+            const auto kept = add_visit(book, made);
+            if (!kept) return kept.error();
+            visit = kept->id;
+            opened = true;
+        }
+    }
+    auto report = take_into(book, visit, options, progress);
+    const auto photos = list_photos(book, visit);
+    const bool bare = opened && photos.ok() && photos->isEmpty();
+    if (bare)
+        if (const Status gone = erase_visit(book, visit); !gone) return gone.error();
+    if (!report) return report.error();
+    report->visit_opened = opened && !bare;
+    if (bare) report->visit = 0;
+    return report;
+}
+
+}  // namespace kempt::work
