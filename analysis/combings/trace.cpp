@@ -10,6 +10,7 @@
 #include "combings/field.h"
 #include "combings/follow.h"
 #include "combings/lines.h"
+#include "combings/overlaps.h"
 #include "combings/rides.h"
 #include "combings/ridges.h"
 #include "combings/shadows.h"
@@ -38,7 +39,8 @@ Error too_tangled() {
 }
 
 // Again and again: after the first time each end is seen with what the last time joined on behind it.
-std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& darkness, float paper_sd, Work& work) {
+std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& darkness, float paper_sd, double ppm,
+                              std::vector<Chain>& covered, Work& work) {
     const Bends usual = usual_bends(lines);
     std::vector<LineEnd> ends = ends_of(lines, darkness);
     std::vector<Join> joins;
@@ -53,7 +55,8 @@ std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& da
     // What still ends where the line goes on was torn: two such ends that face each other are one strand, if in doubt.
     std::vector<Join> last = join_ends(ends_of(chains), darkness, torn_ends, work);
     for (Join& join : last) join.doubtful = true;
-    return without_covered(joined(std::move(chains), last), darkness.size(), work);
+    chains = without_covered(joined(std::move(chains), last), darkness.size(), work);
+    return join_overlaps(std::move(chains), darkness.size(), {0.35 * ppm, 0.9 * ppm, 40 * ppm}, covered, work);
 }
 
 float median(std::vector<float>& v) {
@@ -151,7 +154,8 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     const std::vector<Line> lines =
         without_shadows(cut_at_crossings(all, ridges.bounds, 5, 3, 6, crumbs, work), darkness, shadows, work);
     if (!work.ok() || !work.begin(0.75, "joining strands at crossings")) return ended();
-    const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd, work);
+    std::vector<Chain> covered;
+    const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd, ppm, covered, work);
     if (!work.ok()) return ended();
 
     Traced out;
@@ -190,6 +194,11 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     out.clearness = median(all_ridges) / std::max(1e-9f, ridges.noise);
     for (TracedStrand& s : out.strands) s.share_of_usual = s.clearness / std::max(1e-9, out.clearness);
     touch(out.strands);
+    for (const Chain& chain : covered) {
+        std::vector<cv::Point2d> path;
+        for (const cv::Point2d& p : smoothed(chain.at, 5, step_mm * ppm)) path.push_back(photo_px(p));
+        if (path.size() > 1) out.shadows_px.push_back(std::move(path));
+    }
     for (const Line& line : shadows) out.shadows_px.push_back(points_of(line, factor));
     std::sort(out.strands.begin(), out.strands.end(),
               [](const TracedStrand& a, const TracedStrand& b) { return a.length_mm > b.length_mm; });
