@@ -1,7 +1,7 @@
 # Targets opencv_<module> for the modules that Kempt uses. Debian ships OpenCV's CMake package only inside libopencv-dev,
 # which pulls in highgui (Qt 5), viz (VTK) and hundreds of megabytes; the modules' own -dev packages are enough.
-set(kempt_opencv_modules core imgproc calib3d aruco dnn)
-find_package(OpenCV 4.6 QUIET CONFIG COMPONENTS core imgproc calib3d)
+set(kempt_opencv_modules core imgproc calib3d aruco dnn objdetect)
+find_package(OpenCV 4.6 QUIET CONFIG COMPONENTS core imgproc calib3d objdetect)
 if(OpenCV_FOUND)
   foreach(module IN LISTS kempt_opencv_modules)
     if(NOT TARGET opencv_${module})
@@ -25,4 +25,12 @@ else()
   target_link_libraries(opencv_calib3d INTERFACE opencv_imgproc)
   target_link_libraries(opencv_aruco INTERFACE opencv_calib3d)
   target_link_libraries(opencv_dnn INTERFACE opencv_imgproc)
+  target_link_libraries(opencv_objdetect INTERFACE opencv_calib3d)
+endif()
+# Trained files that eyes are found with (Debian's opencv-data); looked for again where the program runs.
+find_path(KEMPT_CASCADES haarcascade_frontalface_alt2.xml
+          PATHS /usr/share/opencv4/haarcascades /usr/local/share/opencv4/haarcascades /usr/share/opencv/haarcascades)
+if(NOT KEMPT_CASCADES)
+  message(WARNING "Debian's opencv-data is missing: no face will be found in photos. app/run installs it.")
+  set(KEMPT_CASCADES /usr/share/opencv4/haarcascades)
 endif()

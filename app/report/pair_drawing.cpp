@@ -51,9 +51,9 @@ PairDrawing::PairDrawing(const PairPicture& pair, double width, double max_pictu
     top_ = title_.lines() > 0 ? title_.height() + 4 * scale : 0;
     // Captions may use the whole half of the width, also under narrow pictures.
     const double caption_width = std::max(picture_.width(), widest * 0.45);
-    before_ = TextBox(QStringLiteral("Before, %1").arg(day(pair.before_date)), body_font(8, true, scale), ink::text,
+    before_ = TextBox(QStringLiteral("%1, %2").arg(pair.before_word, day(pair.before_date)), body_font(8, true, scale), ink::text,
                       caption_width);
-    after_ = TextBox(QStringLiteral("After, %1").arg(day(pair.after_date)), body_font(8, true, scale), ink::text,
+    after_ = TextBox(QStringLiteral("%1, %2").arg(pair.after_word, day(pair.after_date)), body_font(8, true, scale), ink::text,
                      caption_width);
     no_picture_ = TextBox(QStringLiteral("no picture"), body_font(8, false, scale), ink::quiet, picture_.width(),
                           Qt::AlignHCenter);

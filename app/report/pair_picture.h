@@ -16,6 +16,7 @@ namespace kempt::report {
 struct PairPicture {
     QImage before, after;  // of one size; pixels of the same place at the same position
     QDate before_date, after_date;
+    QString before_word = QStringLiteral("Before"), after_word = QStringLiteral("After");
     double px_per_mm = 0;  // of both; 0: not known, no bar
     QString title;         // "left temple"; may be empty
     QString verdict;       // one line; wrapped when it is long; may be empty

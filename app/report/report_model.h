@@ -123,6 +123,8 @@ struct Model {
     int visits = 0;
     QDate today;  // the day of the report, from the settable clock
     QVector<Pair> pairs;
+    QVector<Id> photos;      // that the pairs show, or would once they were looked at
+    QVector<Id> to_look_at;  // of these: nobody has, and she does not want her face seen
     QString pictures_withheld;  // why there are no pictures (no consent); empty when they may be shown
     QVector<Row> rows;
     QVector<Chart> charts;
@@ -141,10 +143,18 @@ struct Model {
     Method method;
 };
 
+// What may be left out. Who, when, the verdicts in short, how it was measured and the cautions always stand.
+struct Parts {
+    bool pictures = true, readings = true, charts = true, targets = true, services = true, hair = true, grades = true,
+         plan = true, next = true, left_out = true;
+    bool operator==(const Parts&) const = default;
+};
+
 struct Options {
     Copy copy = Copy::client;
     Paper paper = Paper::letter;
     LengthUnit length = LengthUnit::millimetres;
+    Parts parts;
 };
 
 }  // namespace kempt::report

@@ -11,6 +11,7 @@
 #include "book/visit_store.h"
 #include "domain/words.h"
 #include "work/errors.h"
+#include "work/face_keep.h"
 #include "work/plan_draft.h"
 
 namespace kempt::work {
@@ -69,6 +70,7 @@ Status change_client(Book& book, const Client& client) {
 }
 Status erase_client(Book& book, Id client) {
     if (const Status erased = store::erase_client(book, client); !erased) return erased;
+    if (const Status forgotten = forget_lost_faces(book); !forgotten) return forgotten;
     return forget_plan_draft(book, client);  // no row of hers, and the next client may get her number
 }
 
@@ -88,7 +90,8 @@ Status change_visit(Book& book, const Visit& visit) {
     return store::update_visit(book, visit);
 }
 Status erase_visit(Book& book, Id visit) {
-    return store::erase_visit(book, visit);
+    if (const Status erased = store::erase_visit(book, visit); !erased) return erased;
+    return forget_lost_faces(book);
 }
 
 Result<QVector<PhotoRow>> list_photos(Book& book, Id visit) {
@@ -115,7 +118,8 @@ Result<QByteArray> photo_bytes(Book& book, Id photo) {
     return store::photo_bytes(book, photo);
 }
 Status erase_photo(Book& book, Id photo) {
-    return store::erase_photo(book, photo);
+    if (const Status erased = store::erase_photo(book, photo); !erased) return erased;
+    return forget_lost_faces(book);
 }
 
 Result<QVector<ReadingRecord>> readings_of(Book& book, Id photo) {

@@ -118,9 +118,16 @@ Status add_grades(Book& book, Id client, report::Model& model) {
 
 Status add_pairs(Book& book, const ReportOptions& options, const ClientProgress& progress, report::Model& model,
                  const Progress& tell_on) {
+    // One series a view: edge coverage, else the first of lengths and ends.
     std::vector<const Series*> views;
-    for (const Series& series : progress.series)
-        if (series.reading == u"edge_coverage") views.push_back(&series);
+    for (const Series& series : progress.series) {
+        const auto same =
+            std::find_if(views.begin(), views.end(), [&](const Series* other) { return other->view == series.view; });
+        if (same == views.end())
+            views.push_back(&series);
+        else if (series.reading == u"edge_coverage")
+            *same = &series;
+    }
     for (std::size_t i = 0; i < views.size(); ++i) {
         const ReportVisits visits = visits_for(*views[i], {options.from_visit, options.to_visit});
         if (!visits.from || !visits.to || *visits.from == *visits.to) continue;
@@ -135,10 +142,15 @@ Status add_pairs(Book& book, const ReportOptions& options, const ClientProgress&
         compare.length = options.look.length;
         const auto pictures = compare_pictures(book, compare, within);
         if (!pictures && pictures.error().kind == ErrorKind::cancelled) return pictures.error();
-        if (!pictures) {
+        if (pictures)
+            for (const FaceCover& face : pictures->faces) {
+                model.photos.append(face.photo);
+                if (face.must_look) model.to_look_at.append(face.photo);
+            }
+        if (!pictures || pictures->must_look()) {
+            const Error why = pictures ? look_first() : pictures.error();
             model.left_out.append({QDate(), views[i]->view, QStringLiteral("before/after picture"),
-                                   QString::fromStdString(pictures.error().what),
-                                   QString::fromStdString(pictures.error().remedy)});
+                                   QString::fromStdString(why.what), QString::fromStdString(why.remedy)});
             continue;
         }
         const AlignedPair& pair = pictures->pair;

@@ -3,31 +3,13 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QPainterPath>
 #include <algorithm>
 #include <cmath>
 
 #include "desk/look/look.h"
 #include "desk/widgets/parts.h"
-#include "report/pair_picture.h"
 
 namespace kempt::desk {
-namespace {
-
-// Words on a dark tag, readable on any photo.
-void tag(QPainter& painter, QPointF corner, const QString& words, Qt::Alignment side) {
-    const QFontMetricsF metrics(painter.font());
-    const double pad = measures().gap(2);
-    QSizeF size(metrics.horizontalAdvance(words) + 2 * pad, metrics.height() + pad);
-    const QRectF box(side & Qt::AlignRight ? corner - QPointF(size.width(), 0) : corner, size);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(mark_colours().casing);
-    painter.drawRoundedRect(box, measures().radius, measures().radius);
-    painter.setPen(QColor(255, 250, 246));
-    painter.drawText(box, Qt::AlignCenter, words);
-}
-
-}  // namespace
 
 BeforeAfter::BeforeAfter(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
@@ -58,9 +40,7 @@ void BeforeAfter::set_parting(double share) {
 }
 
 QRectF BeforeAfter::frame() const {
-    if (pair_.before.isNull()) return rect();
-    const QSizeF size = QSizeF(pair_.before.size()).scaled(QSizeF(this->size()), Qt::KeepAspectRatio);
-    return {QPointF((width() - size.width()) / 2, (height() - size.height()) / 2), size};
+    return fitted(pair_.before.size(), rect());
 }
 
 void BeforeAfter::resizeEvent(QResizeEvent*) {
@@ -75,57 +55,34 @@ void BeforeAfter::paintEvent(QPaintEvent*) {
     if (pair_.before.isNull()) return;
     if (before_.isNull()) {
         const QSize px = (f.size() * devicePixelRatioF()).toSize().expandedTo({1, 1});
-        const auto fitted = [&px, this](const QImage& image) {
+        const auto scaled = [&px, this](const QImage& image) {
             QPixmap map = QPixmap::fromImage(image.scaled(px, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
             map.setDevicePixelRatio(devicePixelRatioF());
             return map;
         };
-        before_ = fitted(pair_.before);
-        after_ = fitted(pair_.after);
+        before_ = scaled(pair_.before);
+        after_ = scaled(pair_.after);
     }
     const double x = f.left() + f.width() * parting_;
     const auto half = [&](const QPixmap& map, const QPolygonF& line, const QRectF& clip) {
         painter.save();
         painter.setClipRect(clip);
         painter.drawPixmap(f.topLeft(), map);
-        if (lines_shown_ && line.size() > 1) {
-            QPolygonF at;
-            for (const QPointF& p : line)
-                at << f.topLeft() +
-                          QPointF(p.x() / pair_.before.width() * f.width(), p.y() / pair_.before.height() * f.height());
-            painter.setPen(QPen(mark_colours().casing, 4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-            painter.drawPolyline(at);
-            painter.setPen(QPen(mark_colours().line, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-            painter.drawPolyline(at);
-        }
+        if (lines_shown_) paint_mark(painter, line, pair_.before.size(), f, mark_colours().line);
         painter.restore();
     };
     half(before_, pair_.before_line, QRectF(f.topLeft(), QPointF(x, f.bottom())));
     half(after_, pair_.after_line, QRectF(QPointF(x, f.top()), f.bottomRight()));
 
     const double inset = measures().gap(2);
-    const QString before = tr("before  %1").arg(date_words(pair_.before_date));
-    const QString after = tr("after  %1").arg(date_words(pair_.after_date));
+    const QString before = pair_.before_tag(), after = pair_.after_tag();
     const QFontMetricsF metrics(font());
     const bool both_fit = metrics.horizontalAdvance(before) + metrics.horizontalAdvance(after) + 8 * inset < f.width();
     const QPointF after_corner = both_fit ? f.topRight() + QPointF(-inset, inset)
                                           : f.bottomRight() + QPointF(-inset, -2 * inset - metrics.height());
-    if (parting_ > 0.02) tag(painter, f.topLeft() + QPointF(inset, inset), before, Qt::AlignLeft);
-    if (parting_ < 0.98) tag(painter, after_corner, after, Qt::AlignRight);
-    if (pair_.px_per_mm > 0) {
-        const double px_per_mm = pair_.px_per_mm * f.width() / pair_.before.width();
-        const auto bar = report::scale_bar_within(f.width() / 4 / px_per_mm, look().length());
-        if (bar.length_mm > 0) {
-            const double length = bar.length_mm * px_per_mm;
-            const QPointF left(f.left() + inset * 2, f.bottom() - inset * 2);
-            tag(painter, left - QPointF(inset, QFontMetricsF(font()).height() + inset * 2.4), bar.label, Qt::AlignLeft);
-            for (const auto& [colour, width] :
-                 {QPair<QColor, double>{mark_colours().casing, 6}, {QColor(255, 250, 246), 3}}) {
-                painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap));
-                painter.drawLine(left, left + QPointF(length, 0));
-            }
-        }
-    }
+    if (parting_ > 0.02) paint_tag(painter, f.topLeft() + QPointF(inset, inset), before, Qt::AlignLeft);
+    if (parting_ < 0.98) paint_tag(painter, after_corner, after, Qt::AlignRight);
+    paint_scale_bar(painter, f, pair_.px_per_mm * f.width() / pair_.before.width());
     // The parting, with a grip that a thumb finds.
     painter.setPen(QPen(mark_colours().casing, 5));
     painter.drawLine(QPointF(x, f.top()), QPointF(x, f.bottom()));
@@ -140,11 +97,7 @@ void BeforeAfter::paintEvent(QPaintEvent*) {
     for (const double side : {-1.0, 1.0})
         painter.drawPolyline(QPolygonF({grip + QPointF(side * r * 0.3, -r * 0.35), grip + QPointF(side * r * 0.62, 0),
                                         grip + QPointF(side * r * 0.3, r * 0.35)}));
-    if (hasFocus()) {
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(c.focus, 2));
-        painter.drawRect(f.adjusted(1, 1, -1, -1));
-    }
+    if (hasFocus()) paint_focus(painter, f);
 }
 
 void BeforeAfter::follow(QPointF at) {

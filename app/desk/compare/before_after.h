@@ -2,21 +2,12 @@
 // after on its right.
 #pragma once
 
-#include <QDate>
-#include <QImage>
-#include <QPolygonF>
+#include <QPixmap>
 #include <QWidget>
 
-#include "domain/measure_units.h"
+#include "desk/compare/pair_on_show.h"
 
 namespace kempt::desk {
-
-struct PairOnShow {
-    QImage before, after;               // of one size
-    QPolygonF before_line, after_line;  // in picture pixels; may be empty
-    QDate before_date, after_date;
-    double px_per_mm = 0;  // 0: not to scale, no bar
-};
 
 class BeforeAfter : public QWidget {
     Q_OBJECT

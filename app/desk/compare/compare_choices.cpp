@@ -5,10 +5,16 @@
 namespace kempt::desk {
 
 QVector<Visit> CompareChoices::with_view(View view) const {
-    QVector<Visit> out;
-    for (const Visit& visit : visits)
-        if (marked.value(visit.id).contains(view)) out.append(visit);
-    return out;
+    QVector<Visit> drawn, photographed;
+    for (const Visit& visit : visits) {
+        if (marked.value(visit.id).contains(view)) drawn.append(visit);
+        if (taken.value(visit.id).contains(view)) photographed.append(visit);
+    }
+    return drawn.size() >= 2 ? drawn : photographed;
+}
+
+bool CompareChoices::has_both_temples() const {
+    return !with_view(View::left_temple).isEmpty() && !with_view(View::right_temple).isEmpty();
 }
 
 QVector<View> CompareChoices::views() const {
@@ -36,10 +42,13 @@ Result<CompareChoices> compare_choices(Book& book, Id client, const Progress& pr
             return Error{ErrorKind::cancelled, "cancelled", "Reading the visits was stopped.", "", ""};
         auto photos = work::list_photos(book, visit.id);
         if (!photos.ok()) return photos.error();
-        QVector<View> views;
-        for (const work::PhotoRow& row : photos.value())
-            if (row.has_marks && !views.contains(row.photo.view)) views.append(row.photo.view);
-        out.marked.insert(visit.id, views);
+        QVector<View> drawn, photographed;
+        for (const work::PhotoRow& row : photos.value()) {
+            if (row.has_marks && !drawn.contains(row.photo.view)) drawn.append(row.photo.view);
+            if (!photographed.contains(row.photo.view)) photographed.append(row.photo.view);
+        }
+        out.marked.insert(visit.id, drawn);
+        out.taken.insert(visit.id, photographed);
     }
     return out;
 }

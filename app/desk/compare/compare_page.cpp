@@ -1,18 +1,22 @@
 #include "desk/compare/compare_page.h"
 
+#include <QButtonGroup>
 #include <QCheckBox>
 #include <QComboBox>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QResizeEvent>
 #include <QSignalBlocker>
 #include <QSlider>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 
 #include "desk/compare/before_after.h"
 #include "desk/compare/compare_choices.h"
+#include "desk/compare/one_over_other.h"
+#include "desk/compare/side_by_side.h"
+#include "desk/compare/strip_panel.h"
 #include "desk/look/look.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
@@ -20,6 +24,11 @@
 #include "work/compare_pictures.h"
 
 namespace kempt::desk {
+namespace {
+
+constexpr int both_temples = -1;  // in the list of views
+
+}  // namespace
 
 ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, parent) {
     auto* column = new QVBoxLayout(this);
@@ -28,7 +37,7 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     column->setSpacing(measures().gap(2));
     choices_row_ = new QWidget;
     auto* choices = new FlowLayout(measures().gap(2), false, choices_row_);
-    const auto combo = [choices](const QString& caption, const QString& name) {
+    const auto combo = [choices](const QString& caption, const QString& name, QLabel** label_out, QWidget** box_out) {
         auto* box = new QWidget;
         auto* row = new QHBoxLayout(box);
         row->setContentsMargins(0, 0, measures().gap(2), 0);
@@ -42,18 +51,37 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
         row->addWidget(label);
         row->addWidget(c);
         choices->addWidget(box);
+        if (label_out != nullptr) *label_out = label;
+        if (box_out != nullptr) *box_out = box;
         return c;
     };
-    view_ = combo(tr("View"), tr("View to compare"));
-    from_ = combo(tr("Before"), tr("Visit before"));
-    to_ = combo(tr("After"), tr("Visit after"));
-    lines_ = new QCheckBox(tr("Edge lines"));
-    lines_->setAccessibleName(tr("Show the edge lines"));
+    view_ = combo(tr("View"), tr("View to compare"), nullptr, nullptr);
+    from_ = combo(tr("Before"), tr("Visit before"), &from_label_, &from_box_);
+    to_ = combo(tr("After"), tr("Visit after"), &to_label_, &to_box_);
+    lines_ = new QCheckBox(tr("Drawn lines"));
+    lines_->setAccessibleName(tr("Show the drawn lines"));
     lines_->setChecked(true);
-    choices->addWidget(lines_);
+    turned_ = new QCheckBox(tr("Right side in a mirror"));
+    turned_->setAccessibleName(turned_->text());
+    turned_->setChecked(true);
+    eyes_ = button(tr("Eyes…"), "", Sign::pencil);
+    eyes_->setAccessibleName(tr("Eyes in the pictures"));
     save_ = button(tr("Save the picture…"), "", Sign::picture);
-    choices->addWidget(save_);
+    for (QWidget* w : std::initializer_list<QWidget*>{lines_, turned_, eyes_, save_}) choices->addWidget(w);
     column->addWidget(choices_row_);
+    modes_row_ = new QWidget;
+    auto* modes = new FlowLayout(measures().gap(1), false, modes_row_);
+    auto* group = new QButtonGroup(this);
+    for (const QString& words :
+         {tr("Parting"), tr("Taking turns"), tr("Where the edge went"), tr("Side by side"), tr("All visits")}) {
+        auto* b = button(words);
+        b->setCheckable(true);
+        group->addButton(b, static_cast<int>(modes_.size()));
+        modes_.append(b);
+        modes->addWidget(b);
+    }
+    modes_.first()->setChecked(true);
+    column->addWidget(modes_row_);
     verdict_box_ = panel("plain");
     auto* words = column_in(verdict_box_, 3, 0.5);
     verdict_ = text({}, "strong");
@@ -64,8 +92,13 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     empty_ = text({}, "heading");
     empty_->setAlignment(Qt::AlignCenter);
     column->addWidget(empty_, 1);
+    shown_ = new QStackedWidget;
     picture_ = new BeforeAfter;
-    column->addWidget(picture_, 1);
+    over_ = new OneOverOther;
+    beside_ = new SideBySide;
+    strip_ = new StripPanel(session_);
+    for (QWidget* w : std::initializer_list<QWidget*>{picture_, over_, beside_, strip_}) shown_->addWidget(w);
+    column->addWidget(shown_, 1);
     slider_ = new QSlider(Qt::Horizontal);
     slider_->setRange(0, 100);
     slider_->setValue(50);
@@ -78,6 +111,10 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
         slider_->setValue(static_cast<int>(std::lround(share * 100)));
     });
     connect(lines_, &QCheckBox::toggled, picture_, &BeforeAfter::set_lines_shown);
+    connect(lines_, &QCheckBox::toggled, over_, &OneOverOther::set_lines_shown);
+    connect(lines_, &QCheckBox::toggled, beside_, &SideBySide::set_lines_shown);
+    connect(turned_, &QCheckBox::toggled, beside_, [this](bool mirror) { beside_->set_turned_over(!mirror); });
+    connect(group, &QButtonGroup::idClicked, this, [this](int id) { set_mode(static_cast<Mode>(id)); });
     connect(view_, &QComboBox::currentIndexChanged, this, [this] {
         fill_visits();
         compare();
@@ -85,16 +122,69 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     connect(from_, &QComboBox::currentIndexChanged, this, &ComparePage::compare);
     connect(to_, &QComboBox::currentIndexChanged, this, &ComparePage::compare);
     connect(save_, &QPushButton::clicked, this, &ComparePage::choose_file);
+    connect(eyes_, &QPushButton::clicked, this, &ComparePage::open_eyes);
+    connect(strip_, &StripPanel::picked_changed, this, [this] {
+        if (mode() == Mode::all_visits)
+            say(strip_->picked_words(), strip_->picked_told(), strip_->picked_apart() ? "caution" : "plain");
+    });
+    connect(strip_, &StripPanel::compare_asked, this, [this](Id from, Id to) {
+        const QSignalBlocker a(from_), b(to_);
+        from_->setCurrentIndex(std::max(0, from_->findData(from)));
+        to_->setCurrentIndex(std::max(0, to_->findData(to)));
+        set_mode(Mode::parting);
+    });
+    connect(&look(), &Look::changed, this, [this] {
+        if (isVisible()) compare();
+    });
+}
+
+bool ComparePage::settled() const {
+    return settled_ && (mode() != Mode::all_visits || strip_->settled());
+}
+
+ComparePage::Mode ComparePage::mode() const {
+    if (temples()) return Mode::beside;
+    if (wanted_ == Mode::all_visits || pair_.over) return wanted_;
+    return Mode::beside;
+}
+
+void ComparePage::set_mode(Mode mode) {
+    const bool strip_before = wanted_ == Mode::all_visits;
+    wanted_ = mode;
+    if (strip_before != (mode == Mode::all_visits) || !pair_there_)
+        compare();
+    else
+        show_mode();
+}
+
+bool ComparePage::temples() const {
+    return view_->currentData().toInt() == both_temples && view_->count() > 0;
+}
+
+bool ComparePage::show_temples() {
+    const int index = view_->findData(both_temples);
+    if (index < 0) return false;
+    view_->setCurrentIndex(index);
+    return true;
+}
+
+View ComparePage::chosen_view() const {
+    return temples() ? View::left_temple : static_cast<View>(view_->currentData().toInt());
+}
+
+void ComparePage::show_empty(const QString& words) {
+    shown_->hide();
+    slider_->hide();
+    verdict_box_->hide();
+    empty_->setText(words);
+    empty_->show();
 }
 
 void ComparePage::show_place(const Place& place) {
     place_ = place;
     settled_ = false;
-    picture_->hide();
-    slider_->hide();
-    verdict_box_->hide();
-    empty_->setText(tr("Reading…"));
-    empty_->show();
+    pair_there_ = false;
+    show_empty(tr("Reading…"));
     session_.ask(
         session_.records(), tr("Reading the visits"), this,
         [client = place.client](Book& book, const Progress& progress) {
@@ -111,17 +201,15 @@ void ComparePage::take(const CompareChoices& found) {
     const QSignalBlocker block(view_);
     view_->clear();
     for (const View view : found.views()) view_->addItem(beginning(word_of(view)), static_cast<int>(view));
+    if (found.has_both_temples()) view_->addItem(tr("Left and right temple"), both_temples);
     view_->setCurrentIndex(std::max(0, view_->findData(static_cast<int>(place_.view))));
     emit trail_changed({{found.client.name, {Where::client, found.client.id}}, {tr("Before and after"), place_}});
     choices_row_->setVisible(view_->count() > 0);
+    modes_row_->setVisible(view_->count() > 0);
     save_->setEnabled(found.client.photo_consent);
     save_->setToolTip(found.client.photo_consent ? QString() : tr("She has not agreed that photos leave the book."));
     fill_visits();
     compare();
-}
-
-View ComparePage::chosen_view() const {
-    return static_cast<View>(view_->currentData().toInt());
 }
 
 void ComparePage::fill_visits() {
@@ -129,16 +217,20 @@ void ComparePage::fill_visits() {
     const QVariant before = from_->currentData(), after = to_->currentData();
     from_->clear();
     to_->clear();
-    if (!choices_) return;
-    for (const Visit& visit : choices_->with_view(chosen_view())) {
-        from_->addItem(date_words(visit.date), visit.id);
+    if (!choices_ || view_->count() == 0) return;
+    for (const Visit& visit : choices_->with_view(chosen_view())) from_->addItem(date_words(visit.date), visit.id);
+    for (const Visit& visit : choices_->with_view(temples() ? View::right_temple : chosen_view()))
         to_->addItem(date_words(visit.date), visit.id);
-    }
     const auto pick = [](QComboBox* combo, const QVariant& wanted, Id place, int otherwise) {
         int index = combo->findData(wanted);
         if (place > 0) index = combo->findData(place);
         combo->setCurrentIndex(index >= 0 ? index : otherwise);
     };
+    if (temples()) {
+        from_->setCurrentIndex(from_->count() - 1);
+        pick(to_, from_->currentData(), 0, to_->count() - 1);
+        return;
+    }
     pick(from_, before, place_.from, 0);
     pick(to_, after, place_.to, to_->count() - 1);
     if (from_->currentIndex() == to_->currentIndex() && to_->count() > 1) {
@@ -147,96 +239,26 @@ void ComparePage::fill_visits() {
     }
 }
 
-void ComparePage::compare() {
-    const Id from = from_->currentData().toLongLong(), to = to_->currentData().toLongLong();
-    const int asked = ++asked_;
-    if (from == 0 || to == 0 || from == to) {
-        settled_ = true;
-        picture_->hide();
-        slider_->hide();
-        verdict_box_->hide();
-        empty_->setText(
-            tr("Nothing to compare yet.\nDraw the edge line of one view at two visits, and both stand here at one "
-               "scale."));
-        empty_->show();
-        return;
-    }
-    settled_ = false;
-    work::CompareOptions options;
-    options.client = place_.client;
-    options.view = chosen_view();
-    options.from_visit = from;
-    options.to_visit = to;
-    options.length = look().length();
-    session_.bench().start(
-        tr("Laying the photos over each other"), this,
-        [options](Book& book, const Progress& progress) { return work::compare_pictures(book, options, progress); },
-        [this, asked](Result<work::ComparedPictures> result) {
-            if (asked != asked_) return;
-            settled_ = true;
-            const bool ok = result.ok();
-            for (QWidget* w : std::initializer_list<QWidget*>{picture_, verdict_box_}) w->setVisible(ok);
-            show_slider();
-            empty_->setVisible(!ok);
-            if (!ok) {
-                empty_->setText(QString::fromStdString(result.error().sentence()));
-                return;
-            }
-            const work::ComparedPictures& c = result.value();
-            picture_->set_pair({c.pair.before, c.pair.after, c.pair.before_line, c.pair.after_line, c.before_date,
-                                c.after_date, c.pair.px_per_mm});
-            verdict_->setText(beginning(c.verdict));
-            set_panel_tone(verdict_box_, c.verdict.startsWith(QLatin1String("improved")) ? "better"
-                                         : c.verdict.startsWith(QLatin1String("worse"))  ? "worse"
-                                                                                         : "plain");
-            QStringList notes = c.pair.notes;
-            if (c.pair.px_per_mm > 0) notes.prepend(tr("Both at one scale."));
-            notes_->setText(notes.join(QLatin1Char(' ')));
-            notes_->setVisible(!notes.isEmpty());
-        });
-}
-
-// Where there is little height the picture gets it: it has a parting of its own.
-void ComparePage::resizeEvent(QResizeEvent* event) {
-    Page::resizeEvent(event);
-    show_slider();
-}
-
-void ComparePage::show_slider() {
-    slider_->setVisible(!picture_->isHidden() && height() >= measures().px(480));
-}
-
-void ComparePage::choose_file() {
-    auto* dialog = new QFileDialog(this, tr("Save the picture"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilter(tr("PNG picture (*.png)"));
-    dialog->setDefaultSuffix(QStringLiteral("png"));
-    connect(dialog, &QFileDialog::fileSelected, this, &ComparePage::save_to);
-    dialog->open();
-}
-
-void ComparePage::save_to(const QString& path) {
-    if (!choices_ || !choices_->client.photo_consent) {
-        emit session_.trouble(
-            tr("No picture was saved: she has not agreed that photos leave the book. Her consent is kept under “Change "
-               "name, note or consent”."));
-        return;
-    }
+work::CompareOptions ComparePage::options() const {
     work::CompareOptions options;
     options.client = place_.client;
     options.view = chosen_view();
     options.from_visit = from_->currentData().toLongLong();
     options.to_visit = to_->currentData().toLongLong();
+    if (temples()) options.to_view = View::right_temple;
     options.length = look().length();
-    session_.ask(
-        session_.bench(), tr("Saving the picture"), this,
-        [options, path](Book& book, const Progress& progress) -> Status {
-            auto pictures = work::compare_pictures(book, options, progress);
-            if (!pictures.ok()) return pictures.error();
-            return work::write_pair(pictures.value(), path);
-        },
-        [this, path](Done) { emit session_.news(tr("The picture is saved as %1.").arg(path)); });
+    return options;
+}
+
+// Where there is little height the picture gets it: it has a parting of its own.
+void ComparePage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    slider_->setVisible(!shown_->isHidden() && mode() == Mode::parting && height() >= measures().px(480));
+}
+
+void ComparePage::hideEvent(QHideEvent* event) {
+    Page::hideEvent(event);
+    strip_->stop();
 }
 
 }  // namespace kempt::desk

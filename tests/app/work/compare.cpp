@@ -33,7 +33,12 @@ double difference(const QImage& a, const QImage& b) {
 }
 
 work::PairSide side(const work::OpenPhoto& open, const Marks& marks) {
-    return {&open, open.card, marks, QDate(2026, 1, 12)};
+    work::PairSide out;
+    out.photo = &open;
+    out.calibration = open.card;
+    out.marks = marks;
+    out.date = QDate(2026, 1, 12);
+    return out;
 }
 
 }  // namespace
@@ -206,6 +211,85 @@ BOOST_AUTO_TEST_CASE(two_visits_of_the_book_make_a_pair_and_strangers_do_not) {
     BOOST_TEST(none.error().code == "no-photo-of-view");
     options.view = View::left_temple;
     options.client = in.client.id + 1;
+    BOOST_TEST(!work::compare_pictures(*in.book, options).ok());
+}
+
+BOOST_AUTO_TEST_CASE(lengths_without_an_edge_line_stand_at_one_scale_and_are_not_laid_over_each_other) {
+    tests::application();
+    const tests::CardPhoto what = tests::small_photo(12, 5);
+    const QImage scene = tests::draw(what);
+    const QImage near = scene.scaled(scene.size() * 1.3, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    const auto one = TemporaryBook::required(work::open_photo(tests::encoded(scene), {}));
+    const auto other = TemporaryBook::required(work::open_photo(tests::encoded(near), {}));
+    Marks marks, near_marks;
+    marks.strand_line = {QPointF(900, 860), QPointF(900, 1000), QPointF(900, 1200)};
+    for (const QPointF& p : marks.strand_line) near_marks.strand_line.append(p * 1.3);
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, marks), side(*other, near_marks)));
+    BOOST_TEST(!pair.over);
+    BOOST_TEST(pair.by.toStdString() == "marks");
+    BOOST_TEST(!pair.why_apart.isEmpty());
+    BOOST_TEST(pair.px_per_mm > 5);
+    BOOST_REQUIRE((pair.before.size() == pair.after.size()));
+    BOOST_TEST(difference(pair.before, pair.after) < 4);  // of one scene, the marks at the same place
+    const QPointF root = pair.before_line.front() - pair.after_line.front();
+    BOOST_TEST(std::hypot(root.x(), root.y()) < 0.3 * pair.px_per_mm);
+}
+
+BOOST_AUTO_TEST_CASE(lengths_with_the_same_anchors_are_laid_over_each_other_and_wrong_ones_are_refused) {
+    tests::application();
+    const auto one = TemporaryBook::required(work::open_photo(tests::photo_bytes_of(tests::small_photo(12, 5)), {}));
+    Marks before, after;
+    before.anchors = {QPointF(600, 900), QPointF(1200, 900), QPointF(900, 1200)};
+    after.anchors = {QPointF(610, 905), QPointF(1210, 905), QPointF(910, 1205)};
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, before), side(*one, after)));
+    BOOST_TEST(pair.over);
+    BOOST_TEST(pair.by.toStdString() == "anchors");
+    after.anchors[1] += QPointF(200, 0);  // another mole, a centimetre away
+    const auto wrong = TemporaryBook::required(work::align_pair(side(*one, before), side(*one, after)));
+    BOOST_TEST(!wrong.over);
+    BOOST_TEST(wrong.why_apart.contains(QStringLiteral("anchors")));
+}
+
+BOOST_AUTO_TEST_CASE(the_edges_way_forward_is_told_in_millimetres_only_where_the_skin_laid_the_pair) {
+    tests::application();
+    const auto one = TemporaryBook::required(work::open_photo(tests::bytes_of(tests::first_photo()), {}));
+    const auto other = TemporaryBook::required(work::open_photo(tests::bytes_of(tests::later_photo()), {}));
+    const Marks before = tests::marks_of(tests::first_photo());
+    Marks after = tests::marks_of(tests::later_photo());
+    for (qsizetype i = 0; i < after.edge_line.size(); ++i) {
+        const double x = 12 + 2.0 * static_cast<double>(i);
+        const cv::Point2d px = tests::later_photo().px({x, tests::edge_y(x) - 2});
+        after.edge_line[i] = QPointF(px.x, px.y);
+    }
+    const auto pair = TemporaryBook::required(work::align_pair(side(*one, before), side(*other, after)));
+    BOOST_REQUIRE(pair.shift.has_value());
+    BOOST_TEST(pair.shift->mean_mm == 2, boost::test_tools::tolerance(0.15));
+    // Plain skin: laid by the lines, which hides where the edge went.
+    const auto plain = TemporaryBook::required(work::open_photo(tests::photo_bytes_of(tests::small_photo(12, 5)), {}));
+    const auto again = TemporaryBook::required(work::open_photo(tests::photo_bytes_of(tests::small_photo(12, 6)), {}));
+    const Marks marks = tests::marks_for(tests::small_photo(12, 5));
+    const auto by_lines = TemporaryBook::required(work::align_pair(side(*plain, marks), side(*again, marks)));
+    BOOST_TEST(by_lines.over);
+    BOOST_TEST(!by_lines.shift.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(the_right_temple_is_mirrored_onto_the_left_one) {
+    TemporaryBook in;
+    const tests::CardPhoto what = tests::small_photo(12, 5);
+    tests::add_measured(in, in.visit, what);
+    const Id right = tests::add_photo(in, in.visit, tests::small_photo(12, 6), View::right_temple);
+    Marks marks = tests::marks_for(what);
+    marks.view = View::right_temple;
+    TemporaryBook::required(work::set_marks(*in.book, right, marks));
+    work::CompareOptions options;
+    options.client = in.client.id;
+    options.from_visit = options.to_visit = in.visit.id;
+    options.to_view = View::right_temple;
+    const auto pictures = TemporaryBook::required(work::compare_pictures(*in.book, options));
+    BOOST_TEST(!pictures.pair.over);
+    BOOST_TEST(pictures.pair.px_per_mm > 5);
+    BOOST_TEST(pictures.verdict.contains(QStringLiteral("left temple: edge coverage")));
+    options.to_view = View::nape;
     BOOST_TEST(!work::compare_pictures(*in.book, options).ok());
 }
 

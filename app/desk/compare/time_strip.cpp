@@ -1,0 +1,210 @@
+#include "desk/compare/time_strip.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QScrollBar>
+#include <algorithm>
+
+#include "desk/compare/pair_on_show.h"
+#include "desk/look/look.h"
+
+namespace kempt::desk {
+namespace {
+
+constexpr int told_lines = 2;  // the whole sentence stands above the strip for the one that is picked
+
+}  // namespace
+
+TimeStrip::TimeStrip(QWidget* parent) : QAbstractScrollArea(parent) {
+    setFocusPolicy(Qt::StrongFocus);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFrameShape(QFrame::NoFrame);
+    setAccessibleName(tr("All visits, one beside the other"));
+    viewport()->setAutoFillBackground(false);
+}
+
+void TimeStrip::set_cells(const QVector<Cell>& cells, QSize picture) {
+    cells_ = cells;
+    if (!picture.isEmpty()) picture_ = picture;
+    current_ = std::max<int>(0, static_cast<int>(cells_.size()) - 1);
+    lay_out();
+    verticalScrollBar()->setValue(verticalScrollBar()->maximum());  // the newest is seen first
+    describe();
+    emit current_changed(current_);
+}
+
+void TimeStrip::set_picture_size(QSize picture) {
+    if (picture.isEmpty() || picture == picture_) return;
+    picture_ = picture;
+    lay_out();
+    set_current(current_);
+}
+
+void TimeStrip::set_cell(int index, const Cell& cell) {
+    if (index < 0 || index >= cells_.size()) return;
+    cells_[index] = cell;
+    viewport()->update(cell_rect(index));
+    if (index == current_) {
+        describe();
+        emit current_changed(current_);
+    }
+}
+
+void TimeStrip::lay_out() {
+    gap_ = measures().gap(3);
+    const int width = std::max(1, viewport()->width());
+    const int wanted = measures().px(300);
+    columns_ = std::clamp((width + gap_) / (wanted + gap_), 1, 6);
+    const int cell = (width - (columns_ - 1) * gap_ - 2) / columns_;
+    QSize picture = picture_.scaled(cell, viewport()->height() - 5 * fontMetrics().height(), Qt::KeepAspectRatio);
+    shown_ = picture.expandedTo({80, 50});
+    step_x_ = cell + gap_;
+    step_y_ = shown_.height() + fontMetrics().height() * (2 + told_lines) + measures().gap(2) + gap_;
+    const int rows = (static_cast<int>(cells_.size()) + columns_ - 1) / columns_;
+    verticalScrollBar()->setRange(0, std::max(0, rows * step_y_ - gap_ - viewport()->height()));
+    verticalScrollBar()->setPageStep(viewport()->height());
+    verticalScrollBar()->setSingleStep(step_y_ / 4);
+    viewport()->update();
+}
+
+QRect TimeStrip::cell_rect(int index) const {
+    return {(index % columns_) * step_x_ + 1, (index / columns_) * step_y_ - verticalScrollBar()->value(),
+            step_x_ - gap_, step_y_ - gap_};
+}
+
+int TimeStrip::cell_at(QPoint at) const {
+    for (int i = 0; i < cells_.size(); ++i)
+        if (cell_rect(i).contains(at)) return i;
+    return -1;
+}
+
+void TimeStrip::paint_cell(QPainter& painter, int index, const QRect& rect) const {
+    const Cell& cell = cells_[index];
+    const Colours& c = colours();
+    const QRect bed(rect.topLeft(), shown_);
+    painter.fillRect(bed, c.sunken);
+    if (!cell.picture.isNull()) {
+        painter.setOpacity(cell.state == Cell::State::waiting ? 0.45 : 1);
+        painter.drawPixmap(fitted(cell.picture.size(), bed), cell.picture, QRectF(cell.picture.rect()));
+        painter.setOpacity(1);
+    } else {
+        painter.setPen(c.ink_soft);
+        painter.drawText(bed, Qt::AlignCenter, cell.state == Cell::State::none ? tr("no photo") : QString());
+    }
+    const int line = fontMetrics().height();
+    if (cell.state == Cell::State::apart) {  // a bar on the left, as beside every finding
+        painter.fillRect(QRect(rect.left(), bed.bottom() + 1, measures().px(4), rect.bottom() - bed.bottom()),
+                         c.caution);
+    }
+    const int inset = cell.state == Cell::State::apart ? measures().px(4) + measures().gap(1.5) : 0;
+    QRect words(rect.left() + inset, bed.bottom() + measures().gap(1), bed.width() - inset, line);
+    QFont strong = font();
+    strong.setBold(true);
+    painter.setFont(strong);
+    painter.setPen(c.ink);
+    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(strong).elidedText(cell.date, Qt::ElideRight, words.width()));
+    painter.setFont(font());
+    words.translate(0, line);
+    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
+                     fontMetrics().elidedText(cell.reading, Qt::ElideRight, words.width()));
+    words.translate(0, line);
+    words.setHeight(line * told_lines);
+    painter.setPen(c.ink_soft);
+    painter.drawText(words, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, cell.told);
+    if (index != current_) return;
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(hasFocus() ? c.focus : c.accent, hasFocus() ? 3 : 2));
+    painter.drawRect(QRectF(bed).adjusted(1, 1, -1, -1));
+}
+
+void TimeStrip::paintEvent(QPaintEvent* event) {
+    QPainter painter(viewport());
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    for (int i = 0; i < cells_.size(); ++i) {
+        const QRect rect = cell_rect(i);
+        if (!rect.intersects(event->rect())) continue;
+        painter.save();
+        painter.setClipRect(rect);
+        paint_cell(painter, i, rect);
+        painter.restore();
+    }
+}
+
+void TimeStrip::resizeEvent(QResizeEvent*) {
+    lay_out();
+    set_current(current_);
+}
+
+void TimeStrip::describe() {
+    if (current_ < 0 || current_ >= cells_.size()) return setAccessibleDescription({});
+    const Cell& cell = cells_[current_];
+    setAccessibleDescription(tr("%1 of %2: %3. %4. %5 Arrows walk the visits, Enter compares.")
+                                 .arg(current_ + 1)
+                                 .arg(cells_.size())
+                                 .arg(cell.date, cell.reading, cell.told));
+}
+
+void TimeStrip::set_current(int index) {
+    if (cells_.isEmpty()) return;
+    const int held = std::clamp(index, 0, static_cast<int>(cells_.size()) - 1);
+    const bool other = held != current_;
+    current_ = held;
+    const QRect rect = cell_rect(current_);
+    QScrollBar* bar = verticalScrollBar();
+    if (rect.top() < 0)
+        bar->setValue(bar->value() + rect.top());
+    else if (rect.bottom() > viewport()->height())
+        bar->setValue(bar->value() + std::min(rect.top(), rect.bottom() - viewport()->height()));
+    viewport()->update();
+    if (!other) return;
+    describe();
+    emit current_changed(current_);
+}
+
+void TimeStrip::mousePressEvent(QMouseEvent* event) {
+    if (const int at = cell_at(event->pos()); at >= 0) set_current(at);
+}
+
+void TimeStrip::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (const int at = cell_at(event->pos()); at >= 0) emit opened(at);
+}
+
+void TimeStrip::keyPressEvent(QKeyEvent* event) {
+    const int rows = std::max(1, viewport()->height() / std::max(1, step_y_));
+    switch (event->key()) {
+        case Qt::Key_Left:
+            return set_current(current_ - 1);
+        case Qt::Key_Right:
+            return set_current(current_ + 1);
+        case Qt::Key_Up:
+            return set_current(current_ >= columns_ ? current_ - columns_ : current_);
+        case Qt::Key_Down:
+            return set_current(std::min(current_ + columns_, static_cast<int>(cells_.size()) - 1));
+        case Qt::Key_PageUp:
+            return set_current(std::max(current_ - rows * columns_, 0));
+        case Qt::Key_PageDown:
+            return set_current(current_ + rows * columns_);
+        case Qt::Key_Home:
+            return set_current(0);
+        case Qt::Key_End:
+            return set_current(static_cast<int>(cells_.size()) - 1);
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            emit opened(current_);
+            return;
+        default:
+            QAbstractScrollArea::keyPressEvent(event);
+    }
+}
+
+void TimeStrip::focusInEvent(QFocusEvent*) {
+    viewport()->update();
+}
+
+void TimeStrip::focusOutEvent(QFocusEvent*) {
+    viewport()->update();
+}
+
+}  // namespace kempt::desk

@@ -1,0 +1,25 @@
+// What leaves the book besides the report's PDF: its pictures, and the readings behind it.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include "core/progress.h"
+#include "core/result.h"
+#include "domain/records.h"
+#include "report/report_model.h"
+#include "work/book_fwd.h"
+
+namespace kempt::work {
+
+// Every before/after picture of the report as PNG, named by view and dates, in a folder that is made when missing.
+// Returns the names. Errors: refused ("pictures-withheld": no consent, or none can be shown; the sentence says why),
+// io.
+[[nodiscard]] Result<QStringList> write_report_pictures(const report::Model& model, LengthUnit length,
+                                                        const QString& folder);
+
+// The newest reading of every photo of a client (report/export_csv.h). Holds her name, no photos. Errors: not_found,
+// io, cancelled.
+[[nodiscard]] Status write_readings_csv(Book& book, Id client, const QString& path, const Progress& progress = {});
+
+}  // namespace kempt::work
