@@ -15,14 +15,15 @@ constexpr double least_strand_mm = 20;
 
 // What one strand's figures are unsure by, as SDs (calibrated on bench_pattern's seeds 100000-100041 and
 // 200000-200037).
-constexpr double diameter_share = 0.025;    // the tracer's own smoothing and slips, beside the noise of the points
-constexpr double diameter_common = 0.012;   // of all strands of a photo: noise bends straight ones
-constexpr double unfollowed_common = 0.06;  // times the share of strands that were not followed from end to end
-constexpr double piece_share = 0.05;        // of a strand known in pieces only: the rest may bend otherwise
-constexpr double nearly_ratio_share = 0.02, nearly_length_share = 0.01;  // of one with crumbs or a shadow beside it
-constexpr double pieces_ratio_share = 0.08, pieces_length_share = 0.05;  // of one in pieces
-constexpr double ends_mm = 0.35;                                         // where both ends of a strand are seen
-constexpr double arc_share = 0.004;  // hair that stands off the paper is nearer to the camera
+constexpr double diameter_share = 0.025;      // the tracer's own smoothing and slips, beside the noise of the points
+constexpr double diameter_common = 0.012;     // of all strands of a photo: noise bends straight ones
+constexpr double unfollowed_common = 0.06;    // times the share of strands that were not followed from end to end
+constexpr double piece_share = 0.05;          // of a strand known in pieces only: the rest may bend otherwise
+constexpr double piece_ratio_share = 0.03;    // likewise
+constexpr double nearly_length_share = 0.01;  // of one with crumbs or a shadow beside it
+constexpr double pieces_length_share = 0.05;  // of one in pieces
+constexpr double ends_mm = 0.35;              // where both ends of a strand are seen
+constexpr double arc_share = 0.004;           // hair that stands off the paper is nearer to the camera
 constexpr double ratio_share = 0.004;
 
 struct Known {         // one figure of one strand
@@ -70,7 +71,8 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
     if (!traced) return traced.error();
     PatternReadings out;
     std::vector<Known> diameters, ratios, lengths;
-    std::size_t strands = 0, followed = 0, unbent = 0, unknown = 0;  // unbent: whose curvature cannot be told
+    // unbent: whose curvature cannot be told; unwaved: whose ratio, unknown: whose length
+    std::size_t strands = 0, followed = 0, unbent = 0, unwaved = 0, unknown = 0;
     for (const Whole& whole : wholes_of(traced.value())) {
         if (whole.arc_mm < least_strand_mm) continue;
         const bool one_line = whole.followed == Followed::whole || whole.followed == Followed::nearly;
@@ -84,17 +86,17 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
         else
             diameters.push_back({whole.curve_diameter_mm(),
                                  std::hypot(whole.curve_diameter_sd(), diameter_share, one_line ? 0 : piece_share)});
+        if (const double ratio = whole.wave_ratio(); ratio == 0 || whole.cut_off)
+            ++unwaved;
+        else
+            ratios.push_back({ratio, std::hypot(ratio_share, one_line ? 0 : piece_ratio_share)});
         if (whole.followed == Followed::unsure) {
             ++unknown;
             continue;
         }
         followed += one_line;
-        const double ratio_guess =
-                         one_line ? whole.followed == Followed::whole ? 0 : nearly_ratio_share : pieces_ratio_share,
-                     length_guess =
-                         one_line ? whole.followed == Followed::whole ? 0 : nearly_length_share : pieces_length_share;
-        ratios.push_back({std::max(1.0, whole.arc_mm / std::max(whole.chord_mm, ends_mm)),
-                          std::hypot(ratio_share, ends_mm / std::max(whole.chord_mm, ends_mm), ratio_guess)});
+        const double length_guess =
+            one_line ? whole.followed == Followed::whole ? 0 : nearly_length_share : pieces_length_share;
         lengths.push_back({whole.arc_mm, std::hypot(arc_share, ends_mm / whole.arc_mm, length_guess)});
     }
     const auto refuse = [&](std::initializer_list<const char*> names, const char* code, const char* text) {
@@ -105,23 +107,30 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
                "No strand of 20 mm or more lies on the sheet.");
         return out;
     }
+    const double unfollowed =
+        unfollowed_common * static_cast<double>(strands - followed) / static_cast<double>(strands);
     if (diameters.size() > unbent)
-        out.readings.push_back(median_reading(
-            "curve_diameter", "mm", diameters, unbent,
-            std::hypot(traced->scale_sd, diameter_common,
-                       unfollowed_common * static_cast<double>(strands - followed) / static_cast<double>(strands))));
+        out.readings.push_back(median_reading("curve_diameter", "mm", diameters, unbent,
+                                              std::hypot(traced->scale_sd, diameter_common, unfollowed)));
     else
         refuse({"curve_diameter"}, "strands-doubtful",
                "The strands are too faint in this photo to tell how they bend. Take it in brighter, even light.");
-    if (3 * followed < 2 * strands || ratios.size() <= unknown) {
-        refuse({"wave_ratio", "strand_length"}, "strands-doubtful",
+    if (ratios.size() > unwaved) {
+        Quantity ratio = median_reading("wave_ratio", "-", ratios, unwaved, unfollowed);
+        ratio.low = std::max(1.0, ratio.low);
+        out.readings.push_back(ratio);
+    } else {
+        refuse(
+            {"wave_ratio"}, "strands-doubtful",
+            "Too few strands could be followed over 30 mm. Lay down a few longer strands that do not touch, and take "
+            "the photo in brighter, even light.");
+    }
+    if (3 * followed < 2 * strands || lengths.size() <= unknown) {
+        refuse({"strand_length"}, "strands-doubtful",
                "More than a third of the strands could not be followed from end to end without a guess. Lay down a few "
                "strands that do not touch, away from the rim and the card.");
         return out;
     }
-    Quantity ratio = median_reading("wave_ratio", "-", ratios, unknown, 0);
-    ratio.low = std::max(1.0, ratio.low);
-    out.readings.push_back(ratio);
     out.readings.push_back(
         median_reading("strand_length", "mm", lengths, unknown, std::hypot(traced->scale_sd, 0.001)));
     return out;

@@ -21,6 +21,9 @@ constexpr double most_guessed = 0.15;  // of a strand in pieces: more says too l
 constexpr double most_noise = 2.2;
 // Of a curve diameter, as a share: hairs' own lie below 0.03, straight ones' too; more shows a line that wavers.
 constexpr double most_unsure = 0.04;
+// Of a strand's length, in pieces of a stretch or more: where it lies on itself it is curlier than where it can be
+// followed.
+constexpr double least_seen = 0.6;
 constexpr std::size_t most_kinks = 3;  // more are its curl
 
 // What is known of one line.
@@ -45,7 +48,8 @@ Known look_at(const combings::TracedStrand& line, double noise_mm) {
     out.shape = shape.value();
     // A line that bends much and yet runs straight ripples by (ratio - 1) x diameter: a tenth of a millimetre and less
     // is no wave of a hair but the noise along a crease.
-    out.hair = !(shape->curve_diameter_mm < 100 && (shape->wave_ratio - 1) * shape->curve_diameter_mm < 0.1);
+    out.hair =
+        !(shape->curve_diameter_mm < 100 && (shape->arc_mm / shape->chord_mm - 1) * shape->curve_diameter_mm < 0.1);
     if (course.kinks_mm.empty() || course.kinks_mm.size() > most_kinks) {
         out.wavers = wavers(*out.shape, course);
         if (!out.wavers) out.parts.push_back(*out.shape);
@@ -107,17 +111,12 @@ double weighted_median(std::vector<std::pair<double, double>> of) {
 void judge(Whole& whole, const combings::Traced& traced, const std::vector<Known>& known, bool beside) {
     const std::vector<std::size_t>& of = whole.lines;
     const combings::TracedStrand& main = traced.strands[of.front()];
-    double sum = 0, guessed = 0, chord = 0;
+    double sum = 0, guessed = 0;
     for (std::size_t i = 0; i < of.size(); ++i) {
         const combings::TracedStrand& line = traced.strands[of[i]];
         sum += line.length_mm;
         guessed += line.blank_mm + line.shared_mm + (known[of[i]].shape ? 0 : line.length_mm);
         whole.cut_off = whole.cut_off || line.cut_off;
-        for (std::size_t k = 0; k <= i; ++k)
-            for (const cv::Point2d& a : {line.path_mm.front(), line.path_mm.back()})
-                for (const cv::Point2d& b :
-                     {traced.strands[of[k]].path_mm.front(), traced.strands[of[k]].path_mm.back()})
-                    chord = std::max(chord, cv::norm(a - b));
     }
     const double rest = sum - main.length_mm;
     const bool good = main.doubts == 0 && !known[of.front()].wavers && main.blank_mm < 1 && main.shared_mm == 0 &&
@@ -130,7 +129,6 @@ void judge(Whole& whole, const combings::Traced& traced, const std::vector<Known
         whole.followed = Followed::in_pieces;
     const bool one = whole.followed == Followed::whole || whole.followed == Followed::nearly;
     whole.arc_mm = one ? known[of.front()].shape->arc_mm : sum;
-    whole.chord_mm = one ? known[of.front()].shape->chord_mm : chord;
 }
 
 }  // namespace
@@ -151,6 +149,18 @@ double Whole::curve_diameter_sd() const {
         length += piece.shape.arc_mm;
     }
     return length > 0 ? std::sqrt(square) / length : 0;
+}
+
+double Whole::wave_ratio() const {
+    double squares = 0, places = 0, seen = 0;  // of a stretch of the strand, by the millimetre where it may begin
+    for (const Piece& piece : pieces) {
+        const double room = piece.shape.arc_mm - stretch_mm + 1;
+        if (room < 1) continue;
+        squares += room / (piece.shape.wave_ratio * piece.shape.wave_ratio);
+        places += room;
+        seen += piece.shape.arc_mm;
+    }
+    return seen > least_seen * arc_mm ? std::sqrt(places / squares) : 0;
 }
 
 std::vector<Whole> wholes_of(const combings::Traced& traced) {

@@ -32,11 +32,13 @@ struct Whole {                       // a strand
     std::vector<Piece> pieces;       // longest line first
     std::vector<std::size_t> lines;  // of Traced::strands, longest first
     Followed followed = Followed::unsure;
-    bool cut_off = false;             // a line of it runs out of the field, as creases do
-    double arc_mm = 0, chord_mm = 0;  // of the one line, or the lines' sum and their two farthest ends
+    bool cut_off = false;  // a line of it runs out of the field, as creases do
+    double arc_mm = 0;     // of the one line, or the lines' sum
     // 2 / mean curvature over its pieces and its SD as a share; 0 without pieces.
     [[nodiscard]] double curve_diameter_mm() const;
     [[nodiscard]] double curve_diameter_sd() const;
+    // Over the stretches of its pieces; 0 when pieces as long as a stretch make up too little of it.
+    [[nodiscard]] double wave_ratio() const;
 };
 // Longest first. Creases and other lines that are no hair are left out.
 [[nodiscard]] std::vector<Whole> wholes_of(const combings::Traced& traced);

@@ -13,20 +13,40 @@ namespace {
 
 struct Figures {
     double curvature = 0, arc = 0, chord = 0;  // mean of |curvature|, 1/mm
+    double square_mm2 = 0;                     // mean square chord of a stretch
 };
+
+// along: arc up to each point of `at`, ascending.
+double mean_square_chord(const std::vector<cv::Point2d>& at, const std::vector<double>& along) {
+    const double stretch = std::min(stretch_mm, along.back());
+    double sum = 0;
+    std::size_t count = 0, far = 0;
+    for (std::size_t i = 0; i < at.size() && along[i] + stretch <= along.back() + 1e-9; ++i, ++count) {
+        const double place = std::min(along[i] + stretch, along.back());
+        while (far + 2 < at.size() && along[far + 1] < place) ++far;
+        const double share = (place - along[far]) / std::max(1e-12, along[far + 1] - along[far]);
+        const cv::Point2d chord = at[far] + share * (at[far + 1] - at[far]) - at[i];
+        sum += chord.dot(chord);
+    }
+    return sum / static_cast<double>(count);
+}
 
 Figures figures_of(const SmoothPath& curve) {
     // Four steps between knots; figures stay the same to 1e-4 with eight.
     const int steps = 4 * static_cast<int>(std::lround(curve.end() / curve.knots_mm()));
     const double step = curve.end() / steps;
     double turned = 0, length = 0;
+    std::vector<cv::Point2d> at;
+    std::vector<double> along;
     for (int i = 0; i <= steps; ++i) {
         const CurvePoint p = curve.at(std::min(i * step, curve.end()));
         const double speed = cv::norm(p.first), weight = (i == 0 || i == steps ? 1 : i % 2 ? 4 : 2) * step / 3;
         length += weight * speed;
+        along.push_back(at.empty() ? 0 : along.back() + cv::norm(p.at - at.back()));
+        at.push_back(p.at);
         turned += weight * std::abs(p.first.cross(p.second)) / std::max(1e-12, speed * speed);
     }
-    return {turned / length, length, cv::norm(curve.at(curve.end()).at - curve.at(0).at)};
+    return {turned / length, length, cv::norm(at.back() - at.front()), mean_square_chord(at, along)};
 }
 
 // Normal numbers that are the same everywhere, always (Box-Muller over the SplitMix64 sequence).
@@ -128,7 +148,7 @@ Result<Shape> shape_and_course(const std::vector<cv::Point2d>& path_mm, double n
     constexpr int pairs = 6;
     Draws draws;
     Figures mean;
-    double square = 0;
+    double curvatures = 0;
     std::vector<double> off(path.size());
     for (int draw = 0; draw < 2 * pairs; ++draw) {
         std::vector<cv::Point2d> again;
@@ -142,7 +162,8 @@ Result<Shape> shape_and_course(const std::vector<cv::Point2d>& path_mm, double n
         mean.curvature += one.curvature / (2 * pairs);
         mean.arc += one.arc / (2 * pairs);
         mean.chord += one.chord / (2 * pairs);
-        square += one.curvature * one.curvature / (2 * pairs);
+        mean.square_mm2 += one.square_mm2 / (2 * pairs);
+        curvatures += one.curvature * one.curvature / (2 * pairs);
     }
     Shape shape;
     shape.noise_mm = noise;
@@ -150,10 +171,11 @@ Result<Shape> shape_and_course(const std::vector<cv::Point2d>& path_mm, double n
     const double curvature = std::max(2 * found.curvature - mean.curvature, found.curvature / 3);
     shape.curve_diameter_mm = 2 / std::max(curvature, 1e-6);
     shape.curve_diameter_sd =
-        std::sqrt(std::max(0.0, square - mean.curvature * mean.curvature)) / std::max(curvature, 1e-6);
+        std::sqrt(std::max(0.0, curvatures - mean.curvature * mean.curvature)) / std::max(curvature, 1e-6);
     shape.chord_mm = std::max(1e-3, 2 * found.chord - mean.chord);
     shape.arc_mm = std::max(2 * found.arc - mean.arc, shape.chord_mm);
-    shape.wave_ratio = shape.arc_mm / shape.chord_mm;
+    const double square = std::max(1e-6, 2 * found.square_mm2 - mean.square_mm2);
+    shape.wave_ratio = std::max(1.0, std::min(stretch_mm, shape.arc_mm) / std::sqrt(square));
     return shape;
 }
 

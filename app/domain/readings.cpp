@@ -49,7 +49,7 @@ const QVector<ReadingWords>& reading_words() {
         {pattern, QStringLiteral("curve_diameter"), QStringLiteral("curve diameter"),
          QStringLiteral("Diameter of the circle that bends like the strand.")},
         {pattern, QStringLiteral("wave_ratio"), QStringLiteral("wave ratio"),
-         QStringLiteral("Length along the strand over the distance between its ends: 1 is straight.")},
+         QStringLiteral("30 mm along the strand over the straight distance that they span: 1 is straight.")},
         {pattern, QStringLiteral("strand_length"), QStringLiteral("strand length"),
          QStringLiteral("Length along the strand as it lies on the sheet.")},
     };

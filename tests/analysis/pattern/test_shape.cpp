@@ -34,17 +34,48 @@ BOOST_AUTO_TEST_CASE(an_arc_of_chord_10_and_sagitta_1_has_a_radius_of_13) {
     BOOST_TEST(shape.curve_diameter_mm == 2 * radius, boost::test_tools::tolerance(0.005));
 }
 
+// Each wave as large as makes its arc 30 mm or a half of it: any stretch then spans whole waves.
 BOOST_AUTO_TEST_CASE(sine_waves_have_the_arc_to_chord_of_the_elliptic_integral) {
     const struct {
-        double amplitude, wave, ratio;
-    } cases[] = {{2.5, 40, 1.037505}, {5, 30, 1.234255}, {5, 20, 1.463695}, {5, 10, 2.304893}};  // in mm for cm
-    for (const auto& [amplitude, wave, ratio] : cases) {
-        const pattern::Shape shape = required(tests::even(tests::wave(amplitude, wave, 5), 0.25), 0.001);
-        BOOST_TEST(shape.wave_ratio == ratio, boost::test_tools::tolerance(0.002));
+        double amplitude, wave, ratio;  // in parts of each other
+        int in_a_stretch;
+    } cases[] = {{2.5, 40, 1.037505, 1}, {5, 30, 1.234255, 1}, {5, 20, 1.463695, 2}, {5, 10, 2.304893, 1}};
+    for (const auto& [amplitude, wave, ratio, in_a_stretch] : cases) {
+        const double mm = pattern::stretch_mm / in_a_stretch / (wave * ratio);
+        const pattern::Shape shape =
+            required(tests::even(tests::wave(mm * amplitude, mm * wave, 5 * in_a_stretch), 0.25), 0.001);
+        BOOST_TEST(shape.wave_ratio == ratio, boost::test_tools::tolerance(0.004));
+        BOOST_TEST(shape.arc_mm / shape.chord_mm == ratio, boost::test_tools::tolerance(0.004));
         // A half wave turns by 2 atan(2 pi A / lambda): mean |curvature| = 4 atan(..) / (lambda ratio).
-        const double curvature = 4 * std::atan(2 * CV_PI * amplitude / wave) / (wave * ratio);
+        const double curvature = 4 * std::atan(2 * CV_PI * amplitude / wave) / (mm * wave * ratio);
         BOOST_TEST(shape.curve_diameter_mm == 2 / curvature, boost::test_tools::tolerance(0.015));
     }
+}
+
+// The chord of an arc s of a circle of diameter D is D sin(s / D).
+BOOST_AUTO_TEST_CASE(arcs_of_circles_have_the_ratio_of_their_chords) {
+    for (const double diameter : {24.0, 48.0, 96.0}) {
+        const double chord = diameter * std::sin(pattern::stretch_mm / diameter);
+        BOOST_TEST(
+            required(tests::even(tests::circle(diameter, 70), 0.25), 0.001).wave_ratio == pattern::stretch_mm / chord,
+            boost::test_tools::tolerance(0.003));
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_strand_that_falls_in_a_wide_bow_keeps_its_ratio) {
+    // Waves of 8 mm along a straight line and along an arc of 300 mm.
+    const auto bowed = [](double radius) {
+        return tests::drawn(
+            [=](double x) {
+                const double across = std::sin(2 * CV_PI * x / 8), angle = x / radius;
+                return cv::Point2d((radius + across) * std::sin(angle), (radius + across) * std::cos(angle));
+            },
+            0, 120);
+    };
+    const pattern::Shape straight = required(tests::even(bowed(1e5), 0.25), 0.001),
+                         bow = required(tests::even(bowed(50), 0.25), 0.001);
+    BOOST_TEST(bow.wave_ratio == straight.wave_ratio, boost::test_tools::tolerance(0.015));
+    BOOST_TEST(bow.arc_mm / bow.chord_mm > 1.2 * straight.arc_mm / straight.chord_mm);
 }
 
 // Peak curvature of a sine is A (2 pi / lambda)^2; a short piece about the peak of a flat one has just that.
