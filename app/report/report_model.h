@@ -154,7 +154,7 @@ struct Options {
     Copy copy = Copy::client;
     Paper paper = Paper::letter;
     LengthUnit length = LengthUnit::millimetres;
-    Parts parts;
+    Parts parts = {};
 };
 
 }  // namespace kempt::report
