@@ -49,6 +49,7 @@ Look& look() {
 }
 
 void Look::apply(const LookChoice& choice) {
+    if (!styled_ || choice.language != choice_.language) speak(choice.language);
     choice_ = choice;
     measures_ = Measures(choice.text_scale);
     choice_.text_scale = measures_.text;
@@ -70,6 +71,7 @@ LookChoice stored_look() {
     choice.dark = settings.value("look/dark", false).toBool();
     choice.text_scale = Measures(settings.value("look/text_scale", 1.0).toDouble()).text;
     choice.length = settings.value("look/inches", false).toBool() ? LengthUnit::inches : LengthUnit::millimetres;
+    choice.language = language_from(settings.value("look/language").toString());
     return choice;
 }
 
@@ -78,6 +80,7 @@ void store_look(const LookChoice& choice) {
     settings.setValue("look/dark", choice.dark);
     settings.setValue("look/text_scale", choice.text_scale);
     settings.setValue("look/inches", choice.length == LengthUnit::inches);
+    settings.setValue("look/language", code_of(choice.language));
 }
 
 }  // namespace kempt::desk

@@ -1,4 +1,4 @@
-// The look in force: palette, measures, units. One for the process; widgets that paint themselves ask look().
+// The look in force: palette, measures, units, language. One for the process; widgets that paint themselves ask look().
 #pragma once
 
 #include <QObject>
@@ -6,6 +6,7 @@
 
 #include "desk/look/colours.h"
 #include "desk/look/measures.h"
+#include "desk/translations/language.h"
 #include "domain/measure_units.h"
 
 class QApplication;
@@ -16,6 +17,7 @@ struct LookChoice {
     bool dark = false;
     double text_scale = 1.0;
     LengthUnit length = LengthUnit::millimetres;
+    Language language = Language::english;
 };
 
 class Look : public QObject {
@@ -26,7 +28,7 @@ class Look : public QObject {
     [[nodiscard]] const Measures& measures() const { return measures_; }
     [[nodiscard]] LengthUnit length() const { return choice_.length; }
 
-    // Sets style, palette, font and style sheet of the whole application and tells every open widget.
+    // Sets style, palette, font, style sheet and language of the whole application and tells every open widget.
     void apply(const LookChoice& choice);
 
   signals:

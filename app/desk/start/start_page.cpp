@@ -66,7 +66,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     auto* fresh = button(tr("Start a new book…"), "", Sign::add);
     auto* demo = button(tr("Look round in the demo"));
     auto* settings = button(tr("Settings"), "quiet", Sign::settings);
-    for (QWidget* w : std::initializer_list<QWidget*>{open, fresh, demo, settings}) row->addWidget(w);
+    auto* safe = button(tr("Bring a backup back…"), "quiet", Sign::undo);
+    for (QWidget* w : std::initializer_list<QWidget*>{open, fresh, demo, settings, safe}) row->addWidget(w);
+    connect(safe, &QPushButton::clicked, this, &StartPage::safe_keeping_asked);
     acts->addLayout(row);
     recent_ = new QVBoxLayout;
     recent_->setSpacing(measures().gap(1));

@@ -28,6 +28,7 @@ class StartPage : public QWidget {
   signals:
     void book_ready(const QString& path);
     void settings_asked();
+    void safe_keeping_asked();
 
   private:
     void choose(bool fresh);

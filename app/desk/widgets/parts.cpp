@@ -1,5 +1,6 @@
 #include "desk/widgets/parts.h"
 
+#include <QCoreApplication>
 #include <QDate>
 #include <QLayout>
 #include <QLocale>
@@ -83,11 +84,13 @@ void empty_layout(QLayout* layout) {
 }
 
 QString date_words(const QDate& date) {
-    return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMMM yyyy"));
+    //: How a date is written, in Qt's letters: 12 March 2026. Words of its own stand in quotes: d 'de' MMMM
+    return QLocale().toString(date, QCoreApplication::translate("dates", "d MMMM yyyy"));
 }
 
 QString short_date_words(const QDate& date) {
-    return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMM yyyy"));
+    //: 12 Mar 2026
+    return QLocale().toString(date, QCoreApplication::translate("dates", "d MMM yyyy"));
 }
 
 QString counted(qsizetype count, const QString& one, const QString& many) {
