@@ -1,5 +1,7 @@
 #include "desk/visit/visit_data.h"
 
+#include "work/keep_care.h"
+
 namespace kempt::desk {
 
 Result<VisitData> visit_data(Book& book, Id id, const Progress& progress) {
@@ -16,6 +18,17 @@ Result<VisitData> visit_data(Book& book, Id id, const Progress& progress) {
     auto services = work::list_services(book, data.client.id);
     if (!services.ok()) return services.error();
     data.services = services.value();
+    auto grades = work::list_grades(book, id);
+    if (!grades.ok()) return grades.error();
+    data.grades = grades.value();
+    const auto profile = work::profile_of(book, data.client.id);
+    if (!profile.ok()) return profile.error();
+    ClientProfile nothing;
+    nothing.client = profile->client;
+    data.profile_told = !(profile.value() == nothing);
+    const auto life = work::daily_life_of(book, data.client.id, data.visit.date);
+    if (!life.ok()) return life.error();
+    data.life_told = work::fresh_life(life.value(), data.visit.date).has_value();
     auto visits = work::list_visits(book, data.client.id);
     if (!visits.ok()) return visits.error();
     // The visit before is enough: what she was followed by then is what has to be taken again.

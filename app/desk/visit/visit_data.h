@@ -10,8 +10,10 @@ struct VisitData {
     Client client;
     Visit visit;
     QVector<work::PhotoRow> photos;
-    QVector<Service> services;  // of the client
-    QVector<View> followed;     // views that her other visits have photos of
+    QVector<Service> services;                     // of the client
+    QVector<View> followed;                        // views that her visit before has photos of
+    QVector<Grade> grades;                         // of the visit
+    bool life_told = false, profile_told = false;  // and not too long ago to count on that day
 };
 
 [[nodiscard]] Result<VisitData> visit_data(Book& book, Id visit, const Progress& progress);

@@ -9,7 +9,7 @@
 
 #include "desk/client/services_panel.h"
 #include "desk/look/look.h"
-#include "desk/visit/missing.h"
+#include "desk/visit/steps_panel.h"
 #include "desk/visit/visit_data.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
@@ -61,24 +61,29 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     state_column->addWidget(text(tr("Visits compare only when the hair was in the same state."), "caption"));
     note_ = new QPlainTextEdit;
     note_->setTabChangesFocus(true);
+    note_->setAcceptDrops(false);  // photos dropped on it are photos, not words
     note_->setAccessibleName(tr("Note on this visit"));
     note_->setPlaceholderText(tr("What she said, what you saw"));
     note_->setFixedHeight(measures().px(72));
     state_column->addWidget(note_);
     state_column->addStretch();
-    missing_ = panel("surface");
-    missing_->setAccessibleName(tr("What is still missing"));
-    auto* missing_column = column_in(missing_, 4, 1);
-    missing_column->addWidget(text(tr("Still missing"), "heading"));
-    missing_rows_ = new QVBoxLayout;
-    missing_rows_->setSpacing(measures().gap(1));
-    missing_column->addLayout(missing_rows_);
-    missing_column->addStretch();
+    steps_ = new StepsPanel;
+    connect(steps_, &StepsPanel::step_asked, this, &VisitPage::go_to_step);
+    connect(steps_, &StepsPanel::missing_asked, this, &VisitPage::go_to_missing);
     columns->left()->addWidget(state);
-    columns->right()->addWidget(missing_);
+    columns->right()->addWidget(steps_);
     page->addWidget(columns);
 
     page->addWidget(text(tr("Photos"), "heading"));
+    auto* bring = new FlowLayout(measures().gap(2));
+    auto* many = button(tr("Add photos, sorted by view…"), "", Sign::picture);
+    auto* camera = button(tr("Camera"), "", Sign::closer);
+    camera->setAccessibleName(tr("Take photos with the camera of this computer"));
+    bring->addWidget(many);
+    bring->addWidget(camera);
+    connect(many, &QPushButton::clicked, this, &VisitPage::choose_to_sort);
+    connect(camera, &QPushButton::clicked, this, [this] { emit go({Where::camera, client_, visit_id_}); });
+    page->addLayout(bring);
     page->addWidget(text(tr("Lay the card beside the hair, flat in its plane. Two or three shots of each view, each "
                             "with card and phone set up anew."),
                          "soft"));
@@ -172,7 +177,7 @@ void VisitPage::take(const VisitData& read) {
     filling_ = false;
     for (ViewTray* tray : trays_) tray->show_photos(read.photos, looks_);
     order_trays();
-    fill_missing(read);
+    fill_steps(read);
     services_->show_services(client_, visit_id_, visit_.date, read.services);
     look_at_new(read.photos);
     emit trail_changed(
@@ -187,32 +192,6 @@ void VisitPage::order_trays() {
     }
     for (ViewTray* tray : trays_) (tray->shots() > 0 ? filled_ : unfilled_)->addWidget(tray);
     tidy_focus_order_later(this);
-}
-
-void VisitPage::fill_missing(const VisitData& read) {
-    empty_layout(missing_rows_);
-    const QVector<Missing> all = missing_of(read.photos, read.followed);
-    for (const Missing& missing : all) {
-        auto* row = new QHBoxLayout;
-        row->addWidget(text(missing.words), 1);
-        const bool draw = missing.what == Missing::What::edge_line;
-        auto* act = button(draw ? tr("Draw it") : tr("Add"), "quiet");
-        act->setAccessibleName(draw ? tr("Draw the edge line: %1").arg(missing.words)
-                                    : tr("Add photos of the %1").arg(word_of(missing.view)));
-        connect(act, &QPushButton::clicked, this, [this, missing, draw] {
-            if (draw)
-                emit go({Where::photo, client_, visit_id_, missing.photo, missing.view});
-            else
-                choose(missing.view, false);
-        });
-        row->addWidget(act);
-        missing_rows_->addLayout(row);
-    }
-    if (all.isEmpty()) {
-        auto* done = text(tr("Nothing: every view has its shots and its edge lines."), "");
-        done->setProperty("tone", "better");
-        missing_rows_->addWidget(done);
-    }
 }
 
 void VisitPage::keep_visit() {

@@ -10,13 +10,15 @@
 class QCheckBox;
 class QDateEdit;
 class QPlainTextEdit;
-class QBoxLayout;
 class QLabel;
 
 namespace kempt::desk {
 
 class ServicesPanel;
+class StepsPanel;
+struct Missing;
 struct VisitData;
+struct VisitStep;
 
 class VisitPage : public Page {
     Q_OBJECT
@@ -29,11 +31,15 @@ class VisitPage : public Page {
     void take_files(View view, const QStringList& paths);
     [[nodiscard]] ViewTray* tray(View view) const;
     [[nodiscard]] QCheckBox* wet() const { return wet_; }
+    [[nodiscard]] StepsPanel* steps() const { return steps_; }
 
   private:
     void load();
     void take(const VisitData& read);
-    void fill_missing(const VisitData& read);
+    void fill_steps(const VisitData& read);
+    void go_to_step(const VisitStep& step);
+    void go_to_missing(const Missing& missing);
+    void choose_to_sort();
     void look_at_new(const QVector<work::PhotoRow>& photos);
     void order_trays();
     void keep_visit();
@@ -54,8 +60,7 @@ class VisitPage : public Page {
     QDateEdit* date_;
     QCheckBox *wet_, *styled_, *product_;
     QPlainTextEdit* note_;
-    QFrame* missing_;
-    QBoxLayout* missing_rows_;
+    StepsPanel* steps_;
     QVector<ViewTray*> trays_;
     QLayout *filled_, *unfilled_;
     ServicesPanel* services_;

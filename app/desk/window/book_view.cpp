@@ -1,8 +1,10 @@
 #include "desk/window/book_view.h"
 
 #include <QDesktopServices>
+#include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QMimeData>
 #include <QProgressBar>
 #include <QResizeEvent>
 #include <QStackedWidget>
@@ -10,6 +12,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "desk/camera/camera_page.h"
 #include "desk/client/client_form.h"
 #include "desk/client/client_list.h"
 #include "desk/client/client_page.h"
@@ -17,6 +20,7 @@
 #include "desk/consultation/grades_page.h"
 #include "desk/consultation/profile_page.h"
 #include "desk/consultation/service_page.h"
+#include "desk/inbox/inbox_page.h"
 #include "desk/look/look.h"
 #include "desk/photo/photo_page.h"
 #include "desk/plan/plan_page.h"
@@ -35,9 +39,17 @@ namespace {
 constexpr int most_behind = 50;     // places that "back" remembers
 constexpr int busy_after_ms = 400;  // work that is done sooner is not worth a flicker
 
+QStringList local_files(const QMimeData* mime) {
+    QStringList paths;
+    for (const QUrl& url : mime->urls())
+        if (url.isLocalFile()) paths.append(url.toLocalFile());
+    return paths;
+}
+
 }  // namespace
 
-BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session_(session), inbox_(Inbox::of(session)) {
+    setAcceptDrops(true);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -67,6 +79,11 @@ BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session
     strip->addWidget(busy_words_, 1);
     strip->addWidget(busy_bar_);
     busy_->hide();
+    drop_hint_ = panel("better");
+    column_in(drop_hint_, 2, 0)
+        ->addWidget(text(tr("Let go: the photos are sorted, and you say what is taken."), "lead"));
+    drop_hint_->hide();
+    column->addWidget(drop_hint_);
     column->addWidget(busy_);
     busy_pause_.setSingleShot(true);
     busy_pause_.setInterval(busy_after_ms);
@@ -77,6 +94,10 @@ BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session
     connect(trail_, &TrailBar::go, this, &BookView::go);
     connect(trail_, &TrailBar::settings_asked, this, &BookView::settings_asked);
     connect(trail_, &TrailBar::another_book_asked, this, &BookView::another_book_asked);
+    connect(trail_, &TrailBar::inbox_asked, this, [this] { go({Where::inbox}); });
+    connect(&inbox_, &Inbox::rearranged, this, [this] { trail_->set_new_photos(inbox_.waiting()); });
+    trail_->set_new_photos(inbox_.waiting());
+    inbox_.follow_settings();
     connect(clients_, &ClientList::chosen, this, [this](Id id) { go({Where::client, id}); });
     connect(clients_, &ClientList::add_asked, this, &BookView::add_client);
     connect(&session_, &Session::trouble, this, [this](const QString& s) { notice_->say(Notice::Tone::trouble, s); });
@@ -141,6 +162,12 @@ Page* BookView::page_for(Where where) {
         case Where::profile:
             page = new ProfilePage(session_);
             break;
+        case Where::inbox:
+            page = new InboxPage(session_);
+            break;
+        case Where::camera:
+            page = new CameraPage(session_);
+            break;
         case Where::nobody:
             return nullptr;
     }
@@ -181,6 +208,7 @@ void BookView::back() {
 
 void BookView::show_place(const Place& place) {
     place_ = place;
+    inbox_.set_open(place);
     trail_->set_back_possible(!behind_.isEmpty());
     Page* page = page_for(place.where);
     clients_->pick(place.client);
@@ -205,6 +233,25 @@ void BookView::share_width() {
 void BookView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     share_width();
+}
+
+void BookView::dragEnterEvent(QDragEnterEvent* event) {
+    if (local_files(event->mimeData()).isEmpty()) return;
+    drop_hint_->show();
+    event->acceptProposedAction();
+}
+
+void BookView::dragLeaveEvent(QDragLeaveEvent*) {
+    drop_hint_->hide();
+}
+
+void BookView::dropEvent(QDropEvent* event) {
+    drop_hint_->hide();
+    const QStringList paths = local_files(event->mimeData());
+    if (paths.isEmpty()) return;
+    event->acceptProposedAction();
+    inbox_.bring(paths, place_.where == Where::inbox ? Place{} : place_);
+    go({Where::inbox});
 }
 
 void BookView::find_client() {

@@ -17,6 +17,7 @@ namespace kempt::desk {
 
 class ClientList;
 class DuePage;
+class Inbox;
 class Notice;
 class Page;
 class TrailBar;
@@ -42,6 +43,10 @@ class BookView : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    // Photos may be dropped anywhere; a view's own tray takes them before.
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dragLeaveEvent(QDragLeaveEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
   private:
     void show_place(const Place& place);
@@ -50,6 +55,7 @@ class BookView : public QWidget {
     [[nodiscard]] Page* page_for(Where where);
 
     Session& session_;
+    Inbox& inbox_;
     Place place_;
     QVector<Place> behind_;
     TrailBar* trail_;
@@ -58,7 +64,7 @@ class BookView : public QWidget {
     QStackedWidget* pages_;
     DuePage* nobody_;
     QHash<int, Page*> made_;
-    QWidget* busy_;
+    QWidget *busy_, *drop_hint_;
     QLabel* busy_words_;
     QProgressBar* busy_bar_;
     QTimer busy_pause_;

@@ -8,7 +8,7 @@
 
 namespace kempt::desk {
 
-enum class Where { nobody, client, visit, photo, compare, report, plan, service, grades, profile };
+enum class Where { nobody, client, visit, photo, compare, report, plan, service, grades, profile, inbox, camera };
 
 struct Place {
     Where where = Where::nobody;

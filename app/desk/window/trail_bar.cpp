@@ -29,14 +29,28 @@ TrailBar::TrailBar(const QString& book_name, QWidget* parent) : QFrame(parent), 
     steps_ = steps;
     steps->setAlignment(Qt::AlignLeft);
     row->addWidget(box_, 1);
+    inbox_ = sign_button(Sign::picture, {});
+    inbox_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    row->addWidget(inbox_);
     auto* book = sign_button(Sign::book, tr("Another book (this one is %1)").arg(book_name));
     auto* settings = sign_button(Sign::settings, tr("Settings (Ctrl+,)"));
     row->addWidget(book);
     row->addWidget(settings);
     connect(back_, &QToolButton::clicked, this, &TrailBar::back);
+    connect(inbox_, &QToolButton::clicked, this, &TrailBar::inbox_asked);
     connect(book, &QToolButton::clicked, this, &TrailBar::another_book_asked);
     connect(settings, &QToolButton::clicked, this, &TrailBar::settings_asked);
+    set_new_photos(0);
     show_trail({});
+}
+
+// What waits is a figure beside the sign; nothing jumps up while she works.
+void TrailBar::set_new_photos(int count) {
+    const QString words = count == 0 ? tr("New photos") : tr("New photos: %1").arg(count);
+    inbox_->setToolTip(words);
+    inbox_->setAccessibleName(words);
+    inbox_->setText(count == 0 ? QString() : QString::number(count));
+    inbox_->setToolButtonStyle(count == 0 ? Qt::ToolButtonIconOnly : Qt::ToolButtonTextBesideIcon);
 }
 
 void TrailBar::set_back_possible(bool possible) {

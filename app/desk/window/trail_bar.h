@@ -17,10 +17,12 @@ class TrailBar : public QFrame {
     explicit TrailBar(const QString& book_name, QWidget* parent = nullptr);
     void show_trail(const Trail& trail);
     void set_back_possible(bool possible);
+    void set_new_photos(int count);
 
   signals:
     void back();
     void go(const kempt::desk::Place& place);
+    void inbox_asked();
     void settings_asked();
     void another_book_asked();
 
@@ -30,7 +32,7 @@ class TrailBar : public QFrame {
   private:
     // Leaves out steps from the left until the rest has room.
     void fit();
-    QToolButton* back_;
+    QToolButton *back_, *inbox_;
     QWidget* box_;
     QLayout* steps_;
     QString book_name_;

@@ -26,6 +26,7 @@
 #include "desk/window/main_window.h"
 #include "desk/window/page.h"
 #include "desk/window/walk_consultation.h"
+#include "desk/window/walk_photos.h"
 #include "desk/window/walk_plan.h"
 #include "work/keep_records.h"
 #include "work/set_marks.h"
@@ -42,6 +43,7 @@ constexpr qsizetype largest_png = 120000;
 struct Sights {
     Place client, visit, photo, compare, report, refused, bare, plan;
     ConsultationSights consultation;
+    PhotoSights photos;
     QMap<ReadingGroup, Place> measured;
 };
 
@@ -90,6 +92,9 @@ Result<Sights> sights(Book& book) {
     const auto consultation = consultation_sights(book);
     if (!consultation) return consultation.error();
     s.consultation = *consultation;
+    const auto photos = photo_sights(book, s.visit);
+    if (!photos) return photos.error();
+    s.photos = *photos;
     return s;
 }
 
@@ -219,6 +224,7 @@ void Walk::plan() {
                 for (const PlanStep& step : plan_steps(window_, s.plan)) steps_.append({step.name, step.act, whole});
             for (const PlanStep& step : consultation_steps(window_, s.consultation))
                 steps_.append({step.name, step.act, whole});
+            for (const PlanStep& step : photo_steps(window_, s.photos)) steps_.append({step.name, step.act, whole});
             steps_.append({QStringLiteral("compare"), to(s.compare), whole});
             steps_.append({QStringLiteral("report"), to(s.report), whole});
             if (s.bare.client > 0) steps_.append({QStringLiteral("client-without-visits"), to(s.bare), whole});

@@ -1,0 +1,52 @@
+// New photos, put together by sitting: whose they are, which view each shows, and one press to take all of them.
+#pragma once
+
+#include <QHash>
+
+#include "desk/inbox/inbox.h"
+#include "desk/window/page.h"
+
+class QLabel;
+class QPushButton;
+class QBoxLayout;
+
+namespace kempt::desk {
+
+class InboxRow;
+
+class InboxPage : public Page {
+    Q_OBJECT
+  public:
+    explicit InboxPage(Session& session, QWidget* parent = nullptr);
+    void show_place(const Place& place) override;
+    [[nodiscard]] bool settled() const override { return inbox_.settled(); }
+    [[nodiscard]] InboxRow* row(int key) const { return rows_.value(key); }
+    [[nodiscard]] QPushButton* take_all_button() const { return take_all_; }
+    // The dialog of the client of a sitting.
+    void ask_client(int sitting);
+
+  protected:
+    void showEvent(QShowEvent* event) override;
+
+  private:
+    void fill();
+    void fill_folder();
+    void fill_told();
+    QWidget* sitting_panel(int index);
+    void refresh(int key);
+    void refresh_all_button();
+    void give_focus();
+    void choose_files();
+    void took(const Place& visit);
+
+    Inbox& inbox_;
+    QHash<int, InboxRow*> rows_;
+    int focus_key_ = 0;  // to be given the keyboard when the rows are made anew
+    bool leaving_ = false;
+    bool claims_keyboard_ = false;  // until what she came for is there: the first thing to do has it
+    QPushButton *take_all_, *bring_back_;
+    QBoxLayout *folder_, *sittings_, *told_;
+    QLabel* empty_;
+};
+
+}  // namespace kempt::desk
