@@ -43,6 +43,7 @@ int main(int argc, char** argv) {
     hidden(QStringLiteral("size"), QStringLiteral("size of the window"), QStringLiteral("WxH"),
            QStringLiteral("1280x800"));
     hidden(QStringLiteral("only"), QStringLiteral("windows whose names begin so"), QStringLiteral("NAME"), {});
+    hidden(QStringLiteral("language"), QStringLiteral("en or es"), QStringLiteral("CODE"), {});
     hidden(QStringLiteral("text-scale"), QStringLiteral("1 to 2"), QStringLiteral("N"), {});
     QCommandLineOption dark(QStringLiteral("dark"));
     dark.setFlags(QCommandLineOption::HiddenFromHelp);
@@ -57,6 +58,8 @@ int main(int argc, char** argv) {
     if (parser.isSet(QStringLiteral("text-scale")))
         choice.text_scale = parser.value(QStringLiteral("text-scale")).toDouble();
     if (parser.isSet(dark)) choice.dark = true;
+    if (parser.isSet(QStringLiteral("language")))
+        choice.language = kempt::desk::language_from(parser.value(QStringLiteral("language")));
     kempt::desk::look().apply(choice);
 
     kempt::desk::MainWindow window;

@@ -7,11 +7,15 @@
 #include <QStackedWidget>
 #include <QTimer>
 
+#include "desk/inbox/inbox.h"
 #include "desk/look/icons.h"
 #include "desk/look/look.h"
+#include "desk/safe/backup_log.h"
+#include "desk/safe/safe_dialog.h"
 #include "desk/session/session.h"
 #include "desk/settings/settings_dialog.h"
 #include "desk/start/start_page.h"
+#include "desk/widgets/notice.h"
 #include "desk/window/book_view.h"
 
 namespace kempt::desk {
@@ -25,7 +29,8 @@ MainWindow::MainWindow(OpenFunction open, QWidget* parent)
     : QMainWindow(parent),
       open_(std::move(open)),
       text_scale_(look().choice().text_scale),
-      inches_(look().length() == LengthUnit::inches) {
+      inches_(look().length() == LengthUnit::inches),
+      language_(spoken()) {
     setWindowTitle(tr("Kempt"));
     setWindowIcon(QIcon::fromTheme(QStringLiteral("kempt"), icon_of(Sign::hair)));
     stack_ = new QStackedWidget;
@@ -37,7 +42,8 @@ MainWindow::MainWindow(OpenFunction open, QWidget* parent)
     add_shortcuts();
     connect(&look(), &Look::changed, this, [this] {
         const bool inches = look().length() == LengthUnit::inches;
-        if (text_scale_ == look().choice().text_scale && inches_ == inches) return;
+        if (text_scale_ == look().choice().text_scale && inches_ == inches && language_ == spoken()) return;
+        language_ = spoken();
         text_scale_ = look().choice().text_scale;
         inches_ = inches;
         rebuild();
@@ -54,6 +60,7 @@ void MainWindow::make_start() {
     stack_->setCurrentWidget(start_);
     connect(start_, &StartPage::book_ready, this, &MainWindow::show_book);
     connect(start_, &StartPage::settings_asked, this, &MainWindow::show_settings);
+    connect(start_, &StartPage::safe_keeping_asked, this, &MainWindow::show_safe_keeping);
 }
 
 void MainWindow::add_shortcuts() {
@@ -62,6 +69,7 @@ void MainWindow::add_shortcuts() {
         connect(shortcut, &QShortcut::activated, this, act);
     };
     key(QKeySequence(QStringLiteral("Ctrl+,")), [this] { show_settings(); });
+    key(QKeySequence(QStringLiteral("Ctrl+B")), [this] { show_safe_keeping(); });
     key(QKeySequence::Quit, [this] { close(); });
     key(QKeySequence(Qt::ALT | Qt::Key_Left), [this] {
         if (view_) view_->back();
@@ -94,6 +102,8 @@ void MainWindow::show_book(const QString& path) {
     setWindowTitle(tr("%1 – Kempt").arg(QFileInfo(path).completeBaseName()));
     connect(view_, &BookView::settings_asked, this, &MainWindow::show_settings);
     connect(view_, &BookView::another_book_asked, this, &MainWindow::leave_book);
+    if (const QString reminder = reminder_for(path, QDateTime::currentDateTime()); !reminder.isEmpty())
+        view_->notice()->say(Notice::Tone::caution, reminder, tr("Back up now…"), [this] { show_safe_keeping(); });
 }
 
 // A book that is left goes on until what was entered is written.
@@ -114,7 +124,7 @@ void MainWindow::leave_book() {
     });
 }
 
-// A new text size or unit reaches every margin and every figure: the pages are made anew, at the same place.
+// A new text size, unit or language reaches every margin, figure and word: the pages are made anew, at the same place.
 void MainWindow::rebuild() {
     const bool in_book = view_ != nullptr && stack_->currentWidget() == view_;
     if (!start_->busy()) {
@@ -138,6 +148,19 @@ void MainWindow::rebuild() {
 
 void MainWindow::show_settings() {
     auto* dialog = new SettingsDialog(session_.get(), this);
+    connect(dialog, &SettingsDialog::safe_keeping_asked, this, &MainWindow::show_safe_keeping);
+    connect(dialog, &SettingsDialog::watched_folder_changed, this, [this] {
+        if (session_) Inbox::of(*session_).follow_settings();
+    });
+    dialog->open();
+}
+
+void MainWindow::show_safe_keeping() {
+    auto* dialog = new SafeDialog(session_.get(), this);
+    connect(dialog, &SafeDialog::open_asked, this, [this](const QString& book) {
+        if (view_ == nullptr) return open_book(book);
+        view_->put_away([this, book] { QTimer::singleShot(0, this, [this, book] { open_book(book); }); });
+    });
     dialog->open();
 }
 

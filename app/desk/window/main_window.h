@@ -5,6 +5,7 @@
 #include <memory>
 
 #include "desk/photo/live_reading.h"
+#include "desk/translations/language.h"
 #include "desk/window/place.h"
 
 class QStackedWidget;
@@ -26,6 +27,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] Session* session() const { return session_.get(); }
     [[nodiscard]] StartPage* start() const { return start_; }
     void show_settings();
+    void show_safe_keeping();
 
   protected:
     void closeEvent(QCloseEvent* event) override;
@@ -46,6 +48,7 @@ class MainWindow : public QMainWindow {
     BookView* view_ = nullptr;
     double text_scale_;
     bool inches_;
+    Language language_;
     bool kept_ = false;
     int waited_ms_ = 0;
 };
