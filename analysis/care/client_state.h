@@ -52,6 +52,9 @@ struct PastService {
     // far it has moved, not a rate.
     std::optional<GrowthRange> line_mm;
     Day line_day = 0;
+    // Planned for that day, and nobody has said whether it was done: it was perhaps done, never surely. Such a cut
+    // leaves the hair as long as it was.
+    bool unsure = false;
 };
 
 struct ChemicalHistory {
@@ -86,6 +89,7 @@ struct Answers {
     std::optional<bool> sudden_loss, patchy_loss, smooth_edges, eyebrow_loss, loss_goes_on;
     std::optional<bool> swelling_or_breathing;  // of the face, or trouble breathing, after a hair product
     std::optional<bool> dye_reaction, black_henna_reaction, straightener_burn;
+    std::optional<bool> treatment_reaction;  // a treatment or smoothing has irritated her
     std::optional<bool> uneven_colour;
 };
 

@@ -36,7 +36,9 @@ std::optional<DateRange> retouch(const ClientState& state, const DateOptions& op
 std::optional<DateRange> trim(const ClientState& state, const DateOptions& options) {
     const PastService* cut = nullptr;
     for (const PastService& service : state.history.services)
-        if (service.kind == Kind::cut && service.day <= state.today && (!cut || service.day > cut->day)) cut = &service;
+        if (service.kind == Kind::cut && !service.unsure && service.day <= state.today &&
+            (!cut || service.day > cut->day))
+            cut = &service;
     if (!cut) return std::nullopt;
     const bool low_grade = std::any_of(state.grades.begin(), state.grades.end(), [](const Graded& grade) {
         return (grade.quality == "breakage" || grade.quality == "elasticity" || grade.quality == "porosity") &&

@@ -160,12 +160,27 @@ Value days(const Context& context, const Family* family) {
     return value;
 }
 
+// A straightener or perm, or a colour, of the planned kind's sort that was perhaps put on the roots since a day: the
+// new growth may be no longer than since then.
+const PastService* perhaps_since(const ClientState& state, Kind kind, const PastService* before) {
+    const Family& sort = *find_family(belongs(*find_family("texture"), kind) ? "texture" : "colour");
+    const PastService* newest = before;
+    for (const PastService& service : state.history.services)
+        if (service.unsure && service.day <= state.today && service.from_mm <= roots_mm &&
+            belongs(sort, service.kind) && (!newest || service.day > newest->day))
+            newest = &service;
+    return newest == before ? nullptr : newest;
+}
+
 Value new_growth(const Context& context, const Family*) {
-    const PastService* before = grown_from(context.service->kind, *context.state);
+    const ClientState& state = *context.state;
+    const PastService* before = grown_from(context.service->kind, state);
+    const PastService* perhaps = perhaps_since(state, context.service->kind, before);
     if (before) {
-        const GrowthRange grown = new_growth_since(*before, context.state->today, rate_of(*context.state));
-        return value_of(grown.low, grown.high);
+        const GrowthRange grown = new_growth_since(*before, state.today, rate_of(state));
+        return value_of(perhaps ? new_growth_since(*perhaps, state.today, rate_of(state)).low : grown.low, grown.high);
     }
+    if (perhaps) return unknown_value();
     const auto& since = context.state->history.complete_since;
     return since && *since <= whole_life ? absent_value() : unknown_value();
 }

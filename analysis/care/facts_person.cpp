@@ -134,6 +134,8 @@ std::vector<Fact> facts_of_person() {
         asked<&Answers::black_henna_reaction>("black_henna_reaction",
                                               "Ask about a black henna tattoo that itched or blistered."),
         asked<&Answers::straightener_burn>("straightener_burn", "Ask whether a straightener ever burnt the scalp."),
+        asked<&Answers::treatment_reaction>("treatment_reaction",
+                                            "Ask about any rash, itch, swelling or burning after a treatment."),
         lived<&DailyLife::hard_water>("hard_water", "Ask whether the water at home is hard."),
         lived<&DailyLife::covers_hair>("covers_hair", "Ask whether the hair is covered during the day."),
         lived<&DailyLife::tight_headwear>("tight_headwear",

@@ -27,6 +27,19 @@ Value failed(const Context& context, const Family*) {
     return made && !*made ? absent_value() : unknown_value();
 }
 
+// The same only where somebody wrote down that it failed; never asked. For kinds that no test is asked of.
+template <std::optional<TestResult> PlannedService::*Result>
+Value seen_failed(const Context& context, const Family*) {
+    return value_of(context.service->*Result == TestResult::failed);
+}
+Value formaldehyde_is_told(const Context& context, const Family*) {
+    return value_of(context.service->releases_formaldehyde.value_or(false));
+}
+
+Value minutes_are_told(const Context& context, const Family*) {
+    return value_of(context.service->minutes && context.service->most_minutes);
+}
+
 Value patch_hours(const Context& context, const Family*) {
     const PlannedService& service = *context.service;
     if (service.patch_test_hours) return value_of(*service.patch_test_hours, *service.patch_test_hours);
@@ -102,6 +115,10 @@ std::vector<Fact> facts_of_service() {
         truth<&P::hair_is_wet>("hair_is_wet", "Feel whether the hair is dry to its core."),
         truth<&P::heat_protectant>("heat_protectant", "Say whether a heat protectant is used."),
         truth<&P::strand_tested>("strand_tested", "Do a strand test on the weakest hair."),
+        {"strand_test_seen_failed", Type::truth, false, true, "", &seen_failed<&P::strand_test>, {}},
+        {"patch_test_seen_failed", Type::truth, false, true, "", &seen_failed<&P::patch_test>, {}},
+        {"minutes_are_told", Type::truth, false, true, "", minutes_are_told, {}},
+        {"formaldehyde_is_told", Type::truth, false, true, "", formaldehyde_is_told, {}},
         {"strand_test_failed",
          Type::truth,
          false,

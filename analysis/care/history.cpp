@@ -26,7 +26,7 @@ Length length_today(const ChemicalHistory& history, Day today, const GrowthRate&
     Length length;
     for (const PastService& cut : history.services) {
         // A cut of some sections says nothing of the others.
-        if (cut.kind != Kind::cut || !cut.to_mm || cut.day > today || !cut.sections.empty()) continue;
+        if (cut.kind != Kind::cut || cut.unsure || !cut.to_mm || cut.day > today || !cut.sections.empty()) continue;
         const GrowthRange grown = growth_in(today - cut.day, rate);
         length.low = std::min(length.low, *cut.to_mm + grown.low);
         length.high = std::min(length.high, *cut.to_mm + grown.high);
@@ -71,7 +71,8 @@ std::vector<Carried> carry(const ChemicalHistory& history, Day today, const Grow
         // A measured line is where the treated hair begins: the place that was `from` on that day.
         const double from = service.line_mm ? 0 : service.from_mm;
         const double to = service.to_mm ? *service.to_mm - (service.from_mm - from) : endless;
-        carried.surely = {from + carried.moved_mm.high, std::min(to + carried.moved_mm.low, length.low)};
+        if (!service.unsure)
+            carried.surely = {from + carried.moved_mm.high, std::min(to + carried.moved_mm.low, length.low)};
         carried.perhaps = {from + carried.moved_mm.low, std::min(to + carried.moved_mm.high, length.high)};
         all.push_back(carried);
     }
@@ -136,7 +137,9 @@ const PastService* last_from(const ClientState& state, const Family& family, dou
     const PastService* last = nullptr;
     for (const Carried& carried : carry(state.history, state.today, rate_of(state), state.length_mm)) {
         const PastService& service = state.history.services[carried.service];
-        if (!belongs(family, service.kind) || carried.perhaps.empty() || service.from_mm > most_from_mm) continue;
+        if (service.unsure || !belongs(family, service.kind) || carried.perhaps.empty() ||
+            service.from_mm > most_from_mm)
+            continue;
         if (!last || service.day > last->day) last = &service;
     }
     return last;

@@ -19,7 +19,7 @@ struct Carried {
 };
 
 // Every chemical, colouring, treating and styling service, in the record's order; cuts are not listed but shorten what
-// lies beyond the length they left. Services after `today` are left out.
+// lies beyond the length they left. Services after `today` are left out; an unsure one covers nothing surely.
 [[nodiscard]] std::vector<Carried> carry(const ChemicalHistory& history, Day today, const GrowthRate& rate,
                                          const std::optional<double>& length_mm = {});
 
@@ -48,7 +48,8 @@ struct DaysSince {
 [[nodiscard]] DaysSince days_since(const ClientState& state, const Family& family, const Span& span,
                                    const std::vector<std::string>& sections = {});
 
-// The last service of the family on hair that is still there; null when the record holds none.
+// The last service of the family on hair that is still there, of those that were surely done; null when the record
+// holds none.
 [[nodiscard]] const PastService* last_of(const ClientState& state, const Family& family);
 // The same of those that began at the roots (within roots_mm): new growth is counted from one of them.
 [[nodiscard]] const PastService* last_at_roots(const ClientState& state, const Family& family);

@@ -84,6 +84,7 @@ const std::vector<Family>& families() {
           permanent, lightening, smoothing}},
         {"protein", "a protein treatment", {protein}},
         {"bond-building", "a bond-building treatment", {bond_building}},
+        {"treatment", "a treatment", {bond_building, protein, moisture}},
         {"heat", "heat styling", {heat_styling, smoothing}},
         {"style", "a protective style", {protective_style}},
         {"cut", "a cut", {cut}},

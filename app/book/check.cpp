@@ -2,6 +2,7 @@
 
 #include <QCryptographicHash>
 
+#include "book/check_words.h"
 #include "book/dialect.h"
 #include "book/soundness.h"
 
@@ -75,7 +76,17 @@ Result<CheckReport> soundness(Connection& connection, const Progress& progress) 
 }  // namespace sql
 
 Result<CheckReport> check(Book& book, const Progress& progress) {
-    return sql::soundness(book.connection(), progress);
+    auto report = sql::soundness(book.connection(), progress);
+    if (!report) return report;
+    auto words = sql::read_words(book.connection());
+    if (!words) {
+        if (words.error().kind != ErrorKind::damaged) return words.error();
+        report->problems << QString::fromStdString(words.error().what);
+        return report;
+    }
+    report->problems << words->problems;
+    report->unknown = words->unknown;
+    return report;
 }
 
 }  // namespace kempt

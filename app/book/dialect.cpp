@@ -2,6 +2,8 @@
 
 #include <QUrl>
 
+#include "domain/clock.h"
+
 namespace kempt::sql::dialect {
 
 namespace {
@@ -54,7 +56,9 @@ Status settle(Connection& connection, Access access) {
 
 QString spelled(QString step) {
     // AUTOINCREMENT: the number of an erased client is never given to another, as with a PostgreSQL identity.
-    return step.replace("{identity}", "INTEGER PRIMARY KEY AUTOINCREMENT").replace("{blob}", "BLOB");
+    return step.replace("{identity}", "INTEGER PRIMARY KEY AUTOINCREMENT")
+        .replace("{blob}", "BLOB")
+        .replace("{today}", Clock().today().toString(Qt::ISODate));
 }
 
 Result<int> version(Connection& connection) {
@@ -97,6 +101,16 @@ Result<QStringList> link_problems(Connection& connection) {
         });
     if (!lines) return lines.error();
     return QStringList(*lines);
+}
+
+// data_version moves when another connection has written (sqlite.org/pragma.html#pragma_data_version), total_changes
+// when this one has; neither says anything to another connection, hence its name.
+Result<QString> state_mark(Connection& connection) {
+    auto others = first<QString>(connection, "PRAGMA data_version", {}, text_of);
+    if (!others) return others.error();
+    auto own = first<QString>(connection, "SELECT total_changes()", {}, text_of);
+    if (!own) return own.error();
+    return connection.database.connectionName() + '/' + others->value_or("") + '/' + own->value_or("");
 }
 
 Status copy_into(Connection& connection, const QString& path) {

@@ -18,7 +18,7 @@ inline constexpr quint32 application_id = 0x4B6D7074;  // "Kmpt" in the file's h
 // Durability, links between records, erasing for good, waiting for others: for each connection anew.
 [[nodiscard]] Status settle(Connection& connection, Access access);
 
-// A schema step with {identity} and {blob} put in.
+// A schema step with {identity}, {blob} and {today} (the day of the upgrade, 2026-03-14) put in.
 [[nodiscard]] QString spelled(QString step);
 
 [[nodiscard]] Result<int> version(Connection& connection);
@@ -28,6 +28,9 @@ inline constexpr quint32 application_id = 0x4B6D7074;  // "Kmpt" in the file's h
 
 [[nodiscard]] Result<QStringList> structure_problems(Connection& connection);
 [[nodiscard]] Result<QStringList> link_problems(Connection& connection);
+
+// Another one after every change: by this connection or by any other.
+[[nodiscard]] Result<QString> state_mark(Connection& connection);
 
 [[nodiscard]] Status copy_into(Connection& connection, const QString& path);  // a compact copy in a new file
 [[nodiscard]] Status clear_log(Connection& connection);  // everything into the main file, write-ahead file emptied

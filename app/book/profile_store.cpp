@@ -24,20 +24,24 @@ Status day(const std::optional<QDate>& date, const std::string& of) {
 Status sensible(const ClientProfile& p) {
     for (const Status& status :
          {day(p.born, "birth"), day(p.age_on, "age"), day(p.length_on, "measured length"),
-          day(p.history_from, "beginning of the record"), need_up_to(p.age_years, oldest_years, "age"),
-          need_up_to(p.length_mm, longest_mm, "length in mm"),
+          day(p.history_from, "beginning of the record"), day(p.history_told_on, "telling"),
+          need_up_to(p.age_years, oldest_years, "age"), need_up_to(p.length_mm, longest_mm, "length in mm"),
           pair(p.age_years.has_value(), p.age_on.has_value(), "age"),
           pair(p.length_mm.has_value(), p.length_on.has_value(), "length"),
           need_word(p.texture, hair_textures(), "texture"), need_word(p.hair_group, hair_groups(), "group of hair")})
         if (!status) return status;
+    if (p.history_told_on && !p.whole_history && !p.history_from)
+        return invalid("day-missing",
+                       "A day is given on which it was told how far the record goes back, but not how far.",
+                       "Give both or neither.");
     if (p.length_mm && !(*p.length_mm > 0))
         return invalid("number-impossible", "Hair has a length above 0 mm.", "Leave the length out.");
     return Done{};
 }
 
 const QString profile_columns = QStringLiteral(
-    "SELECT client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, history_from "
-    "FROM client_profile");
+    "SELECT client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, history_from, "
+    "history_told_on FROM client_profile");
 ClientProfile profile_from(sql::Row& row) {
     ClientProfile p;
     p.client = row.number();
@@ -50,6 +54,7 @@ ClientProfile profile_from(sql::Row& row) {
     p.hair_group = row.text();
     p.whole_history = row.flag();
     p.history_from = row.date_or_null();
+    p.history_told_on = row.date_or_null();
     return p;
 }
 
@@ -89,9 +94,10 @@ Status put_profile(Book& book, const ClientProfile& p) {
         return gone.error();
     auto kept = sql::change(book.connection(),
                             "INSERT INTO client_profile (client, born, age_years, age_on, length_mm, length_on, "
-                            "texture, hair_group, whole_history, history_from) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                            "texture, hair_group, whole_history, history_from, history_told_on) "
+                            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                             sql::values(p.client, p.born, p.age_years, p.age_on, p.length_mm, p.length_on, p.texture,
-                                        p.hair_group, p.whole_history, p.history_from));
+                                        p.hair_group, p.whole_history, p.history_from, p.history_told_on));
     if (!kept) return told(kept.error(), "missing-link", missing("client", p.client));
     return transaction->commit();
 }

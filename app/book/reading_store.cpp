@@ -3,6 +3,7 @@
 #include <QSet>
 #include <algorithm>
 
+#include "book/dialect.h"
 #include "book/store_help.h"
 
 namespace kempt::store {
@@ -21,6 +22,11 @@ const QString dated_columns = QStringLiteral(
     ", v.client, v.id, v.visited_on, v.wet, v.styled, v.product, p.view, p.shot, p.quality_level, "
     "CASE WHEN m.marks = (SELECT MAX(k.id) FROM marks k WHERE k.photo = m.photo) THEN 0 ELSE 1 END");
 const QString dated_join = QStringLiteral(" JOIN photo p ON p.id = m.photo JOIN visit v ON v.id = p.visit");
+// CROSS JOIN: from the client's visits to the readings, in this order. Left to itself SQLite goes the other way through
+// every reading of that name in the book: 1.1 s for one client of 5,000, against 0.1 ms.
+const QString from_visits = QStringLiteral(
+    " FROM visit v CROSS JOIN photo p CROSS JOIN run m CROSS JOIN reading r CROSS JOIN reading_name n "
+    "WHERE p.visit = v.id AND m.photo = p.id AND r.run = m.id AND n.name = r.name AND v.client = ?");
 const QString of_latest_run = QStringLiteral(" m.id = (SELECT MAX(l.id) FROM run l WHERE l.photo = m.photo)");
 
 ReadingRecord reading_of(sql::Row& row) {
@@ -189,10 +195,20 @@ Result<QVector<ReadingRecord>> all_readings(Book& book, Id photo) {
 
 Result<QVector<DatedReading>> readings_of_client(Book& book, Id client, View view, const QString& name) {
     return sql::all<DatedReading>(book.connection(),
-                                  "SELECT " + columns + dated_columns + joined + dated_join +
-                                      " WHERE v.client = ? AND p.view = ? AND r.name = ? AND" + of_latest_run +
+                                  "SELECT " + columns + dated_columns + from_visits +
+                                      " AND p.view = ? AND r.name = ? AND" + of_latest_run +
                                       " ORDER BY v.visited_on, v.id, p.shot",
                                   sql::values(client, view, name), dated_of);
+}
+
+Result<QVector<MeasuredSeries>> series_of_client(Book& book, Id client) {
+    return sql::all<MeasuredSeries>(
+        book.connection(), "SELECT DISTINCT p.view, r.name" + from_visits, sql::values(client), +[](sql::Row& row) {
+            MeasuredSeries series;
+            series.view = row.view();
+            series.name = row.text();
+            return series;
+        });
 }
 
 Result<QVector<DatedReading>> readings_of_book(Book& book, const QString& name) {
@@ -209,6 +225,10 @@ Result<QVector<DatedReading>> newest_readings_of_book(Book& book, const QString&
             " WHERE r.id IN (SELECT id FROM reading WHERE name = ? ORDER BY id DESC LIMIT ?) AND" + of_latest_run +
             " ORDER BY v.client, p.view, v.visited_on, v.id, p.shot",
         sql::values(name, most), dated_of);
+}
+
+Result<QString> state_of_book(Book& book) {
+    return sql::dialect::state_mark(book.connection());
 }
 
 Result<QVector<ReadingName>> reading_names(Book& book) {

@@ -22,9 +22,9 @@ struct DatedReading {
 };
 
 // The readings of one measurement of one photo: all with the same photo, marks, analysis_version, options, card,
-// details, photo_sha256 and measured_at, each name once. Gives the run's id. Errors: not_found (photo, or marks of that photo),
-// invalid (no readings; unknown name or another unit than the name's; value outside its interval or not a number; a
-// refusal without code and text; photo_sha256 not that of the photo).
+// details, photo_sha256 and measured_at, each name once. Gives the run's id. Errors: not_found (photo, or marks of that
+// photo), invalid (no readings; unknown name or another unit than the name's; value outside its interval or not a
+// number; a refusal without code and text; photo_sha256 not that of the photo).
 [[nodiscard]] Result<Id> add_readings(Book& book, const QVector<ReadingRecord>& readings);
 
 // Of the latest run, in the order they were added, refusals included; empty before the first measurement.
@@ -34,12 +34,23 @@ struct DatedReading {
 
 // Latest run of every photo of the client in that view; by date, visit, shot. Refusals included.
 [[nodiscard]] Result<QVector<DatedReading>> readings_of_client(Book& book, Id client, View view, const QString& name);
+// Which readings, refused ones too, the client has of which views; in no order.
+struct MeasuredSeries {
+    View view = View::front_hairline;
+    QString name;
+    bool operator==(const MeasuredSeries&) const = default;
+};
+[[nodiscard]] Result<QVector<MeasuredSeries>> series_of_client(Book& book, Id client);
 // The same over the whole book, every view: the repeats behind the book's own within-visit SD. By client, view, date,
 // visit, shot.
 [[nodiscard]] Result<QVector<DatedReading>> readings_of_book(Book& book, const QString& name);
 // Of the last `most` readings of that name that were added, the ones that still are their photo's latest; without
 // options, card and details. For what needs many readings but not all of a large book.
 [[nodiscard]] Result<QVector<DatedReading>> newest_readings_of_book(Book& book, const QString& name, int most);
+
+// A text that is another one after every change of the book, by whomever: what was read from it before still holds as
+// long as it stays.
+[[nodiscard]] Result<QString> state_of_book(Book& book);
 
 // The names the book knows, with their units.
 struct ReadingName {

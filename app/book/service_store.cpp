@@ -12,7 +12,7 @@ namespace {
 
 const QString details = QStringLiteral(
     "from_mm, to_mm, sections, strength, minutes, most_minutes, temperature_c, passes, strand_test, patch_test, "
-    "patch_test_on, patch_test_where, result, reaction, at_home, line_mm, line_on");
+    "patch_test_on, patch_test_where, result, reaction, at_home, line_mm, line_on, done");
 const QString columns = QStringLiteral("id, client, visit, done_on, kind, note, ") + details;
 
 QString json_of(const QStringList& sections) {
@@ -55,6 +55,7 @@ Service service_of(sql::Row& row) {
     service.at_home = row.flag_or_null();
     service.line_mm = row.real_or_null();
     service.line_on = row.date_or_null();
+    service.done = row.flag();
     return service;
 }
 
@@ -62,7 +63,7 @@ Service service_of(sql::Row& row) {
 QVariantList detail_values(const Service& s) {
     return sql::values(s.from_mm, s.to_mm, json_of(s.sections), s.strength, s.minutes, s.most_minutes, s.temperature_c,
                        s.passes, s.strand_test, s.patch_test, s.patch_test_on, s.patch_test_where, s.result, s.reaction,
-                       s.at_home, s.line_mm, s.line_on);
+                       s.at_home, s.line_mm, s.line_on, s.done);
 }
 
 Status sensible_line(const Service& s) {
@@ -126,7 +127,7 @@ Result<Id> add_service(Book& book, const Service& s) {
     if (Status good = sensible(book, s, s.client); !good) return good.error();
     auto id = sql::insert(book.connection(),
                           "INSERT INTO service (client, visit, done_on, kind, note, " + details +
-                              ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                              ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                           sql::values(s.client, s.visit, s.date, s.kind, s.note) + detail_values(s));
     if (!id) return told(id.error(), "missing-link", missing("client", s.client));
     if (Status done = transaction->commit(); !done) return done.error();
@@ -143,7 +144,8 @@ Status update_service(Book& book, const Service& s) {
         book, "service", s.id,
         "UPDATE service SET visit = ?, done_on = ?, kind = ?, note = ?, from_mm = ?, to_mm = ?, sections = ?, "
         "strength = ?, minutes = ?, most_minutes = ?, temperature_c = ?, passes = ?, strand_test = ?, patch_test = ?, "
-        "patch_test_on = ?, patch_test_where = ?, result = ?, reaction = ?, at_home = ?, line_mm = ?, line_on = ? "
+        "patch_test_on = ?, patch_test_where = ?, result = ?, reaction = ?, at_home = ?, line_mm = ?, line_on = ?, "
+        "done = ? "
         "WHERE id = ?",
         sql::values(s.visit, s.date, s.kind, s.note) + detail_values(s) + sql::values(s.id));
     if (!done) return done;

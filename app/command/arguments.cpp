@@ -16,6 +16,7 @@ Error usage(const QString& what) {
 // nullopt when the value is right, else what is wrong with it.
 std::optional<QString> wrong_with(const Option& option, const QString& value) {
     bool good = true;
+    if (option.or_none && value == u"none") return std::nullopt;
     switch (option.type) {
         case Type::flag:
         case Type::text:
@@ -27,7 +28,9 @@ std::optional<QString> wrong_with(const Option& option, const QString& value) {
             return good ? std::nullopt : std::optional(QStringLiteral("must be the number of a record"));
         case Type::number:
             good = std::isfinite(value.toDouble(&good)) && good;
-            return good ? std::nullopt : std::optional(QStringLiteral("must be a number"));
+            return good ? std::nullopt
+                        : std::optional(option.or_none ? QStringLiteral("must be a number or none")
+                                                       : QStringLiteral("must be a number"));
         case Type::day:
             good = QDate::fromString(value, Qt::ISODate).isValid();
             return good ? std::nullopt : std::optional(QStringLiteral("must be a date like 2026-03-14"));
@@ -88,6 +91,14 @@ Result<Arguments> Arguments::parse(const QStringList& words, const QVector<Taken
 
 double Arguments::number(const QString& name, double otherwise) const {
     return has(name) ? values_.value(name).toDouble() : otherwise;
+}
+
+std::optional<double> Arguments::number_or_none(const QString& name) const {
+    return is_none(name) ? std::nullopt : std::optional(number(name));
+}
+
+std::optional<QDate> Arguments::day_or_none(const QString& name) const {
+    return is_none(name) ? std::nullopt : std::optional(day(name));
 }
 
 QDate Arguments::day(const QString& name) const {

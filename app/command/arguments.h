@@ -6,6 +6,7 @@
 #include <QHash>
 #include <QStringList>
 #include <QVector>
+#include <optional>
 
 #include "core/result.h"
 #include "domain/records.h"
@@ -20,7 +21,8 @@ struct Option {
     QString value;  // how the usage line calls it: "FILE"; empty for flags
     QString help;
     bool required = false;
-    QStringList choices;  // empty: anything of the type
+    QStringList choices;   // empty: anything of the type
+    bool or_none = false;  // the word "none" too: it takes back what was written down
 };
 
 struct Taken {
@@ -40,6 +42,10 @@ class Arguments {
     [[nodiscard]] Id id(const QString& name) const { return values_.value(name).toLongLong(); }
     [[nodiscard]] double number(const QString& name, double otherwise = 0) const;
     [[nodiscard]] QDate day(const QString& name) const;
+    // Of options that take "none" too: nullopt for that word.
+    [[nodiscard]] bool is_none(const QString& name) const { return text(name) == u"none"; }
+    [[nodiscard]] std::optional<double> number_or_none(const QString& name) const;
+    [[nodiscard]] std::optional<QDate> day_or_none(const QString& name) const;
     [[nodiscard]] View view(const QString& name) const;
     [[nodiscard]] const QStringList& rest() const { return rest_; }
     [[nodiscard]] QString book() const { return rest_.isEmpty() ? QString() : rest_.front(); }

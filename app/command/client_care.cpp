@@ -31,16 +31,17 @@ Result<Answer> profile(const Arguments& arguments, const Progress&) {
     auto profile = work::profile_of(**book, arguments.id(q("client")));
     if (!profile) return profile.error();
     const ClientProfile before = profile.value();
-    if (arguments.has(q("born"))) profile->born = arguments.day(q("born"));
-    if (arguments.has(q("age"))) {
-        profile->age_years = arguments.number(q("age"));
-        profile->age_on = day_of(arguments);
-    }
-    if (arguments.has(q("length-mm"))) {
-        profile->length_mm = arguments.number(q("length-mm"));
-        profile->length_on = day_of(arguments);
-    }
-    if (arguments.has(q("texture"))) profile->texture = arguments.text(q("texture"));
+    // A figure goes with the day on which it was told.
+    const auto number = [&](const char* name, std::optional<double>& to, std::optional<QDate>& on) {
+        if (!arguments.has(q(name))) return;
+        to = arguments.number_or_none(q(name));
+        on = to ? std::optional(day_of(arguments)) : std::nullopt;
+    };
+    if (arguments.has(q("born"))) profile->born = arguments.day_or_none(q("born"));
+    number("age", profile->age_years, profile->age_on);
+    number("length-mm", profile->length_mm, profile->length_on);
+    if (arguments.has(q("texture")))
+        profile->texture = arguments.is_none(q("texture")) ? QString() : arguments.text(q("texture"));
     if (arguments.has(q("hair-group"))) {
         const QString group = arguments.text(q("hair-group"));
         profile->hair_group = group == u"unknown" ? QString() : group;
@@ -53,9 +54,10 @@ Result<Answer> profile(const Arguments& arguments, const Progress&) {
                 q("'%1' after '--history' must be whole, unknown or a date like 2026-03-14.").arg(history));
         profile->whole_history = history == u"whole";
         profile->history_from = from.isValid() ? std::optional(from) : std::nullopt;
+        profile->history_told_on = history == u"unknown" ? std::nullopt : std::optional(day_of(arguments));
     }
     if (!(profile.value() == before))
-        if (const Status kept = work::set_profile(**book, profile.value()); !kept) return kept.error();
+        if (const Status kept = work::set_profile(**book, profile.value()); !kept) return said_wrong(kept.error());
     return Answer{work::json_of_profile(profile.value()),
                   lines_or(details_of(profile.value()), "Nothing is known of her yet."),
                   {}};
@@ -89,7 +91,7 @@ Result<QVector<HeatTool>> heat_from(const QString& words) {
 
 Status take(const Arguments& arguments, DailyLife& life) {
     const auto number = [&](const char* name, std::optional<double>& to) {
-        if (arguments.has(q(name))) to = arguments.number(q(name));
+        if (arguments.has(q(name))) to = arguments.number_or_none(q(name));
     };
     number("minutes-a-day", life.minutes_a_day);
     number("swims-a-week", life.swims_a_week);
@@ -129,7 +131,7 @@ Result<Answer> daily(const Arguments& arguments, const Progress&) {
     life.id = 0;
     life.date = date;
     const auto kept = work::set_daily_life(**book, life);
-    if (!kept) return kept.error();
+    if (!kept) return said_wrong(kept.error());
     return Answer{work::json_of_daily_life(kept.value()), details_of(kept.value()), {}};
 }
 
@@ -171,7 +173,7 @@ Result<Answer> answers(const Arguments& arguments, const Progress&) {
     const auto book = work::open_book(arguments.book());
     if (!book) return book.error();
     if (!given.isEmpty())
-        if (const auto kept = work::set_answers(**book, given); !kept) return kept.error();
+        if (const auto kept = work::set_answers(**book, given); !kept) return said_wrong(kept.error());
     const auto current = work::answers_of(**book, arguments.id(q("client")), day_of(arguments));
     if (!current) return current.error();
     return Answer{{{"answers", answers_json(current.value())}},
@@ -220,32 +222,32 @@ QVector<Verb> care_verbs() {
         {q("profile"),
          q("Age, length, texture, hair group, how far back the record is complete; shows, or sets what is given."),
          {book_taken()},
-         {client_option(), may("born", Type::day, "DAY", "birthday, where she told it"),
-          may("age", Type::number, "YEARS", "else the age that she told"),
-          may("length-mm", Type::number, "MM", "longest hair, stretched straight"),
-          may("texture", Type::text, "TEXTURE", "of single hairs", hair_textures()),
+         {client_option(), may_none("born", Type::day, "DAY", "birthday, where she told it"),
+          may_none("age", Type::number, "YEARS", "else the age that she told"),
+          may_none("length-mm", Type::number, "MM", "longest hair, stretched straight"),
+          may_none("texture", Type::text, "TEXTURE", "of single hairs", hair_textures()),
           may("hair-group", Type::text, "GROUP", "as studies of growth name it",
               hair_groups() + QStringList{q("unknown")}),
           may("history", Type::text, "DAY", "every service since then is in the record; or whole, unknown"),
-          date_option("day of age and length (today)")},
+          date_option("day of age, length and history (today)")},
          profile},
         {q("daily"),
          q("What the hair goes through from day to day; shows, or sets what is given."),
          {book_taken()},
          {client_option(), date_option("day on which she told it (today)"),
-          may("minutes-a-day", Type::number, "MIN", "she has for her hair"),
+          may_none("minutes-a-day", Type::number, "MIN", "she has for her hair"),
           may("heat", Type::text, "LIST",
               "\"flat iron,180,3,dry; dryer,,4\": name, C, times a week, wet or dry; or none"),
-          may("washes-a-week", Type::number, "N", "how often it is washed"),
-          may("swims-a-week", Type::number, "N", "how often she swims"),
-          may("hard-water", Type::text, "YES", "at home", yes_or_no()),
-          may("covers-hair", Type::text, "YES", "by day", yes_or_no()),
-          may("tight-headwear", Type::text, "YES", "presses on the hairline", yes_or_no()),
-          may("covers-at-night", Type::text, "YES", "a smooth cover at night", yes_or_no()),
-          may("tight-styles", Type::text, "YES", "braids, buns, tails, weaves or locks that pull", yes_or_no()),
-          may("style-hurts", Type::text, "YES", "while it is put in or afterwards", yes_or_no()),
-          may("added-hair", Type::text, "YES", "in braids, locks or weaves", yes_or_no()),
-          may("style-weeks", Type::number, "N", "how long one style stays in")},
+          may_none("washes-a-week", Type::number, "N", "how often it is washed"),
+          may_none("swims-a-week", Type::number, "N", "how often she swims"),
+          may_none("hard-water", Type::text, "YES", "at home", yes_or_no()),
+          may_none("covers-hair", Type::text, "YES", "by day", yes_or_no()),
+          may_none("tight-headwear", Type::text, "YES", "presses on the hairline", yes_or_no()),
+          may_none("covers-at-night", Type::text, "YES", "a smooth cover at night", yes_or_no()),
+          may_none("tight-styles", Type::text, "YES", "braids, buns, tails, weaves or locks that pull", yes_or_no()),
+          may_none("style-hurts", Type::text, "YES", "while it is put in or afterwards", yes_or_no()),
+          may_none("added-hair", Type::text, "YES", "in braids, locks or weaves", yes_or_no()),
+          may_none("style-weeks", Type::number, "N", "how long one style stays in")},
          daily},
         {q("answers"),
          q("To the questions before a service; shows, or keeps what is given. --yes and --no take names with commas."),

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "command/commands.h"
+#include "command/options.h"
 
 namespace kempt::command {
 
@@ -11,7 +12,8 @@ namespace {
 QString option_usage(const Option& option) {
     QString words = QStringLiteral("--") + option.name;
     if (option.type != Type::flag)
-        words += u' ' + (option.choices.isEmpty() ? option.value : option.choices.join(u'|'));
+        words += u' ' + (option.choices.isEmpty() ? option.value : option.choices.join(u'|')) +
+                 (option.or_none ? QStringLiteral("|none") : QString());
     return option.required ? words : u'[' + words + u']';
 }
 
@@ -68,6 +70,15 @@ QStringList help_of_all() {
     lines.append(
         QStringLiteral("kempt help COMMAND tells more. Exit status: 0 done, 1 could not be done, 2 wrong usage."));
     return lines;
+}
+
+Error said_wrong(const Error& error) {
+    // The others of this kind lie between the value and what the book holds.
+    static const QStringList codes{q("number-impossible"), q("not-a-number"),    q("word-unknown"),
+                                   q("unknown-kind"),      q("unknown-zone"),    q("grade-value"),
+                                   q("target-value"),      q("service-stretch"), q("day-to-come")};
+    if (error.kind != ErrorKind::invalid || !codes.contains(QString::fromStdString(error.code))) return error;
+    return usage_error(QString::fromStdString(error.what + " " + error.remedy));
 }
 
 Error usage_error(const QString& what) {

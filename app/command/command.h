@@ -48,5 +48,7 @@ struct Command {
 
 // A sentence with the code "usage": exit status 2.
 [[nodiscard]] Error usage_error(const QString& what);
+// What a use case would not take of the values that the options gave: wrong usage too. Other errors stay.
+[[nodiscard]] Error said_wrong(const Error& error);
 
 }  // namespace kempt::command

@@ -6,6 +6,7 @@
 #include "command/commands.h"
 #include "command/options.h"
 #include "domain/clock.h"
+#include "work/care_json.h"
 #include "work/due_list.h"
 #include "work/errors.h"
 #include "work/open_book.h"
@@ -23,10 +24,15 @@ QJsonObject json_of(const work::DueList& list) {
         one["overdue"] = line.overdue;
         due.append(one);
     }
+    QJsonArray unanswered;
+    for (const work::UnansweredLine& line : list.unanswered)
+        unanswered.append(QJsonObject{{"client", QJsonObject{{"id", line.client}, {"name", line.name}}},
+                                      {"service", work::json_of_service(line.service)}});
     return {{"today", list.today.toString(Qt::ISODate)},
             {"clients", list.clients},
             {"long_overdue", list.long_overdue},
-            {"due", due}};
+            {"due", due},
+            {"was_it_done", unanswered}};
 }
 
 Result<Answer> due(const Arguments& arguments, const Progress& progress) {
@@ -47,6 +53,7 @@ Result<Answer> due(const Arguments& arguments, const Progress& progress) {
     Answer answer;
     answer.json = json_of(*list);
     for (const work::DueLine& line : list->lines) answer.lines.append(work::line_of(line));
+    for (const work::UnansweredLine& line : list->unanswered) answer.lines.append(work::line_of(line));
     if (list->lines.empty()) answer.lines.append(q("Nobody is due in that time."));
     if (list->long_overdue > 0)
         answer.lines.append(q("%1 ended more than %2 days ago and are left out.")

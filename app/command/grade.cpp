@@ -18,7 +18,7 @@ Result<Answer> add(const Arguments& arguments, const Progress&) {
     const auto added =
         work::add_grade(**book, {0, arguments.id(q("visit")), arguments.text(q("zone")), arguments.text(q("quality")),
                                  static_cast<int>(value), static_cast<int>(round)});
-    if (!added) return added.error();
+    if (!added) return said_wrong(added.error());
     return Answer{json_of(added.value()), {line_of(added.value())}, {}};
 }
 
@@ -56,7 +56,7 @@ Command grade_command() {
             {{q("add"),
               q("0 is worst, 4 best; a second round shows how steady the eye is."),
               {book_taken()},
-              {visit_option(), needed("zone", Type::text, "ZONE", "\"left temple\", \"mid-shaft\"..."),
+              {visit_option(), needed("zone", Type::text, "ZONE", qPrintable(grade_zones().join(q(", ")))),
                needed("quality", Type::text, "QUALITY", "what is graded", grade_qualities()),
                needed("value", Type::number, "0-4", "the step"),
                may("round", Type::number, "1|2", "first or second grading (1)")},

@@ -23,15 +23,21 @@ inline Option needed(const char* name, Type type, const char* value, const char*
 inline Option may(const char* name, Type type, const char* value, const char* help, const QStringList& choices = {}) {
     return {q(name), type, q(value), q(help), false, choices};
 }
+// The same, and "none" takes back what was written down.
+inline Option may_none(const char* name, Type type, const char* value, const char* help,
+                       const QStringList& choices = {}) {
+    return {q(name), type, q(value), q(help), false, choices, true};
+}
 inline Option flag(const char* name, const char* help) {
     return {q(name), Type::flag, {}, q(help), false, {}};
 }
 inline QStringList yes_or_no() {
     return {q("yes"), q("no")};
 }
-// Sets what an option of yes_or_no() says; not given, nothing.
+// Sets what an option of yes_or_no() says; not given, nothing; "none" where the option takes it: not known.
 inline void take_flag(const Arguments& arguments, const char* name, std::optional<bool>& to) {
-    if (arguments.has(q(name))) to = arguments.text(q(name)) == u"yes";
+    if (!arguments.has(q(name))) return;
+    to = arguments.is_none(q(name)) ? std::nullopt : std::optional(arguments.text(q(name)) == u"yes");
 }
 inline Taken book_taken() {
     return {q("BOOK"), false, false};

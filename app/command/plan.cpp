@@ -162,6 +162,11 @@ Result<work::PlanRequest> request_of(const Arguments& arguments) {
     if (!request) return usage_error(QString::fromStdString(request.error().what));
     for (work::PlannedItem& item : request->services)
         if (const auto fault = fault_of(item)) return usage_error(*fault);
+    // Numbers that cannot be, whatever is known of the client.
+    care::Plan wanted;
+    for (const work::PlannedItem& item : request->services) wanted.services.push_back(item.service);
+    if (const Status possible = care::checked(care::ClientState(), wanted); !possible)
+        return usage_error(QString::fromStdString(possible.error().what));
     return request;
 }
 

@@ -13,7 +13,7 @@ Result<Answer> add(const Arguments& arguments, const Progress&) {
     if (!book) return book.error();
     const auto kept = work::set_target(**book, {0, arguments.id(q("client")), arguments.view(q("view")),
                                                 arguments.text(q("reading")), arguments.number(q("value"))});
-    if (!kept) return kept.error();
+    if (!kept) return said_wrong(kept.error());
     return Answer{json_of(kept.value()), {line_of(kept.value())}, {}};
 }
 

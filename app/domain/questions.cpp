@@ -26,6 +26,7 @@ const QVector<Question>& questions() {
         {QStringLiteral("dye_reaction"), yes_or_no, yes_for_good},
         {QStringLiteral("black_henna_reaction"), yes_or_no, yes_for_good},
         {QStringLiteral("straightener_burn"), yes_or_no, yes_for_good},
+        {QStringLiteral("treatment_reaction"), yes_or_no, yes_for_good},
         {QStringLiteral("uneven_colour"), yes_or_no, for_weeks},
         {QStringLiteral("pull_test_hairs"), count, for_a_week},
         {QStringLiteral("comb_count"), count, for_a_week},

@@ -123,9 +123,13 @@ struct Service {
     QString result = {};                        // in the stylist's words
     std::optional<bool> reaction = {};          // of scalp or skin
     std::optional<bool> at_home = {};
-    // Its line of demarcation as a tape showed it on a later day, mm from the scalp: the new growth since. Both or none.
+    // Its line of demarcation as a tape showed it on a later day, mm from the scalp: the new growth since. Both or
+    // none.
     std::optional<double> line_mm = {};
     std::optional<QDate> line_on = {};
+    // Not: planned for that day. Only what was done changes the hair; of a planned one whose day has passed it is asked
+    // whether it was done.
+    bool done = true;
     bool operator==(const Service&) const = default;
 };
 
@@ -149,6 +153,7 @@ struct ClientProfile {
     QString hair_group;                 // see hair_groups(): as studies of growth name it; empty: not asked, or mixed
     bool whole_history = false;         // every service of her life is in the record
     std::optional<QDate> history_from;  // else: every service from this day on
+    std::optional<QDate> history_told_on = {};  // the day on which she said so; not set: not known, asked again
     bool operator==(const ClientProfile&) const = default;
 };
 

@@ -51,6 +51,7 @@ QString place_of(const Service& service, LengthUnit length) {
 
 QStringList details_of(const Service& service, LengthUnit length) {
     QStringList words;
+    if (!service.done) words.append(QStringLiteral("planned"));
     if (const QString place = place_of(service, length); !place.isEmpty()) words.append(place);
     if (!service.strength.isEmpty()) words.append(service.strength);
     if (service.minutes && service.most_minutes)
@@ -95,6 +96,8 @@ QStringList details_of(const ClientProfile& p, LengthUnit length) {
         words.append(QStringLiteral("every service of her life is in the record"));
     else if (p.history_from)
         words.append(QStringLiteral("every service since %1 is in the record").arg(day(*p.history_from)));
+    if ((p.whole_history || p.history_from) && p.history_told_on)
+        words.back() += QStringLiteral(", told on %1").arg(day(*p.history_told_on));
     return words;
 }
 

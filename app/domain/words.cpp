@@ -167,6 +167,21 @@ const QStringList& grade_qualities() {
     return qualities;
 }
 
+const QStringList& grade_zones() {
+    static const QStringList zones =
+        head_sections() + QStringList{QStringLiteral("roots"), QStringLiteral("mid-shaft"), QStringLiteral("ends"),
+                                      QStringLiteral("whole head")};
+    return zones;
+}
+
+std::optional<QString> grade_zone_from_word(const QString& word) {
+    const QString plain = word.toLower().replace(u'-', u' ').replace(u'_', u' ').simplified();
+    if (plain == u"mid shaft" || plain == u"lengths") return QStringLiteral("mid-shaft");
+    if (plain == u"head" || plain == u"all") return QStringLiteral("whole head");
+    if (grade_zones().contains(plain)) return plain;
+    return std::nullopt;
+}
+
 QString grade_anchor(const QString& quality, int step) {
     if (step < 0 || step > 4) return {};
     for (const Anchors& entry : anchors())

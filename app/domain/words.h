@@ -23,6 +23,10 @@ namespace kempt {
 // As the studies of growth name their groups, by descent: "african", "asian", "caucasian".
 [[nodiscard]] const QStringList& hair_groups();
 [[nodiscard]] const QStringList& grade_qualities();
+// Where a grade is given: head_sections(), "roots", "mid-shaft", "ends", "whole head".
+[[nodiscard]] const QStringList& grade_zones();
+// Also as it may be typed ("left-temple", "Mid shaft", "lengths", "head"); nullopt: no such zone.
+[[nodiscard]] std::optional<QString> grade_zone_from_word(const QString& word);
 // The written anchor of a step of a grade, one sentence ("0: scalp bare, no hairs"). step 0..4.
 [[nodiscard]] QString grade_anchor(const QString& quality, int step);
 }  // namespace kempt

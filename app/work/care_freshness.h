@@ -13,6 +13,10 @@ inline constexpr int grade_days = 84;
 inline constexpr int reading_days = 84;
 // Habits: asked anew twice a year.
 inline constexpr int daily_life_days = 182;
+// That every service is in the record, or every one since a day: of the day on which she said so, and for a week. The
+// consultation is followed by the service that it was for within the week for which its patch test counts (care::
+// DateOptions); after longer than that she may have been elsewhere, or at home with a box, and a stop may hang on it.
+inline constexpr int history_days = 7;
 // Half a year's growth (about 60 mm) with the trims and the breakage of that time make a measured length a guess.
 inline constexpr int length_days = 182;
 

@@ -19,13 +19,10 @@ bool is_part(const std::string& zone) {
 
 // What the book calls a place, in the words of the rules: a part of the strand, a head section, or empty for the head.
 std::string zone_of(const QString& words) {
-    const QString zone = words.toLower().simplified();
-    if (zone == u"lengths" || zone == u"mid shaft") return "mid-shaft";
-    if (zone == u"whole head" || zone == u"head" || zone == u"all") return {};
-    const auto view = view_from_word(zone);
-    const std::string word = (view ? word_of(*view) : zone).toStdString();
-    // A place that the rules do not know may be anywhere.
-    return is_part(word) || head_sections().contains(QString::fromStdString(word)) ? word : std::string();
+    const auto zone = grade_zone_from_word(words);
+    // A place of an earlier Kempt's book that the rules do not know may be anywhere; kempt check names it.
+    if (!zone || *zone == u"whole head") return {};
+    return zone->toStdString();
 }
 
 // Qualities of the hair itself, which a chemical service changes.
@@ -33,11 +30,16 @@ bool ends_with_service(const QString& quality) {
     return quality == u"porosity" || quality == u"elasticity" || quality == u"breakage";
 }
 
+// The worst grades, from which on stops speak. A service that was perhaps done since made nothing better, so they stay;
+// a better one is asked for again.
+constexpr int stopping_grade = 2;
+
 // A service on the day of the grade came after it (grades are given at the consultation), unless that day is today.
-bool changed_since(const care::ClientState& state, care::Day graded) {
+bool changed_since(const care::ClientState& state, care::Day graded, int value) {
     const auto& all = state.history.services;
     return std::any_of(all.begin(), all.end(), [&](const care::PastService& service) {
         if (!care::belongs(*care::find_family("chemical"), service.kind)) return false;
+        if (service.unsure && value <= stopping_grade) return false;
         return service.day > graded || (service.day == graded && graded < state.today);
     });
 }
@@ -63,7 +65,7 @@ void put_grades(const QVector<store::DatedGrade>& grades, QDate today, care::Cli
         const QString& quality = place.first;
         const qint64 age = dated.date.daysTo(today);
         if (age > (quality == u"scalp" ? scalp_grade_days : grade_days)) continue;
-        if (ends_with_service(quality) && changed_since(state, care_day(dated.date))) continue;
+        if (ends_with_service(quality) && changed_since(state, care_day(dated.date), dated.grade.value)) continue;
         state.grades.push_back({quality.toStdString(), place.second, dated.grade.value});
     }
 }

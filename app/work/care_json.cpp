@@ -110,7 +110,8 @@ QJsonObject json_of_service(const Service& s) {
             {"reaction", or_null(s.reaction)},
             {"at_home", or_null(s.at_home)},
             {"line_mm", or_null(s.line_mm)},
-            {"line_on", or_null(s.line_on)}};
+            {"line_on", or_null(s.line_on)},
+            {"state", s.done ? QStringLiteral("done") : QStringLiteral("planned")}};
 }
 
 QJsonObject json_of_profile(const ClientProfile& p) {
@@ -123,7 +124,8 @@ QJsonObject json_of_profile(const ClientProfile& p) {
             {"texture", or_null(p.texture)},
             {"hair_group", or_null(p.hair_group)},
             {"whole_history", p.whole_history},
-            {"history_from", or_null(p.history_from)}};
+            {"history_from", or_null(p.history_from)},
+            {"history_told_on", or_null(p.history_told_on)}};
 }
 
 QJsonObject json_of_daily_life(const DailyLife& d) {
@@ -188,6 +190,9 @@ Result<Service> service_from_json(const QJsonObject& json) {
     s.at_home = from.flag("at_home");
     s.line_mm = from.number("line_mm");
     s.line_on = from.day("line_on");
+    const QString state = from.text("state");
+    if (!state.isEmpty() && state != u"planned" && state != u"done") from.wrong("state", "planned or done");
+    s.done = state != u"planned";
     return from.done(s);
 }
 
@@ -203,6 +208,7 @@ Result<ClientProfile> profile_from_json(const QJsonObject& json) {
     p.hair_group = from.text("hair_group");
     p.whole_history = from.flag("whole_history").value_or(false);
     p.history_from = from.day("history_from");
+    p.history_told_on = from.day("history_told_on");
     return from.done(p);
 }
 

@@ -11,9 +11,11 @@
 namespace kempt::work {
 
 // id, client, visit, date, kind, note, from_mm, to_mm, sections, strength, minutes, most_minutes, temperature_c,
-// passes, strand_test, patch_test, patch_test_on, patch_test_where, result, reaction, at_home, line_mm, line_on
+// passes, strand_test, patch_test, patch_test_on, patch_test_where, result, reaction, at_home, line_mm, line_on, state:
+// "planned" or "done" (left out: done)
 [[nodiscard]] QJsonObject json_of_service(const Service& service);
-// client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, history_from
+// client, born, age_years, age_on, length_mm, length_on, texture, hair_group, whole_history, history_from,
+// history_told_on
 [[nodiscard]] QJsonObject json_of_profile(const ClientProfile& profile);
 // id, client, date (null: nothing was told yet), minutes_a_day, heat: [{name, temperature_c, times_a_week,
 // on_wet_hair}], swims_a_week, washes_a_week, hard_water, covers_hair, tight_headwear, covers_at_night, tight_styles,

@@ -159,7 +159,7 @@ void put(const std::vector<SeenLine>& lines, care::ClientState& state) {
     }
     std::vector<care::GrowthRate> own;
     for (const care::PastService& service : services) {
-        if (!service.line_mm || !(service.line_mm->low >= service.from_mm)) continue;
+        if (service.unsure || !service.line_mm || !(service.line_mm->low >= service.from_mm)) continue;
         const care::GrowthRange grown{service.line_mm->value - service.from_mm, service.line_mm->low - service.from_mm,
                                       service.line_mm->high - service.from_mm};
         // Too few weeks, or a rate that no hair has: the line stays, the rate is not learnt from it.

@@ -91,6 +91,7 @@ const std::map<QString, YesOrNo>& yes_or_no_members() {
         {QStringLiteral("dye_reaction"), &A::dye_reaction},
         {QStringLiteral("black_henna_reaction"), &A::black_henna_reaction},
         {QStringLiteral("straightener_burn"), &A::straightener_burn},
+        {QStringLiteral("treatment_reaction"), &A::treatment_reaction},
         {QStringLiteral("uneven_colour"), &A::uneven_colour},
     };
     return members;

@@ -57,29 +57,45 @@ std::optional<care::PastService> past_service(const Service& service) {
 
 namespace {
 
-// A reaction in the record, or a patch test that failed, is an answer, whatever she remembers.
-void heed_reaction(const Service& service, care::Answers& answers) {
+// A reaction in the record, or a patch test that failed, is an answer, whatever she remembers. The test was put on
+// before the service, which may only be planned yet.
+void heed_reaction(const Service& service, QDate today, care::Answers& answers) {
     const auto kind = care::kind_from_word(service.kind.toStdString());
-    if (!kind || !(service.reaction.value_or(false) || service.patch_test == u"failed")) return;
+    const bool told = service.date <= today || (service.patch_test_on && *service.patch_test_on <= today);
+    if (!kind || !told || !(service.reaction.value_or(false) || service.patch_test == u"failed")) return;
     const auto of = [&](const char* family) { return care::belongs(*care::find_family(family), *kind); };
     if (of("dye") || of("oxidative")) answers.dye_reaction = true;
     if (of("texture")) answers.straightener_burn = true;
+    if (of("treatment") || of("smoothing")) answers.treatment_reaction = true;
 }
 
 }  // namespace
 
+bool tells_history(const ClientProfile& profile, QDate today) {
+    if (!profile.history_told_on || *profile.history_told_on > today) return false;
+    return profile.history_told_on->daysTo(today) <= history_days;
+}
+
+bool asks_whether_done(const Service& service, QDate today) {
+    return !service.done && service.date < today;
+}
+
 void put_history(const ClientProfile& profile, const QVector<Service>& services, QDate today,
                  care::ClientState& state) {
     auto& since = state.history.complete_since;
-    if (profile.whole_history)
-        since = care::whole_life;
-    else if (profile.history_from && *profile.history_from <= today)
-        since = care_day(*profile.history_from);
+    if (tells_history(profile, today)) {
+        if (profile.whole_history)
+            since = care::whole_life;
+        else if (profile.history_from && *profile.history_from <= today)
+            since = care_day(*profile.history_from);
+    }
     for (const Service& service : services) {
-        if (service.date > today) continue;
-        heed_reaction(service, state.answers);
+        heed_reaction(service, today, state.answers);
+        // One planned for today is not done yet.
+        if (service.done ? service.date > today : service.date >= today) continue;
         if (auto past = past_service(service)) {
             if (past->line_day > state.today) past->line_mm.reset();
+            past->unsure = !service.done;
             state.history.services.push_back(std::move(*past));
         } else if (since)  // nobody knows what it did: the record tells all only since then
             since = std::max(*since, care_day(service.date) + 1);
@@ -104,7 +120,7 @@ void put_length(const ClientProfile& profile, QDate today, care::ClientState& st
     }
     // On one day the cut came after the tape: what it left counts. A cut of some sections tells nothing of the others.
     for (const care::PastService& cut : state.history.services) {
-        if (cut.kind != care::Kind::cut || !cut.sections.empty() || cut.day < measured) continue;
+        if (cut.kind != care::Kind::cut || cut.unsure || !cut.sections.empty() || cut.day < measured) continue;
         if (cut.day == measured && !cut.to_mm) continue;
         length = cut.to_mm;
         measured = cut.day;

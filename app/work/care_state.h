@@ -20,6 +20,10 @@ namespace kempt::work {
 
 // One service of the record as the care rules see it; nullopt: of a kind that they do not know (a later Kempt's).
 [[nodiscard]] std::optional<care::PastService> past_service(const Service& service);
+// Whether what she told of how far back the record goes still counts on that day (history_days).
+[[nodiscard]] bool tells_history(const ClientProfile& profile, QDate today);
+// Planned for a day that has passed: was it done? Until somebody says so the rules take it as perhaps done.
+[[nodiscard]] bool asks_whether_done(const Service& service, QDate today);
 // A day as they count it.
 [[nodiscard]] care::Day care_day(QDate date);
 [[nodiscard]] QDate date_of(care::Day day);

@@ -16,12 +16,13 @@ QStringList names(const char* words) {
 const QStringList& service_names() {
     static const QStringList all = names(
         "id client visit date kind note from_mm to_mm sections strength minutes most_minutes temperature_c "
-        "passes strand_test patch_test patch_test_on patch_test_where result reaction at_home line_mm line_on");
+        "passes strand_test patch_test patch_test_on patch_test_where result reaction at_home line_mm line_on state");
     return all;
 }
 const QStringList& profile_names() {
-    static const QStringList all =
-        names("client born age_years age_on length_mm length_on texture hair_group whole_history history_from");
+    static const QStringList all = names(
+        "client born age_years age_on length_mm length_on texture hair_group whole_history "
+        "history_from history_told_on");
     return all;
 }
 const QStringList& daily_names() {

@@ -26,6 +26,8 @@ DueList list_of(const std::vector<DueState>& clients, const DueOptions& options)
     list.clients = static_cast<int>(clients.size());
     const care::Day today = care_day(options.today);
     for (const DueState& client : clients) {
+        for (const Service& service : client.unanswered)
+            list.unanswered.push_back({client.client, client.name, service});
         const auto day = [](const std::optional<QDate>& date) {
             return date ? std::optional(care_day(*date)) : std::nullopt;
         };
@@ -40,6 +42,8 @@ DueList list_of(const std::vector<DueState>& clients, const DueOptions& options)
     }
     std::stable_sort(list.lines.begin(), list.lines.end(),
                      [](const DueLine& a, const DueLine& b) { return a.range.from < b.range.from; });
+    std::stable_sort(list.unanswered.begin(), list.unanswered.end(),
+                     [](const UnansweredLine& a, const UnansweredLine& b) { return a.service.date < b.service.date; });
     return list;
 }
 
@@ -104,6 +108,10 @@ QString line_of(const DueLine& line) {
         .arg(line_of(line.range), line.name.simplified())
         .arg(line.client)
         .arg(line.overdue ? QStringLiteral(", overdue") : QString());
+}
+
+QString line_of(const UnansweredLine& line) {
+    return QStringLiteral("%1  %2 (%3)").arg(was_it_done(line.service), line.name.simplified()).arg(line.client);
 }
 
 }  // namespace kempt::work

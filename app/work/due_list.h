@@ -31,11 +31,19 @@ struct DueLine {
     bool overdue = false;  // its last day has passed
 };
 
+// Planned for a day that has passed, and nobody has said whether it was done.
+struct UnansweredLine {
+    Id client = 0;
+    QString name;
+    Service service;
+};
+
 struct DueList {
     QDate today;
-    std::vector<DueLine> lines;  // by first day of the range, then name
-    int clients = 0;             // looked at
-    int long_overdue = 0;        // ranges that ended more than overdue_days ago
+    std::vector<DueLine> lines;              // by first day of the range, then name
+    std::vector<UnansweredLine> unanswered;  // by date, however long ago
+    int clients = 0;                         // looked at
+    int long_overdue = 0;                    // ranges that ended more than overdue_days ago
 };
 
 // Errors: invalid (days that are none), cancelled, io. Reads the book in a few queries, not a few for each client.
@@ -54,5 +62,7 @@ struct CalendarOptions {
 
 // "retouch  1 Mar 2026 to ...  Ada Lindqvist (1), overdue"
 [[nodiscard]] QString line_of(const DueLine& line);
+// "was it done?  cut of 3 Nov 2026  Ada Lindqvist (1): kempt service change BOOK --service 7 --done"
+[[nodiscard]] QString line_of(const UnansweredLine& line);
 
 }  // namespace kempt::work

@@ -70,7 +70,7 @@ std::optional<DailyLife> daily_of(const Read& read, Id client) {
 }
 
 DueState state_of(const Read& read, const Client& client, QDate today) {
-    DueState due{client.id, client.name, {}, {}, {}, {}};
+    DueState due{client.id, client.name, {}, {}, {}, {}, {}};
     ClientProfile none;
     none.client = client.id;
     const ClientProfile profile = read.profiles.value(client.id, none);
@@ -83,6 +83,8 @@ DueState state_of(const Read& read, const Client& client, QDate today) {
     put_length(profile, today, due.state);
     put_grades(read.grades.value(client.id), today, due.state);
     if (const QDate day = read.photographed.value(client.id); day.isValid()) due.photographed = day;
+    for (const Service& service : services)
+        if (asks_whether_done(service, today)) due.unanswered.append(service);
     if (const auto dye = next_dye(services, today)) {
         due.dye_day = dye->date;
         due.patch_tested = dye->patch_test_on;

@@ -20,6 +20,7 @@ struct DueState {
     care::ClientState state;  // only what care::next_dates asks for
     std::optional<QDate> photographed, dye_day;
     std::optional<QDate> patch_tested;  // for that dye, already
+    QVector<Service> unanswered;        // planned for a day that has passed: was it done?
 };
 
 // By name. Errors: cancelled, io.

@@ -53,7 +53,8 @@ Result<ClientProfile> profile_of(Book& book, Id client) {
 Status set_profile(Book& book, const ClientProfile& profile, QDate today) {
     for (const auto& [day, what] :
          {std::pair(profile.born, "birth"), std::pair(profile.age_on, "age"),
-          std::pair(profile.length_on, "measured length"), std::pair(profile.history_from, "beginning of the record")})
+          std::pair(profile.length_on, "measured length"), std::pair(profile.history_from, "beginning of the record"),
+          std::pair(profile.history_told_on, "telling how far the record goes back")})
         if (Status past = until(today, day, what); !past) return past;
     return store::put_profile(book, profile);
 }

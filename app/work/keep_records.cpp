@@ -10,6 +10,7 @@
 #include "book/transaction.h"
 #include "book/visit_store.h"
 #include "domain/words.h"
+#include "work/care_state.h"
 #include "work/errors.h"
 #include "work/face_keep.h"
 #include "work/plan_draft.h"
@@ -31,6 +32,17 @@ Status known_kind(const Service& service) {
     if (service_kinds().contains(service.kind)) return Done{};
     return invalid("unknown-kind", "There is no kind of service called '" + service.kind.toStdString() + "'.",
                    "Kinds: " + service_kinds().join(QStringLiteral(", ")).toStdString() + ".");
+}
+
+// In the words of the list.
+Status name_zone(Grade& grade) {
+    if (grade.zone.trimmed().isEmpty()) return Done{};  // the book says what is missing
+    const auto zone = grade_zone_from_word(grade.zone);
+    if (!zone)
+        return invalid("unknown-zone", "There is no zone of the hair called '" + grade.zone.toStdString() + "'.",
+                       "Zones: " + grade_zones().join(QStringLiteral(", ")).toStdString() + ".");
+    grade.zone = *zone;
+    return Done{};
 }
 
 Result<PhotoRow> row_of(Book& book, PhotoRecord photo) {
@@ -142,6 +154,7 @@ Result<Grade> add_grade(Book& book, Grade grade) {
     if (!grade_qualities().contains(grade.quality))
         return invalid("unknown-quality", "There is no grade for '" + grade.quality.toStdString() + "'.",
                        "Grades are given for: " + grade_qualities().join(QStringLiteral(", ")).toStdString() + ".");
+    if (const Status named = name_zone(grade); !named) return named.error();
     return kept(grade, store::add_grade(book, grade));
 }
 
@@ -177,14 +190,38 @@ Result<Service> service_of(Book& book, Id service) {
     return store::get_service(book, service);
 }
 
-Result<Service> add_service(Book& book, Service service) {
+Result<Service> add_service(Book& book, Service service, QDate today) {
     if (const Status known = known_kind(service); !known) return known.error();
+    if (service.date > today) service.done = false;
     return kept(service, store::add_service(book, service));
 }
 
-Status change_service(Book& book, const Service& service) {
+Status change_service(Book& book, const Service& service, QDate today) {
     if (const Status known = known_kind(service); !known) return known;
+    if (service.done && service.date > today)
+        return invalid(
+            "day-to-come",
+            "Nothing is done on a day that is still to come, " + service.date.toString(Qt::ISODate).toStdString() + ".",
+            "Give the day on which it was done, or plan it for that day.");
     return store::update_service(book, service);
+}
+
+Result<Service> mark_done(Book& book, Id id, const std::optional<QDate>& on, QDate today) {
+    auto service = store::get_service(book, id);
+    if (!service) return service;
+    service->done = true;
+    service->date = on ? *on : std::min(service->date, today);
+    if (const Status kept = change_service(book, service.value(), today); !kept) return kept.error();
+    return service;
+}
+
+Result<QVector<Service>> unanswered_services(Book& book, Id client, QDate today) {
+    const auto all = list_services(book, client);
+    if (!all) return all.error();
+    QVector<Service> open;
+    for (const Service& service : all.value())
+        if (asks_whether_done(service, today)) open.append(service);
+    return open;
 }
 Status erase_service(Book& book, Id service) {
     return store::erase_service(book, service);

@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "core/result.h"
+#include "domain/clock.h"
 #include "domain/records.h"
 #include "work/book_fwd.h"
 
@@ -50,6 +51,7 @@ struct PhotoRow {
 // ---- grades --------------------------------------------------------------------------------------------------------
 [[nodiscard]] Result<QVector<Grade>> list_grades(Book& book, Id visit);
 [[nodiscard]] Result<Grade> grade_of(Book& book, Id grade);
+// Of one of grade_zones(), however it is typed: a place that the care rules do not know would count as the whole head.
 [[nodiscard]] Result<Grade> add_grade(Book& book, Grade grade);
 // Adds it, or replaces the value that the same zone, quality and round of that visit have.
 [[nodiscard]] Result<Grade> set_grade(Book& book, Grade grade);
@@ -58,9 +60,15 @@ struct PhotoRow {
 // ---- services ------------------------------------------------------------------------------------------------------
 [[nodiscard]] Result<QVector<Service>> list_services(Book& book, Id client);  // by date
 [[nodiscard]] Result<Service> service_of(Book& book, Id service);
-// Of one of service_kinds().
-[[nodiscard]] Result<Service> add_service(Book& book, Service service);
-[[nodiscard]] Status change_service(Book& book, const Service& service);
+// Of one of service_kinds(). One of a day that is still to come is added as planned; an added or changed one that is
+// done on such a day is none (invalid, day-to-come).
+[[nodiscard]] Result<Service> add_service(Book& book, Service service, QDate today = Clock().today());
+[[nodiscard]] Status change_service(Book& book, const Service& service, QDate today = Clock().today());
+// A planned one was done: on that day, else on the day for which it was planned, or today where that is still to come.
+[[nodiscard]] Result<Service> mark_done(Book& book, Id service, const std::optional<QDate>& on = {},
+                                        QDate today = Clock().today());
+// The planned ones of a client whose day has passed. By date.
+[[nodiscard]] Result<QVector<Service>> unanswered_services(Book& book, Id client, QDate today);
 [[nodiscard]] Status erase_service(Book& book, Id service);
 
 // ---- targets -------------------------------------------------------------------------------------------------------

@@ -15,6 +15,7 @@ Result<CheckReport> check_book(Book& book, const Progress& progress) {
     CheckReport report;
     report.sound = checked->sound();
     report.problems = checked->problems;
+    report.unknown_words = checked->unknown;
     report.photos = checked->photos;
     const auto clients = store::list_clients(book);
     if (!clients) return report;  // the problems above say why

@@ -12,10 +12,12 @@ namespace kempt::work {
 
 struct CheckReport {
     bool sound = false;
-    QStringList problems;  // one sentence each
+    QStringList problems;       // one sentence each
+    QStringList unknown_words;  // of the record; kept as they are, so the book is sound with them
     int clients = 0, visits = 0, photos = 0, readings = 0;
 };
-// Integrity, foreign keys, and every photo's bytes against its hash. Errors: cancelled, io.
+// Integrity, foreign keys, every photo's bytes against its hash, the words and days of the record. Errors: cancelled,
+// io.
 [[nodiscard]] Result<CheckReport> check_book(Book& book, const Progress& progress = {});
 
 // A whole copy made while the book stays open. Never overwrites. Errors: io, invalid (path exists), cancelled.

@@ -157,7 +157,7 @@ struct Filler {
         }
         for (Service service : from.services) {
             service.client = client->id;
-            if (const auto kept = add_service(book, service); !kept) return kept.error();
+            if (const auto kept = add_service(book, service, today); !kept) return kept.error();
         }
         if (from.profile) {
             ClientProfile profile = *from.profile;

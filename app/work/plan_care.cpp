@@ -119,6 +119,8 @@ Result<CarePlan> plan_of(const care::ClientState& state, const PlanRequest& requ
     plan.growth = growth_of(state);
     plan.dates = care::next_dates(state, day_of(request.photographed), day_of(request.dye_day), request.dates);
     plan.home_care = care::home_care(*tips, state, request.home_care);
+    plan.unanswered = request.unanswered;
+    plan.history_told_on = request.history_told_on;
     return plan;
 }
 

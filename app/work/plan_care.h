@@ -37,6 +37,9 @@ struct PlanRequest {
     double under = 0.2, over = 0.2;
     care::DateOptions dates;
     care::HomeCareOptions home_care;
+    QVector<Service> unanswered = {};  // planned for a day that has passed: was it done?
+    // When she told how far back the record goes, where that is too long ago to count; no valid day: it was not kept.
+    std::optional<QDate> history_told_on = {};
 };
 
 // A remedy with the order of work of each of its rounds: solved, so that it can be followed.
@@ -94,6 +97,8 @@ struct CarePlan {
     std::vector<GrowthNow> growth;       // since the last straightening or perm, the last colour that stays
     std::vector<care::DateRange> dates;
     care::HomeCarePlan home_care;
+    QVector<Service> unanswered;           // was it done? Until then the rules take it as perhaps done
+    std::optional<QDate> history_told_on;  // too long ago to count: ask again whether every service is in the record
 };
 
 // Errors: invalid (state or services that cannot be, as care::checked; the sentence names what), cancelled. A timeline
@@ -104,7 +109,7 @@ struct CarePlan {
 
 // A dye, or colour mixed with peroxide.
 [[nodiscard]] bool needs_patch_test(care::Kind kind);
-// The first of them that was written down for a later day: it is planned. Services by date.
+// The first of them that is planned for today or a later day. Services by date.
 [[nodiscard]] std::optional<Service> next_dye(const QVector<Service>& services, QDate today);
 
 struct PlanOptions {
@@ -112,8 +117,8 @@ struct PlanOptions {
     QDate today;
     PlanRequest request;  // photographed and dye_day are taken from the book where they are not set
 };
-// The request with `photographed` and `dye_day` from the book: the last visit with photos; the next dye that was
-// written down for a later day. A form reads this once, with the state. Errors: not_found (client), io.
+// The request with `photographed`, `dye_day`, `unanswered` and `history_told_on` from the book: the last visit with
+// photos; the next dye that is planned. A form reads this once, with the state. Errors: not_found (client), io.
 [[nodiscard]] Result<PlanRequest> completed(Book& book, const PlanOptions& options);
 // The state is read from the book. Errors: those of plan_care and care_state; not_found (client).
 [[nodiscard]] Result<CarePlan> plan_care(Book& book, const PlanOptions& options, const Progress& progress = {});

@@ -1,5 +1,6 @@
 // The plan of a client whose record is in the book.
 #include "book/photo_store.h"
+#include "book/profile_store.h"
 #include "book/service_store.h"
 #include "book/visit_store.h"
 #include "work/errors.h"
@@ -43,7 +44,8 @@ bool needs_patch_test(care::Kind kind) {
 std::optional<Service> next_dye(const QVector<Service>& services, QDate today) {
     for (const Service& service : services) {
         const auto kind = care::kind_from_word(service.kind.toStdString());
-        if (service.date > today && kind && needs_patch_test(*kind)) return service;
+        const bool planned = service.date > today || (!service.done && service.date == today);
+        if (planned && kind && needs_patch_test(*kind)) return service;
     }
     return std::nullopt;
 }
@@ -71,6 +73,13 @@ Result<PlanRequest> completed(Book& book, const PlanOptions& options) {
         take_patch_test(services.value(), options.today, item.service);
         take_strand_test(services.value(), options.today, item.service);
     }
+    for (const Service& service : services.value())
+        if (asks_whether_done(service, options.today)) request.unanswered.append(service);
+    const auto profile = store::profile_of(book, options.client);
+    if (!profile) return profile.error();
+    if (profile->whole_history || profile->history_from)
+        if (!tells_history(*profile, options.today))
+            request.history_told_on = profile->history_told_on.value_or(QDate());
     if (!request.photographed) {
         const auto day = photographed_on(book, options.client, options.today);
         if (!day) return day.error();

@@ -3,6 +3,7 @@
 #include <QJsonArray>
 #include <cmath>
 
+#include "work/care_json.h"
 #include "work/measure_json.h"
 
 namespace kempt::work {
@@ -194,7 +195,8 @@ QJsonObject json_of_date(const care::DateRange& range) {
 }
 
 QJsonObject json_of_plan(const CarePlan& plan) {
-    QJsonArray findings, services, hair, dates, cautions;
+    QJsonArray findings, services, hair, dates, cautions, unanswered;
+    for (const Service& service : plan.unanswered) unanswered.append(json_of_service(service));
     for (const care::Finding& finding : plan.advice.findings) findings.append(json_of(finding));
     for (const ServicePlan& service : plan.services) services.append(json_of(service));
     for (const PartRecord& record : plan.hair) hair.append(json_of(record));
@@ -211,6 +213,8 @@ QJsonObject json_of_plan(const CarePlan& plan) {
             {"growth", growth_json(plan)},
             {"dates", dates},
             {"home_care", json_of(plan.home_care)},
+            {"was_it_done", unanswered},
+            {"ask_history_again", plan.history_told_on.has_value()},
             {"cautions", cautions}};
 }
 

@@ -8,12 +8,14 @@
 
 namespace kempt::work {
 
-// {"today", "stopped", "findings", "questions", "services", "hair", "growth", "dates", "home_care", "cautions"}. Days
+// {"today", "stopped", "findings", "questions", "services", "hair", "growth", "dates", "home_care", "was_it_done",
+// "ask_history_again", "cautions"}. Days
 // as 2026-03-14, lengths in mm from the scalp; "to_mm" null: to the ends.
 [[nodiscard]] QJsonObject json_of_plan(const CarePlan& plan);
 [[nodiscard]] QJsonObject json_of_date(const care::DateRange& range);
 
-// {"services": [{"kind": "gloss", "from_mm": , "to_mm": , "new_growth_only": , "sections": ["nape"], "strength": "mild",
+// {"services": [{"kind": "gloss", "from_mm": , "to_mm": , "new_growth_only": , "sections": ["nape"], "strength":
+// "mild",
 //   "minutes": , "most_minutes": , "temperature_c": , "passes": , "strand_tested": , "strand_test": "passed|failed",
 //   "patch_tested": , "patch_test": , "patch_test_hours": , "at_home": , "touches_scalp": , "releases_formaldehyde": ,
 //   "data_sheet": , "hair_is_wet": , "heat_protectant": , "tight": , "adds_hair": ,

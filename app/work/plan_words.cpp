@@ -200,8 +200,29 @@ QString line_of(const GrowthNow& growth) {
                              : QStringLiteral("from the rate of growth"));
 }
 
+QString was_it_done(const Service& service) {
+    return QStringLiteral("was it done? %1 planned for %2 (kempt service change BOOK --service %3 --done)")
+        .arg(service.kind, text_of(service.date))
+        .arg(service.id);
+}
+
+QString history_sentence(const CarePlan& plan) {
+    if (!plan.history_told_on) return {};
+    return (plan.history_told_on->isValid()
+                ? QStringLiteral("It was told on %1 how far the record goes back, too long ago to count.")
+                      .arg(text_of(*plan.history_told_on))
+                : QStringLiteral("When it was told how far the record goes back was not kept.")) +
+           QStringLiteral(" Ask again whether every service is in it, those elsewhere and at home too.");
+}
+
 QStringList lines_of(const CarePlan& plan) {
     QStringList lines;
+    for (const Service& service : plan.unanswered) {
+        QString line = was_it_done(service);
+        line[0] = line[0].toUpper();
+        lines.append(line);
+    }
+    if (const QString asked = history_sentence(plan); !asked.isEmpty()) lines.append(asked);
     if (plan.advice.stopped) {
         lines.append(QStringLiteral("Stops:"));
         add_findings(plan.advice, true, lines);

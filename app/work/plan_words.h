@@ -27,6 +27,10 @@ namespace kempt::work {
 [[nodiscard]] QString text_of(QDate day);
 // "new growth since permanent colour of 1 Mar 2026: 21 mm (14-28), from the rate"
 [[nodiscard]] QString line_of(const GrowthNow& growth);
+// "was it done? cut planned for 3 Nov 2026 (kempt service change BOOK --service 7 --done)"
+[[nodiscard]] QString was_it_done(const Service& service);
+// "It was told on 3 Nov 2026 how far the record goes back; ..."; empty while that counts, or nothing was told.
+[[nodiscard]] QString history_sentence(const CarePlan& plan);
 
 // All of it: stops, what to check first, cautions and notes, where it goes and in which order, the hair's record,
 // dates, care at home, and the standing cautions, which end every plan.

@@ -20,9 +20,19 @@ namespace {
 // tell its SD to about 2 %.
 constexpr int most_book_readings = 2000;
 
-// Read when a series first asks for them: a client has few of the readings that there are.
+// Read when a series first asks for them: a client has few of the readings that there are. Kept for the next client as
+// long as nothing in the book changes; a book and its connection belong to one thread.
 class BookReadings {
   public:
+    // Of this thread and book, as the book is now.
+    static Result<BookReadings*> now(Book& book) {
+        thread_local BookReadings readings;
+        auto state = store::state_of_book(book);
+        if (!state) return state.error();
+        if (state.value() != readings.state_) readings.kept_.clear();
+        readings.state_ = state.value();
+        return &readings;
+    }
     Result<const QVector<store::DatedReading>*> of(Book& book, const QString& reading) {
         auto at = kept_.constFind(reading);
         if (at == kept_.constEnd()) {
@@ -34,6 +44,7 @@ class BookReadings {
     }
 
   private:
+    QString state_;
     QHash<QString, QVector<store::DatedReading>> kept_;
 };
 
@@ -136,7 +147,8 @@ Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, c
     result.visits = std::move(visits).value();
     auto services = store::services_of_client(book, options.client);
     if (!services) return services.error();
-    result.services = std::move(services).value();
+    for (Service& service : services.value())
+        if (service.done) result.services.append(std::move(service));
     const auto targets = store::targets_of_client(book, options.client);
     if (!targets) return targets.error();
     if (options.reading && !all_reading_names().contains(*options.reading))
@@ -144,15 +156,20 @@ Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, c
                        "Readings: " + all_reading_names().join(QStringLiteral(", ")).toStdString() + ".");
     const QStringList names = options.reading ? QStringList{*options.reading} : all_reading_names();
     const QVector<View> views = options.view ? QVector<View>{*options.view} : all_views();
-    BookReadings book_readings;
+    const auto measured = store::series_of_client(book, options.client);
+    if (!measured) return measured.error();
+    const auto book_readings = BookReadings::now(book);
+    if (!book_readings) return book_readings.error();
     for (qsizetype v = 0; v < views.size(); ++v) {
         if (tell(progress, static_cast<double>(v) / static_cast<double>(views.size()), "comparing the visits") ==
             Go::stop)
             return stopped();
         for (const QString& name : names)
-            if (const Status status = add_series(book, options.client, views[v], name, targets.value(), book_readings,
-                                                 options.length, result.series);
-                !status)
+            if (!measured->contains({views[v], name}))
+                continue;
+            else if (const Status status = add_series(book, options.client, views[v], name, targets.value(),
+                                                      **book_readings, options.length, result.series);
+                     !status)
                 return status.error();
     }
     add_asymmetry(result);

@@ -10,15 +10,11 @@ bool of(const char* family, care::Kind kind) {
     return found != nullptr && care::belongs(*found, kind);
 }
 
-bool is_treatment(care::Kind kind) {
-    return kind == care::Kind::bond_building || kind == care::Kind::protein || kind == care::Kind::moisture;
-}
-
 }  // namespace
 
 bool wants(care::Kind kind, PlanField field) {
     const bool chemical = of("chemical", kind), colour = of("colour", kind), heat = of("heat", kind),
-               style = of("style", kind), treatment = is_treatment(kind), texture = of("texture", kind);
+               style = of("style", kind), treatment = of("treatment", kind), texture = of("texture", kind);
     switch (field) {
         case PlanField::stretch:
             return kind != care::Kind::cut && !style;
@@ -29,7 +25,7 @@ bool wants(care::Kind kind, PlanField field) {
         case PlanField::strength:
             return texture || of("oxidative", kind);
         case PlanField::minutes:
-            return (chemical || colour || treatment) && kind != care::Kind::smoothing;
+            return chemical || colour || treatment;
         case PlanField::strand_test:
             return chemical || colour;
         case PlanField::patch_test:

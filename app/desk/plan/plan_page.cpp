@@ -239,14 +239,11 @@ void PlanPage::take_plan(WorkedOut worked) {
     shown_ = std::move(worked);
     const work::CarePlan& plan = shown_->plan;
     findings_->show_plan(plan);
-    QVector<PlanField> on_forms, open_fields;
+    QVector<PlanField> on_forms;
     for (int field = 0; field <= static_cast<int>(PlanField::order); ++field)
         for (const Planned& one : services_)
             if (one.form->shows(static_cast<PlanField>(field))) on_forms.append(static_cast<PlanField>(field));
-    for (const PlanField field : on_forms)
-        for (const Planned& one : services_)
-            if (one.form->has_open(field)) open_fields.append(field);
-    questions_->show_questions(plan, data_, on_forms, open_fields);
+    questions_->show_questions(plan, data_, on_forms);
     // An answer of a moment ago may have been for services that have changed since.
     for (int i = 0; i < services_.size() && i < static_cast<int>(plan.services.size()); ++i)
         if (services_[i].work != nullptr && services_[i].form->kind() == plan.services[i].service.kind)

@@ -136,7 +136,7 @@ void QuestionsPanel::add_answered(const PlanData& told) {
 }
 
 void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& told,
-                                    const QVector<PlanField>& on_forms, const QVector<PlanField>& open_fields) {
+                                    const QVector<PlanField>& on_forms) {
     const QHash<QString, Weight> weights = weights_of(plan);
     for (Row& row : rows_) row.asked = false;
     open_ = 0;
@@ -145,9 +145,6 @@ void QuestionsPanel::show_questions(const work::CarePlan& plan, const PlanData& 
         const Weight weight = weights.value(sentence);
         auto row = rows_.find(sentence);
         auto answering = answering_of(sentence);
-        // Asked of a service whose kind has no such thing: there is nowhere to enter it.
-        if (answering && answering->field && !is_yes_no(*answering->field) && !open_fields.contains(*answering->field))
-            continue;
         if (row == rows_.end()) {
             if (!answering) answering = Answering{AnswerBy::elsewhere, sentence, sentence, {}};
             const int group = static_cast<int>(weight.level);

@@ -24,10 +24,8 @@ class QuestionsPanel : public QFrame {
     explicit QuestionsPanel(QWidget* parent = nullptr);
     // Another client: no row stays.
     void begin();
-    // on_forms: fields that a planned service shows, and those of them that are open; what is asked for beside them is
-    // answered here for all services.
-    void show_questions(const work::CarePlan& plan, const PlanData& told, const QVector<PlanField>& on_forms,
-                        const QVector<PlanField>& open_fields);
+    // on_forms: fields that a planned service shows; what is asked for beside them is answered here for all services.
+    void show_questions(const work::CarePlan& plan, const PlanData& told, const QVector<PlanField>& on_forms);
     // Keeps numbers that are still being typed.
     void flush();
     [[nodiscard]] ChoiceRow* choice(const QString& fact) const;

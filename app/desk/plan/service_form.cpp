@@ -28,11 +28,6 @@ int index_of_test(const std::optional<bool>& made, const std::optional<care::Tes
 }  // namespace
 
 ServiceForm::ServiceForm(const care::PlannedService& service, QWidget* parent) : QFrame(parent), service_(service) {
-    // What is planned today is done in the chair, and a test that this kind does not have is not made: neither is
-    // asked.
-    if (!wants(service_.kind, PlanField::at_home) && !service_.at_home) service_.at_home = false;
-    if (!wants(service_.kind, PlanField::strand_test)) service_.strand_tested = false;
-    if (!wants(service_.kind, PlanField::patch_test)) service_.patch_tested = false;
     setProperty("panel", "surface");
     setAccessibleName(tr("Planned: %1").arg(qs(word_of(service_.kind))));
     build();

@@ -38,11 +38,26 @@ inline ClientState sound() {
         *fact = false;
     daily.covers_at_night = true;
     Answers& a = state.answers;
-    for (auto* fact :
-         {&a.pregnant_or_breastfeeding, &a.takes_medication, &a.scratched_scalp, &a.washed_scalp, &a.scalp_wound,
-          &a.scalp_pain, &a.scalp_pustules, &a.tingling_with_thinning, &a.face_rash, &a.sudden_loss, &a.patchy_loss,
-          &a.smooth_edges, &a.eyebrow_loss, &a.loss_goes_on, &a.swelling_or_breathing, &a.dye_reaction,
-          &a.black_henna_reaction, &a.straightener_burn, &a.uneven_colour})
+    for (auto* fact : {&a.pregnant_or_breastfeeding,
+                       &a.takes_medication,
+                       &a.scratched_scalp,
+                       &a.washed_scalp,
+                       &a.scalp_wound,
+                       &a.scalp_pain,
+                       &a.scalp_pustules,
+                       &a.tingling_with_thinning,
+                       &a.face_rash,
+                       &a.sudden_loss,
+                       &a.patchy_loss,
+                       &a.smooth_edges,
+                       &a.eyebrow_loss,
+                       &a.loss_goes_on,
+                       &a.swelling_or_breathing,
+                       &a.dye_reaction,
+                       &a.black_henna_reaction,
+                       &a.straightener_burn,
+                       &a.treatment_reaction,
+                       &a.uneven_colour})
         *fact = false;
     return state;
 }

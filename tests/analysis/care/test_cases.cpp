@@ -1,5 +1,6 @@
 // A table of cases: every rule once where it is silent, and once after the one change that makes it speak. A rule
 // without a case fails.
+#include <algorithm>
 #include <boost/test/unit_test.hpp>
 #include <functional>
 #include <map>
@@ -140,6 +141,7 @@ const std::vector<Case>& cases() {
         {"coloured-hair-strength", hydroxide, [](S s) { s.did(permanent, 90); },
          [](S s) { s.first().strength = Strength::regular; }, ""},
         {"leave-some-curl", thioglycolate_perm, {}, [](S s) { s.first().kind = thioglycolate_straightener; }, ""},
+        {"treatment-reaction-before", bond_building, {}, [](S s) { s.answers().treatment_reaction = true; }, ""},
         {"strand-test-failed", protein, {}, [](S s) { s.first().strand_test = TestResult::failed; }, ""},
         {"strand-test-missing", permanent, {}, [](S s) { s.first().strand_tested = false; }, ""},
         {"longer-than-directed", semi_permanent, [](S s) { s.first().minutes = 20; },
@@ -274,6 +276,47 @@ BOOST_AUTO_TEST_CASE(every_rule_has_its_case) {
     std::map<std::string, int> seen;
     for (const Case& one : cases()) ++seen[one.rule];
     for (const Rule& rule : built_in_rules()->rules) BOOST_CHECK_MESSAGE(seen[rule.id] == 1, rule.id);
+}
+
+// What a kind does not have is not asked of it; where it is told all the same, it stops.
+BOOST_AUTO_TEST_CASE(a_kind_is_asked_for_no_test_minutes_or_fumes_that_it_does_not_have) {
+    for (const auto& [rule, kinds] :
+         {std::pair<const char*, std::vector<Kind>>{
+              "patch-test-reacted",
+              {gloss, semi_permanent, demi_permanent, permanent, lightening, henna, metallic_dye}},
+          {"strand-test-failed",
+           {hydroxide, hydroxide_lye, hydroxide_no_lye, thioglycolate_straightener, thioglycolate_perm, smoothing,
+            gloss, semi_permanent, demi_permanent, permanent, lightening, henna, metallic_dye}},
+          {"home-formaldehyde", {smoothing}},
+          {"formaldehyde", {smoothing}}})
+        for (int k = 0; k < kind_count; ++k) {
+            Scene scene;
+            PlannedService bare;
+            bare.kind = static_cast<Kind>(k);
+            scene.plan.services = {bare};
+            const bool asked = std::find(kinds.begin(), kinds.end(), bare.kind) != kinds.end();
+            const Advice advice = advise(*built_in_rules(), scene.state, scene.plan);
+            BOOST_CHECK_MESSAGE((find(advice, rule, FindingSort::check_first) != nullptr) == asked,
+                                rule << " of " << word_of(bare.kind));
+            PlannedService& told = scene.first();
+            told.patch_test = told.strand_test = TestResult::failed;
+            told.at_home = told.releases_formaldehyde = true;
+            BOOST_CHECK_MESSAGE(find(advise(*built_in_rules(), scene.state, scene.plan), rule),
+                                rule << " told of " << word_of(bare.kind));
+        }
+    for (int k = 0; k < kind_count; ++k) {
+        Scene scene;
+        PlannedService bare;
+        bare.kind = static_cast<Kind>(k);
+        scene.plan.services = {bare};
+        const bool worn = bare.kind == cut || bare.kind == heat_styling || bare.kind == protective_style;
+        BOOST_CHECK_MESSAGE((find(advise(*built_in_rules(), scene.state, scene.plan), "longer-than-directed",
+                                  FindingSort::check_first) != nullptr) == !worn,
+                            word_of(bare.kind));
+        scene.first().minutes = 30;
+        scene.first().most_minutes = 20;
+        BOOST_CHECK(find(advise(*built_in_rules(), scene.state, scene.plan), "longer-than-directed"));
+    }
 }
 
 // Of what is known, a question that is opened again is asked again.

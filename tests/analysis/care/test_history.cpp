@@ -1,5 +1,6 @@
 // The record moves outward with growth.
 #include <boost/test/unit_test.hpp>
+#include <cmath>
 
 #include "care/history.h"
 #include "people.h"
@@ -71,6 +72,28 @@ BOOST_AUTO_TEST_CASE(hair_that_was_cut_off_takes_its_history_along) {
     BOOST_CHECK(!last_of(state, *find_family("perm")));
     state.history.services[0].from_mm = 0;
     BOOST_CHECK(has_been_through(state, *find_family("perm"), {0, 1e9}) == Truth::yes);
+}
+
+// Planned for a day that has passed, and nobody has said whether it was done.
+BOOST_AUTO_TEST_CASE(what_was_perhaps_done_is_nowhere_sure_and_nowhere_forgotten) {
+    const Family &texture = *find_family("texture"), &colour = *find_family("colour");
+    PastService perhaps = past(Kind::hydroxide, 10);
+    perhaps.unsure = true;
+    PastService cut = past(Kind::cut, 10, 0, 100);
+    cut.unsure = true;
+    ClientState state = client({past(Kind::lightening, 300), perhaps, cut});
+    BOOST_CHECK(has_been_through(state, texture, {20, 200}) == Truth::unknown);
+    BOOST_CHECK(has_been_through(state, texture, {0, 2}) == Truth::no);  // grown since
+    const DaysSince since = days_since(state, texture, {0, 300});
+    BOOST_CHECK(!since.absent && since.may_be_absent);
+    BOOST_CHECK_EQUAL(since.low, 10);
+    BOOST_CHECK(std::isinf(since.high));
+    BOOST_CHECK(last_at_roots(state, texture) == nullptr);
+    // The lightened ends that the cut perhaps took away are still there: a stop may hang on them.
+    BOOST_CHECK(has_been_through(state, colour, {150, 200}) == Truth::yes);
+    state.history.services[1].unsure = state.history.services[2].unsure = false;
+    BOOST_CHECK(has_been_through(state, texture, {20, 90}) == Truth::yes);
+    BOOST_CHECK(has_been_through(state, colour, {150, 200}) == Truth::no);
 }
 
 BOOST_AUTO_TEST_CASE(a_cut_of_one_section_shortens_no_other) {

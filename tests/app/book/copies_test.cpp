@@ -10,8 +10,11 @@
 #include "book/client_store.h"
 #include "book/migrate.h"
 #include "book/photo_store.h"
+#include "book/profile_store.h"
+#include "book/service_store.h"
 #include "book/sql.h"
 #include "book/transaction.h"
+#include "domain/clock.h"
 #include "room.h"
 
 using namespace kempt;
@@ -227,6 +230,29 @@ BOOST_AUTO_TEST_CASE(a_book_of_this_schema_is_the_same_each_time_it_is_made) {
     Book stored = must(Book::open(path(name)));
     BOOST_TEST((listing(made) == listing(stored)));
     BOOST_TEST((schema_of(made) == schema_of(stored)));
+}
+
+// A stop may hang on what was written for a day until today, so it goes on counting; what is to come is planned.
+BOOST_AUTO_TEST_CASE(of_an_older_book_what_has_had_its_day_is_done_and_the_rest_is_planned) {
+    const QDate today = Clock().today();
+    {
+        QFile::copy(old_books + "/schema-5.kempt", file);
+        auto old = must(sql::Connection::open(file, sql::Access::write));
+        for (const int days : {-400, -1, 0, 1, 30})
+            must(sql::change(*old, "INSERT INTO service (client, done_on, kind, note) VALUES (1, ?, ?, '')",
+                             sql::values(today.addDays(days), QString("cut"))));
+    }
+    Book book = must(Book::open(file));
+    int seen = 0;
+    for (const Service& service : must(store::services_of_client(book, 1))) {
+        BOOST_TEST(service.done == (service.date <= today));
+        ++seen;
+    }
+    BOOST_TEST(seen == 6);
+    // Nobody knows when it was told how far back the record goes.
+    const ClientProfile profile = must(store::profile_of(book, 1));
+    BOOST_TEST((profile.history_from == QDate(2019, 1, 1)));
+    BOOST_TEST(!profile.history_told_on.has_value());
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -174,8 +174,17 @@ Service sample_service(Id client, std::optional<Id> visit) {
 }
 
 ClientProfile sample_profile(Id client) {
-    return {client, QDate(1990, 5, 6), 34.0,  QDate(2025, 1, 2), 251.5, QDate(2025, 3, 4),
-            "fine", "african",         false, QDate(2019, 1, 1)};
+    return {client,
+            QDate(1990, 5, 6),
+            34.0,
+            QDate(2025, 1, 2),
+            251.5,
+            QDate(2025, 3, 4),
+            "fine",
+            "african",
+            false,
+            QDate(2019, 1, 1),
+            QDate(2025, 3, 4)};
 }
 
 DailyLife sample_daily_life(Id client) {
@@ -207,6 +216,9 @@ Filled fill(Book& book) {
         store::add_readings(book, sample_readings(f.photo, f.marks, must(store::get_photo(book, f.photo)).sha256)));
     f.grade = must(store::add_grade(book, {0, f.visit, "left temple", "edges", 2, 1}));
     f.service = must(store::add_service(book, sample_service(f.client, f.visit)));
+    Service planned{0, f.client, {}, QDate(2025, 4, 8), "cut", ""};
+    planned.done = false;
+    must(store::add_service(book, planned));
     must(store::put_profile(book, sample_profile(f.client)));
     f.daily = must(store::put_daily_life(book, sample_daily_life(f.client)));
     f.answer = must(store::put_answer(book, {0, f.client, QDate(2025, 3, 4), "takes_medication", 1}));

@@ -1,6 +1,7 @@
 // Services along the hair, and what a client told: every field comes back, nonsense is refused, erasure takes all.
 #include <limits>
 
+#include "book/check.h"
 #include "book/client_store.h"
 #include "book/profile_store.h"
 #include "book/service_store.h"
@@ -54,6 +55,7 @@ BOOST_AUTO_TEST_CASE(a_service_keeps_where_on_the_hair_how_and_with_what_result)
     full.reaction.reset();
     full.patch_test_on.reset();
     full.result = "";
+    full.done = false;
     must(store::update_service(book, full));
     BOOST_TEST((must(store::get_service(book, full.id)) == full));
 }
@@ -209,7 +211,8 @@ BOOST_AUTO_TEST_CASE(the_database_itself_refuses_what_the_stores_would_not_write
     for (const char* statement :
          {"UPDATE service SET to_mm = 5, from_mm = 10", "UPDATE service SET strength = 'strong'",
           "UPDATE service SET sections = 'crown'", "UPDATE service SET reaction = 2", "UPDATE service SET minutes = -1",
-          "UPDATE service SET line_on = NULL", "UPDATE client_profile SET length_on = NULL",
+          "UPDATE service SET line_on = NULL", "UPDATE service SET done = 2", "UPDATE service SET done = NULL",
+          "UPDATE client_profile SET history_told_on = 'lately'", "UPDATE client_profile SET length_on = NULL",
           "UPDATE client_profile SET age_years = NULL", "UPDATE client_profile SET texture = 'thick'",
           "UPDATE daily_life SET hard_water = 3", "UPDATE heat_tool SET name = ''", "UPDATE answer SET value = -1"}) {
         auto changed = sql::change(book.connection(), statement);
@@ -217,6 +220,31 @@ BOOST_AUTO_TEST_CASE(the_database_itself_refuses_what_the_stores_would_not_write
         if (!changed) BOOST_TEST(changed.error().code == "out-of-range", statement);
     }
     BOOST_TEST((listing(book) == before));
+}
+
+BOOST_AUTO_TEST_CASE(the_check_names_every_word_that_it_does_not_know_and_every_day_that_is_none) {
+    const auto at = [&](const QString& statement) { must(sql::change(book.connection(), statement)); };
+    BOOST_TEST(must(check(book)).unknown.isEmpty());
+    at("UPDATE service SET kind = 'steam bath' WHERE id = 1");
+    at("UPDATE answer SET question = 'favourite_song'");
+    at("UPDATE grade SET zone = 'behind the ear', quality = 'bounce'");
+    CheckReport report = must(check(book));
+    BOOST_TEST(report.sound());  // Kempt keeps them and copes
+    BOOST_TEST(report.unknown.join("|").toStdString() ==
+               "Service 1 holds a kind that is unknown, \"steam bath\".|Answer 1 holds a question that is unknown, "
+               "\"favourite_song\".|Grade 1 holds a zone that is unknown, \"behind the ear\".|Grade 1 holds a quality "
+               "that is unknown, \"bounce\".");
+    at("UPDATE service SET sections = '[\"left ear\"]', done_on = '2025-13-41' WHERE id = 1");
+    at("UPDATE client_profile SET history_told_on = '2025-02-30'");
+    at("UPDATE daily_life SET told_on = '20XX-01-01'");
+    report = must(check(book));
+    BOOST_TEST(!report.sound());
+    for (const char* said : {"Service 1 holds a day that is none, \"2025-13-41\".",
+                             "Service 1 holds a head section that is none, \"left ear\".",
+                             "The profile of client 1 holds a day that is none, \"2025-02-30\".",
+                             "Daily life 1 holds a day that is none, \"20XX-01-01\"."})
+        BOOST_TEST(report.problems.contains(QLatin1String(said)), said);
+    BOOST_TEST(report.problems.size() == 4);
 }
 
 BOOST_AUTO_TEST_CASE(a_section_that_nobody_knows_is_damage_and_never_left_out_in_silence) {

@@ -45,7 +45,7 @@ BOOST_AUTO_TEST_CASE(from_photos_to_report_by_commands_alone) {
     (void)kempt.json(
         {"service", "add", "b.kempt", "--client", "1", "--date", "2026-02-01", "--kind", "protein treatment"});
     (void)kempt.json(words("target add b.kempt --client 1 --view left-temple --reading edge_coverage --value 80"));
-    (void)kempt.json(words("grade add b.kempt --visit 1 --zone temple --quality edges --value 1"));
+    (void)kempt.json(words("grade add b.kempt --visit 1 --zone Left-temple --quality edges --value 1"));
     const QJsonObject progress = kempt.json(words("progress b.kempt --client 1"));
     bool coverage = false;
     for (const QJsonValue& value : progress["series"].toArray()) {

@@ -10,11 +10,15 @@
 #include "book/reading_store.h"
 #include "book/service_store.h"
 #include "care/facts.h"
+#include "care/history.h"
 #include "core/version.h"
 #include "domain/words.h"
 #include "work/care_freshness.h"
 #include "work/care_parts.h"
 #include "work/keep_care.h"
+#include "work/keep_records.h"
+#include "work/plan_care.h"
+#include "work/plan_words.h"
 
 using namespace kempt;
 using tests::TemporaryBook;
@@ -29,7 +33,7 @@ struct Client1 : TemporaryBook {
     }
     Service add(Service service) {
         service.client = client.id;
-        return required(work::add_service(*book, service));
+        return required(work::add_service(*book, service, today));
     }
     Service add(const char* kind, QDate date) {
         Service service;
@@ -126,7 +130,9 @@ BOOST_AUTO_TEST_CASE(an_old_good_grade_of_a_part_gives_way_to_a_newer_one_of_the
     BOOST_TEST((in.graded("elasticity", "ends") == 0));
     BOOST_TEST((in.graded("elasticity", "roots") == 0));
     // A place that nobody knows may be anywhere.
-    in.grade(later, "tips", "breakage", 1);
+    // Straight into the store, as an earlier Kempt took it.
+    TemporaryBook::required(
+        store::add_grade(*in.book, {0, later.id, QStringLiteral("tips"), QStringLiteral("breakage"), 1, 1}));
     BOOST_TEST((in.graded("breakage", "") == 1));
 }
 
@@ -237,8 +243,13 @@ BOOST_AUTO_TEST_CASE(the_record_is_complete_as_far_as_she_knows_it_and_no_servic
     ClientProfile profile;
     profile.client = in.client.id;
     profile.history_from = QDate(2020, 1, 1);
+    profile.history_told_on = today.addDays(-work::history_days);
     TemporaryBook::required(work::set_profile(*in.book, profile));
     BOOST_TEST((in.state().history.complete_since == work::care_day(QDate(2020, 1, 1))));
+    // It counts from the day on which it was told, until she may have been elsewhere.
+    BOOST_TEST(!in.state(today.addDays(1)).history.complete_since.has_value());
+    BOOST_TEST(in.state(*profile.history_told_on).history.complete_since.has_value());
+    BOOST_TEST(!in.state(profile.history_told_on->addDays(-1)).history.complete_since.has_value());
     profile.whole_history = true;
     TemporaryBook::required(work::set_profile(*in.book, profile));
     BOOST_TEST((in.state().history.complete_since == care::whole_life));
@@ -246,6 +257,134 @@ BOOST_AUTO_TEST_CASE(the_record_is_complete_as_far_as_she_knows_it_and_no_servic
     TemporaryBook::required(
         store::add_service(*in.book, {0, in.client.id, {}, QDate(2024, 5, 1), QStringLiteral("something new"), {}}));
     BOOST_TEST((in.state().history.complete_since == work::care_day(QDate(2024, 5, 2))));
+    // An earlier Kempt did not keep the day: asked again.
+    profile.history_told_on.reset();
+    TemporaryBook::required(work::set_profile(*in.book, profile));
+    BOOST_TEST(!in.state().history.complete_since.has_value());
+    TemporaryBook::required(work::set_profile(*in.book, profile));
+    profile.history_told_on = today;
+    profile.whole_history = false;
+    profile.history_from.reset();
+    BOOST_TEST(work::set_profile(*in.book, profile).error().code == "day-missing");
+}
+
+// What was told too long ago is no silent no: what would be known while it counts is asked.
+BOOST_AUTO_TEST_CASE(a_stop_that_hangs_on_the_record_is_asked_for_again_when_that_was_told_too_long_ago) {
+    Client1 in;
+    ClientProfile profile;
+    profile.client = in.client.id;
+    profile.whole_history = true;
+    profile.history_told_on = today;
+    TemporaryBook::required(work::set_profile(*in.book, profile, today));
+    work::PlanOptions options;
+    options.client = in.client.id;
+    options.request.services.resize(1);
+    options.request.services[0].service.kind = care::Kind::hydroxide;
+    const auto asks = [&](QDate day) {
+        options.today = day;
+        const work::CarePlan plan = TemporaryBook::required(work::plan_care(*in.book, options));
+        const auto& all = plan.advice.findings;
+        const bool asked = std::any_of(all.begin(), all.end(), [](const care::Finding& finding) {
+            return finding.rule == "hydroxide-on-thioglycolate" && finding.sort == care::FindingSort::check_first;
+        });
+        BOOST_TEST(asked == plan.history_told_on.has_value());
+        BOOST_TEST(asked == !work::history_sentence(plan).isEmpty());
+        return asked;
+    };
+    BOOST_TEST(!asks(today));
+    BOOST_TEST(!asks(today.addDays(work::history_days)));
+    BOOST_TEST(asks(today.addDays(work::history_days + 1)));
+}
+
+// Planned and done are one record.
+BOOST_AUTO_TEST_CASE(a_planned_service_changes_nothing_until_it_is_done_and_is_asked_for_after_its_day) {
+    Client1 in;
+    Service cut;
+    cut.kind = QStringLiteral("cut");
+    cut.date = today.addDays(3);
+    cut.to_mm = 120;
+    cut = in.add(cut);  // written ahead
+    BOOST_TEST(!cut.done);
+    Service dye;
+    dye.kind = QStringLiteral("permanent colour");
+    dye.date = today;
+    dye.done = false;  // for today, still to be done
+    dye.patch_test_on = today.addDays(-3);
+    dye = in.add(dye);
+    BOOST_TEST(in.state().history.services.empty());
+    BOOST_TEST(!in.state().length_mm.has_value());
+
+    // On its day the dye takes its patch test along; it does not speak against itself as if it were done.
+    work::PlanOptions options;
+    options.client = in.client.id;
+    options.today = today;
+    options.request.services.resize(1);
+    options.request.services[0].service.kind = care::Kind::permanent;
+    work::PlanRequest request = TemporaryBook::required(work::completed(*in.book, options));
+    BOOST_TEST((request.services[0].service.patch_tested == true && request.dye_day == today));
+    BOOST_TEST(request.unanswered.isEmpty());
+
+    // Later both are asked for; until then they were perhaps done, and the hair is as long as it was.
+    const QDate later = today.addDays(10);
+    care::ClientState state = in.state(later);
+    BOOST_REQUIRE(state.history.services.size() == 2);
+    for (const care::PastService& one : state.history.services) BOOST_TEST(one.unsure);
+    BOOST_TEST(!state.length_mm.has_value());
+    BOOST_TEST((care::has_been_through(state, *care::find_family("permanent"), {50, 100}) == care::Truth::unknown));
+    options.today = later;
+    request = TemporaryBook::required(work::completed(*in.book, options));
+    BOOST_REQUIRE(request.unanswered.size() == 2);
+    BOOST_TEST((request.unanswered[0].id == dye.id && request.unanswered[1].id == cut.id));
+    BOOST_TEST(TemporaryBook::required(work::unanswered_services(*in.book, in.client.id, later)).size() == 2);
+    const work::CarePlan plan = TemporaryBook::required(work::plan_care(*in.book, options));
+    BOOST_TEST(plan.unanswered.size() == 2);
+    BOOST_TEST(work::lines_of(plan).front().startsWith(QStringLiteral("Was it done? permanent colour")));
+
+    // One word each, and they count.
+    TemporaryBook::required(work::mark_done(*in.book, dye.id, {}, later));
+    cut = TemporaryBook::required(work::mark_done(*in.book, cut.id, today.addDays(4), later));
+    BOOST_TEST((cut.done && cut.date == today.addDays(4)));
+    state = in.state(later);
+    BOOST_TEST(state.length_mm.has_value());
+    BOOST_TEST((care::has_been_through(state, *care::find_family("permanent"), {50, 100}) == care::Truth::yes));
+    BOOST_TEST(TemporaryBook::required(work::unanswered_services(*in.book, in.client.id, later)).isEmpty());
+    cut.date = later.addDays(1);
+    BOOST_TEST(work::change_service(*in.book, cut, later).error().code == "day-to-come");
+    BOOST_TEST(work::mark_done(*in.book, cut.id, later.addDays(1), later).error().code == "day-to-come");
+    // What was planned for a day to come was done today.
+    Service ahead;
+    ahead.kind = QStringLiteral("gloss");
+    ahead.date = later.addDays(9);
+    ahead.client = in.client.id;
+    ahead = TemporaryBook::required(work::add_service(*in.book, ahead, later));
+    BOOST_TEST((TemporaryBook::required(work::mark_done(*in.book, ahead.id, {}, later)).date == later));
+}
+
+// A grade that stops is not lifted by a service that was perhaps done since; a good one is asked for again.
+BOOST_AUTO_TEST_CASE(a_grade_that_stops_outlives_a_service_that_was_perhaps_done) {
+    Client1 in;
+    const Visit before = in.add_visit(today.addDays(-20));
+    in.grade(before, "ends", "elasticity", 1);
+    in.grade(before, "ends", "porosity", 4);
+    Service planned;
+    planned.kind = QStringLiteral("lightening");
+    planned.date = today.addDays(-10);
+    planned.done = false;
+    planned = in.add(planned);
+    BOOST_TEST((in.graded("elasticity", "ends") == 1));
+    BOOST_TEST(!in.graded("porosity", "ends").has_value());
+    TemporaryBook::required(work::mark_done(*in.book, planned.id, {}, today));
+    BOOST_TEST(!in.graded("elasticity", "ends").has_value());
+}
+
+BOOST_AUTO_TEST_CASE(a_place_that_the_rules_do_not_know_is_refused_with_the_list) {
+    Client1 in;
+    const auto refused = work::add_grade(
+        *in.book, {0, in.add_visit(today).id, QStringLiteral("behind the ear"), QStringLiteral("edges"), 1, 1});
+    BOOST_REQUIRE(!refused);
+    BOOST_TEST(refused.error().code == "unknown-zone");
+    BOOST_TEST(refused.error().remedy.find("left temple, right temple, crown, nape, roots, mid-shaft, ends") !=
+               std::string::npos);
 }
 
 BOOST_AUTO_TEST_CASE(age_is_counted_from_the_birthday_or_from_the_day_on_which_she_told_it) {
@@ -343,6 +482,43 @@ BOOST_AUTO_TEST_CASE(a_reaction_in_the_record_speaks_even_when_she_says_no) {
     BOOST_TEST((in.state().answers.straightener_burn == true));
     TemporaryBook::required(work::erase_service(*in.book, colour.id));
     BOOST_TEST((in.state().answers.dye_reaction == false));
+}
+
+BOOST_AUTO_TEST_CASE(a_reaction_to_a_treatment_or_a_smoothing_speaks_against_the_next_one) {
+    for (const char* kind :
+         {"bond-building treatment", "protein treatment", "moisture treatment", "smoothing treatment"}) {
+        Client1 in;
+        BOOST_TEST(!in.state().answers.treatment_reaction.has_value());
+        Service service;
+        service.date = QDate(2024, 1, 1);
+        service.kind = QString::fromUtf8(kind);
+        service.reaction = true;
+        in.add(service);
+        BOOST_TEST((in.state().answers.treatment_reaction == true), kind);
+        work::PlanOptions options;
+        options.client = in.client.id;
+        options.today = today;
+        options.request.services.resize(1);
+        options.request.services[0].service.kind = care::Kind::protein;
+        const work::CarePlan plan = TemporaryBook::required(work::plan_care(*in.book, options));
+        const auto& all = plan.advice.findings;
+        BOOST_TEST(std::any_of(all.begin(), all.end(), [](const care::Finding& finding) {
+            return finding.rule == "treatment-reaction-before" && finding.sort == care::FindingSort::speaks_against;
+        }));
+    }
+}
+
+// The test was put on before the dye, which is only planned yet.
+BOOST_AUTO_TEST_CASE(a_patch_test_that_failed_counts_before_the_dye_was_done) {
+    Client1 in;
+    Service service;
+    service.date = today.addDays(2);
+    service.kind = QStringLiteral("permanent colour");
+    service.patch_test = QStringLiteral("failed");
+    service.patch_test_on = today;
+    in.add(service);
+    BOOST_TEST((in.state().answers.dye_reaction == true));
+    BOOST_TEST(!in.state(today.addDays(-1)).answers.dye_reaction.has_value());
 }
 
 BOOST_AUTO_TEST_CASE(a_patch_test_that_failed_is_a_reaction_to_the_dye) {

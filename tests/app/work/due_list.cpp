@@ -72,6 +72,7 @@ struct DueBook : TemporaryBook {
             profile.client = client.id;
             profile.hair_group = dice.chance(0.5) ? QStringLiteral("african") : QString();
             profile.whole_history = dice.chance(0.3);
+            if (profile.whole_history && dice.chance(0.8)) profile.history_told_on = some_day(-14);
             if (dice.chance(0.5)) {
                 profile.length_mm = dice.uniform(50, 500);
                 profile.length_on = some_day(-300);
@@ -112,7 +113,8 @@ struct DueBook : TemporaryBook {
             }
             if (service.date > today && dice.chance(0.5))
                 service.patch_test_on = service.date.addDays(-dice.whole(0, 12));
-            required(work::add_service(*book, service));
+            if (dice.chance(0.1)) service.done = false;
+            required(work::add_service(*book, service, today));
         }
     }
 };
@@ -174,6 +176,7 @@ BOOST_AUTO_TEST_CASE(the_list_says_of_each_client_what_her_own_plan_says) {
     BOOST_TEST(list.clients == 151);
     BOOST_TEST(list.long_overdue == 0);
     int dates = 0, own_rates = 0, skipped = 0;
+    std::size_t unanswered = 0;
     const auto rows = DueBook::required(work::list_clients(*in.book));
     for (const work::ClientRow& row : rows) {
         const Id id = row.client.id;
@@ -182,6 +185,10 @@ BOOST_AUTO_TEST_CASE(the_list_says_of_each_client_what_her_own_plan_says) {
         const auto request = DueBook::required(work::completed(*in.book, work::PlanOptions{id, today, {}}));
         const auto plan = work::plan_care(state, request);
         BOOST_REQUIRE_MESSAGE(plan.ok(), (plan ? "" : plan.error().sentence()));
+        for (const Service& open : plan->unanswered)
+            BOOST_TEST(std::any_of(list.unanswered.begin(), list.unanswered.end(),
+                                   [&](const work::UnansweredLine& line) { return line.service == open; }));
+        unanswered += static_cast<std::size_t>(plan->unanswered.size());
         std::vector<care::DateRange> listed;
         for (const work::DueLine& line : list.lines)
             if (line.client == id) listed.push_back(line.range);
@@ -198,6 +205,7 @@ BOOST_AUTO_TEST_CASE(the_list_says_of_each_client_what_her_own_plan_says) {
         if (listed.size() > plan->dates.size()) BOOST_ERROR(row.client.name.toStdString() << ": more than her plan");
     }
     BOOST_TEST_MESSAGE(dates << " dates, " << own_rates << " own rates, " << skipped << " patch tests made");
+    BOOST_TEST((unanswered > 10 && unanswered == list.unanswered.size()));
     BOOST_TEST(dates > 200);
     BOOST_TEST(own_rates > 5);
     BOOST_TEST(skipped > 2);

@@ -3,6 +3,7 @@
 
 #include "app/work/temporary_book.h"
 #include "domain/words.h"
+#include "work/care_freshness.h"
 #include "work/care_state.h"
 #include "work/keep_care.h"
 #include "work/scenario.h"
@@ -71,7 +72,13 @@ BOOST_AUTO_TEST_CASE(every_client_of_the_demo_has_a_record_that_the_book_and_the
         BOOST_TEST(care::checked(state, {}).ok(), name);
         BOOST_TEST(state.history.services.size() == std::size_t(from.services.size()), name);
         BOOST_TEST((state.age_years && state.length_mm && state.texture && state.daily.heat), name);
-        BOOST_TEST(state.history.complete_since.has_value(), name);
+        // Told at the consultation; after a week it is asked again.
+        const QDate told = from.profile->history_told_on.value_or(QDate());
+        BOOST_REQUIRE_MESSAGE(told.isValid(), name);
+        BOOST_TEST(TemporaryBook::required(work::care_state(*in.book, client, told)).history.complete_since.has_value(),
+                   name);
+        BOOST_TEST(state.history.complete_since.has_value() == (told.daysTo(scenario.today) <= work::history_days),
+                   name);
     }
 }
 
