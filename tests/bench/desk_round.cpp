@@ -18,7 +18,7 @@ int main(int argc, char** argv) {
     kempt::desk::look().apply({});
     const int runs = argc > 2 ? std::atoi(argv[2]) : 5;
     std::vector<double> seconds;
-    int actions = 0;
+    int actions = 0, stall_ms = 0;
     for (int i = 0; i < runs; ++i) {
         kempt::test::ReturningClient round(QString::fromLocal8Bit(argv[1]));
         round.run();
@@ -28,8 +28,9 @@ int main(int argc, char** argv) {
         }
         seconds.push_back(round.seconds);
         actions = round.actions;
+        stall_ms = std::max(stall_ms, round.longest_stall_ms);
     }
-    std::printf("round_s,%.1f\nround_slowest_s,%.1f\nround_actions,%d\nround_runs,%d\n", bench::median(seconds),
-                *std::max_element(seconds.begin(), seconds.end()), actions, runs);
+    std::printf("round_s,%.1f\nround_slowest_s,%.1f\nround_actions,%d\nround_stall_ms,%d\nround_runs,%d\n",
+                bench::median(seconds), *std::max_element(seconds.begin(), seconds.end()), actions, stall_ms, runs);
     return 0;
 }

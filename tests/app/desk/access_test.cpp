@@ -1,13 +1,16 @@
 // Every control of every page has a name and is reached with the Tab key; every label can be read.
 #include <QAccessible>
 #include <QButtonGroup>
+#include <QFile>
 #include <QLabel>
 #include <QRadioButton>
 #include <QSet>
 #include <boost/test/unit_test.hpp>
 
+#include "desk/inbox/inbox.h"
 #include "desk/look/look.h"
 #include "desk/photo/photo_page.h"
+#include "desk/session/session.h"
 #include "desk/settings/settings_dialog.h"
 #include "desk/window/book_view.h"
 #include "desk/window/page.h"
@@ -130,6 +133,15 @@ struct EveryPage : test::Desk {
             return work::set_grade(b, {0, book.first_visit, "crown", "scalp", 3, 1});
         });
         (void)test::read<Done>(book.path, [&](Book& b) { return work::keep_plan_draft(b, book.client, draft); });
+        // New photos of somebody and of nobody, one that cannot be read, one that the book has.
+        Inbox& inbox = Inbox::of(*window->session());
+        QFile broken(book.folder.filePath("broken.jpg"));
+        BOOST_REQUIRE(broken.open(QIODevice::WriteOnly));
+        broken.write("no picture");
+        broken.close();
+        inbox.bring({book.picture_file(90)}, {Where::client, book.client});
+        inbox.bring({book.picture_file(91), broken.fileName(), book.picture_file(0)}, {});
+        BOOST_REQUIRE(test::wait_until([&] { return inbox.waiting() == 2 && inbox.settled(); }));
     }
     Id lengths = 0, ends = 0, comb_out = 0, service = 0;
 
@@ -146,7 +158,9 @@ struct EveryPage : test::Desk {
                 {"plan", {Where::plan, book.client}},
                 {"service", {Where::service, book.client, book.first_visit, 0, View::left_temple, 0, 0, service}},
                 {"grades", {Where::grades, book.client, book.first_visit}},
-                {"hair and days", {Where::profile, book.client}}};
+                {"hair and days", {Where::profile, book.client}},
+                {"new photos", {Where::inbox}},
+                {"camera", {Where::camera, book.client, book.first_visit}}};
     }
     void each(const std::function<void(QWidget*, const std::string&)>& check) {
         for (const auto& [name, place] : places()) {

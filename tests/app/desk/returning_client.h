@@ -11,6 +11,8 @@
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
+#include <algorithm>
 #include <functional>
 #include <memory>
 
@@ -51,9 +53,16 @@ class ReturningClient {
         if (!wait([&] { return window.book() != nullptr; }, "the book opens")) return;
         window.book()->go({desk::Where::client, client});
         if (!settle("her page")) return;
-        QElapsedTimer clock;
+        QElapsedTimer clock, since_tick;
+        QTimer tick;  // a watchdog: how long the window did not come round
+        QObject::connect(&tick, &QTimer::timeout, &tick, [&] {
+            longest_stall_ms = std::max(longest_stall_ms, static_cast<int>(since_tick.restart()) - tick.interval());
+        });
+        tick.start(10);
+        since_tick.start();
         clock.start();
         steps();
+        tick.stop();
         seconds = static_cast<double>(clock.elapsed()) / 1000;
         window.book()->put_away([] {});
         (void)settle("the end");
@@ -65,7 +74,7 @@ class ReturningClient {
     Id client = 0, first_visit = 0;
     QStringList dropped;
     QDate day{2026, 4, 14};
-    int actions = 0, views_proposed = 0;
+    int actions = 0, views_proposed = 0, longest_stall_ms = 0;
     double seconds = 0;
     [[nodiscard]] QString trouble() const { return trouble_; }
 

@@ -16,7 +16,8 @@ BOOST_AUTO_TEST_CASE(three_dropped_photos_are_a_visit_with_readings_of_three_vie
     test::ReturningClient round("sample-images");  // tests run in the root of the sources
     round.run();
     BOOST_TEST_REQUIRE(round.trouble().isEmpty(), round.trouble().toStdString());
-    std::cout << "returning client: " << round.actions << " actions, " << round.seconds << " s\n";
+    std::cout << "returning client: " << round.actions << " actions, " << round.seconds << " s, longest stall "
+              << round.longest_stall_ms << " ms\n";
     BOOST_TEST(round.actions < 25);
     BOOST_TEST(round.views_proposed == 3);
     const auto visits =
