@@ -49,7 +49,7 @@ Result<PairSide> drawn_side(Book& book, const CompareOptions& options, const Ope
         side->calibration.mm_from_px = cv::Matx33d::diag({-1, 1, 1}) * side->calibration.mm_from_px;
     }
     if (!options.hide_eyes) return side;
-    auto cover = face_cover(book, options.client, shot.photo.id, open.decoded.photo.pixels, progress);
+    auto cover = face_cover(book, options.client, shot.photo.id, open, progress);
     if (!cover) return cover.error();
     side->hidden = cover->bands;
     faces.append(std::move(cover).value());

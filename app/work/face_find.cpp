@@ -14,7 +14,11 @@ namespace kempt::work {
 namespace {
 
 constexpr int longest_px = 480;  // a face of an eighth of the shorter side still has 30 px and more
-constexpr double smallest_share = 0.125;
+constexpr double smallest_share = 0.125, smallest_turned_share = 0.2;
+// The cascades' square about a grown face is some 150 mm wide; one two and a half times as far off as the hair is left.
+// Close photos of an edge, which are slow to look through for their texture, are done with at once; of 70 photos of
+// the demo, none of which shows a face, four had one "found" without this bound.
+constexpr double smallest_mm = 60;
 constexpr double step = 1.1;           // between sizes; OpenCV's own default
 constexpr int frontal_neighbours = 4;  // OpenCV's own default is 3
 constexpr int profile_neighbours = 6;  // turned and from the side: more places to be wrong in
@@ -72,14 +76,21 @@ cv::Mat turned(const cv::Mat& grey, double degrees, cv::Mat& back) {
     return out;
 }
 
-// Of squares that overlap, the largest stays.
+// Largest first; a square whose band another one covers already is the same face once more. Of others that overlap both
+// stay: on the portraits either the larger or the smaller was the right one, and a band too many is soon removed.
 std::vector<cv::Rect> apart(std::vector<cv::Rect> faces) {
     std::sort(faces.begin(), faces.end(), [](const cv::Rect& a, const cv::Rect& b) { return a.area() > b.area(); });
+    const auto band = [](const cv::Rect& face) {
+        return cv::Rect2d(face.x + band_left * face.width, face.y + band_top * face.height,
+                          (band_right - band_left) * face.width, (band_bottom - band_top) * face.height);
+    };
     std::vector<cv::Rect> kept;
-    for (const cv::Rect& face : faces)
-        if (std::none_of(kept.begin(), kept.end(),
-                         [&](const cv::Rect& k) { return (k & face).area() > face.area() / 3; }))
+    for (const cv::Rect& face : faces) {
+        const cv::Rect2d own = band(face);
+        const cv::Point2d middle(own.x + own.width / 2, own.y + own.height / 2);
+        if (std::none_of(kept.begin(), kept.end(), [&](const cv::Rect& k) { return band(k).contains(middle); }))
             kept.push_back(face);
+    }
     return kept;
 }
 
@@ -88,13 +99,15 @@ struct Look {
     double degrees;
     bool mirrored;
     int neighbours;
+    int least_px;
 };
 
 std::vector<EyeBand> look(const cv::Mat& grey, const Look& how, double scale) {
     cv::Mat back, upright = grey;
     if (how.degrees != 0) upright = turned(grey, how.degrees, back);
     if (how.mirrored) cv::flip(upright, upright, 1);
-    const int least = std::max(20, static_cast<int>(smallest_share * std::min(grey.cols, grey.rows)));
+    const int least = how.least_px;
+    if (least > std::min(grey.cols, grey.rows)) return {};
     std::vector<cv::Rect> faces;
     how.cascade->detectMultiScale(upright, faces, step, how.neighbours, 0, {least, least});
     std::vector<EyeBand> bands;
@@ -122,7 +135,7 @@ std::array<QPointF, 4> EyeBand::corners() const {
     return {middle - along - across, middle + along - across, middle + along + across, middle - along + across};
 }
 
-Result<QVector<EyeBand>> find_eyes(const cv::Mat& rgb, const Progress& progress) {
+Result<QVector<EyeBand>> find_eyes(const cv::Mat& rgb, double px_per_mm, const Progress& progress) {
     return guarded([&]() -> Result<QVector<EyeBand>> {
         QVector<EyeBand> found;
         if (rgb.empty()) return found;
@@ -134,13 +147,16 @@ Result<QVector<EyeBand>> find_eyes(const cv::Mat& rgb, const Progress& progress)
         double scale = 1;
         const cv::Mat grey = small_grey(rgb, scale);
         auto* own = const_cast<Cascades*>(kept);  // detecting changes what the cascade remembers, of this thread only
-        std::vector<Look> looks = {{&own->front, 0, false, frontal_neighbours},
-                                   {&own->other_front, 0, false, frontal_neighbours},
-                                   {&own->front, turn_deg, false, profile_neighbours},
-                                   {&own->front, -turn_deg, false, profile_neighbours}};
+        const double side = std::min(grey.cols, grey.rows), by_scale = smallest_mm * px_per_mm * scale;
+        const int least = static_cast<int>(std::max({20.0, smallest_share * side, by_scale}));
+        const int turned_least = static_cast<int>(std::max({20.0, smallest_turned_share * side, by_scale}));
+        std::vector<Look> looks = {{&own->front, 0, false, frontal_neighbours, least},
+                                   {&own->other_front, 0, false, frontal_neighbours, least},
+                                   {&own->front, turn_deg, false, profile_neighbours, turned_least},
+                                   {&own->front, -turn_deg, false, profile_neighbours, turned_least}};
         for (const double degrees : {0.0, turn_deg, -turn_deg})
             for (const bool mirrored : {false, true})
-                looks.push_back({&own->profile, degrees, mirrored, profile_neighbours});
+                looks.push_back({&own->profile, degrees, mirrored, profile_neighbours, turned_least});
         for (std::size_t i = 0; i < looks.size(); ++i) {
             if (tell(progress, static_cast<double>(i) / static_cast<double>(looks.size()), "looking for eyes") ==
                 Go::stop)

@@ -22,9 +22,11 @@ struct EyeBand {
     bool operator==(const EyeBand&) const = default;
 };
 
-// One band for each face, the largest first. `rgb` is CV_8UC3 or CV_16UC3 of any size. Faces that take less than an
-// eighth of the shorter side are not looked for. Errors: unsupported ("no-cascades": the files are not installed),
-// cancelled.
-[[nodiscard]] Result<QVector<EyeBand>> find_eyes(const cv::Mat& rgb, const Progress& progress = {});
+// One band for each face. `rgb` is CV_8UC3 or CV_16UC3 of any size. Faces that take less than an eighth of the shorter
+// side are not looked for (a fifth, of heads laid aside or seen from the side), nor, where the scale of the hair's
+// plane is known, faces smaller than 60 mm in it: a head is two to three times as wide. px_per_mm 0: not known. Errors:
+// unsupported ("no-cascades": the files are not installed), cancelled.
+[[nodiscard]] Result<QVector<EyeBand>> find_eyes(const cv::Mat& rgb, double px_per_mm = 0,
+                                                 const Progress& progress = {});
 
 }  // namespace kempt::work

@@ -96,7 +96,7 @@ Status forget_lost_faces(Book& book) {
     return Done{};
 }
 
-Result<FaceCover> face_cover(Book& book, Id client, Id photo, const cv::Mat& rgb, const Progress& progress) {
+Result<FaceCover> face_cover(Book& book, Id client, Id photo, const OpenPhoto& open, const Progress& progress) {
     const auto wish = face_wish_of(book, client);
     if (!wish) return wish.error();
     const auto kept = kept_bands(book, photo);
@@ -114,7 +114,8 @@ Result<FaceCover> face_cover(Book& book, Id client, Id photo, const cv::Mat& rgb
         cover.told = QStringLiteral("She agrees that her face is seen.");
         return cover;
     }
-    const auto found = find_eyes(rgb, progress);
+    const bool scaled = open.card.card_found || open.card.sheet_found;
+    const auto found = find_eyes(open.decoded.photo.pixels, scaled ? open.card.px_per_mm : 0, progress);
     if (!found && found.error().kind == ErrorKind::cancelled) return found.error();
     if (found) cover.bands = *found;
     cover.must_look = *wish == FaceWish::hidden;

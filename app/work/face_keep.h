@@ -10,6 +10,7 @@
 #include "domain/records.h"
 #include "work/book_fwd.h"
 #include "work/face_find.h"
+#include "work/measure_photo.h"
 
 namespace kempt::work {
 
@@ -39,8 +40,8 @@ struct FaceCover {
     bool must_look = false;  // she does not want her face seen, and nobody has looked
     QString told;            // one sentence
 };
-// `rgb` are the photo's pixels. Errors: not_found, cancelled.
-[[nodiscard]] Result<FaceCover> face_cover(Book& book, Id client, Id photo, const cv::Mat& rgb,
+// Errors: not_found, cancelled.
+[[nodiscard]] Result<FaceCover> face_cover(Book& book, Id client, Id photo, const OpenPhoto& open,
                                            const Progress& progress = {});
 // The refusal of pictures with a photo that must be looked at first: code "look-at-face".
 [[nodiscard]] Error look_first();

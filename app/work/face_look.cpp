@@ -28,7 +28,7 @@ Result<FaceLook> look_at_face(Book& book, Id client, Id photo, const Progress& p
         FaceLook look;
         look.view = record->view;
         look.date = visit->date;
-        auto cover = face_cover(book, client, photo, pixels, part_of(progress, 0.6, 0.9));
+        auto cover = face_cover(book, client, photo, **open, part_of(progress, 0.6, 0.9));
         if (!cover) return cover.error();
         look.cover = std::move(cover).value();
         look.picture_px = std::min(1.0, longest_px / std::max(pixels.cols, pixels.rows));

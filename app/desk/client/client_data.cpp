@@ -23,13 +23,19 @@ const work::PhotoRow* better_of(const work::PhotoRow* a, const work::PhotoRow* b
     return a->photo.shot <= b->photo.shot ? a : b;
 }
 
-Result<ClientData> client_data(Book& book, Id id, const Progress& progress) {
+Result<ClientData> client_data(Book& book, Id id, qsizetype most_visits, const Progress& progress) {
     ClientData data;
     auto client = work::client_of(book, id);
     if (!client.ok()) return client.error();
     data.client = client.value();
+    auto face = work::face_wish_of(book, id);
+    if (!face.ok()) return face.error();
+    data.face = face.value();
     auto visits = work::list_visits(book, id);
     if (!visits.ok()) return visits.error();
+    data.all_visits = visits->size();
+    std::reverse(visits->begin(), visits->end());
+    visits->resize(std::min(most_visits, visits->size()));
     auto services = work::list_services(book, id);
     if (!services.ok()) return services.error();
     data.services = services.value();
@@ -46,7 +52,6 @@ Result<ClientData> client_data(Book& book, Id id, const Progress& progress) {
         for (const auto& [view, row] : best) on_page.best.append(*row);
         data.visits.append(on_page);
     }
-    std::reverse(data.visits.begin(), data.visits.end());
     return data;
 }
 

@@ -1,9 +1,11 @@
 #include "desk/client/client_form.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <algorithm>
 
 #include "desk/look/look.h"
 #include "desk/widgets/parts.h"
@@ -38,6 +40,19 @@ ClientForm::ClientForm(const Client& client, const QDate& today, QWidget* parent
                                ? tr("Agreed on %1. Untick when she takes it back.").arg(date_words(*client.consent_on))
                                : tr("Without it, reports and saved pictures leave her photos out."),
                            "caption"));
+    face_box_ = new QWidget;
+    auto* face = column_in(face_box_, 0, 1);
+    auto* face_label = text(tr("Her face in pictures that leave"), "caption");
+    face_ = new QComboBox;
+    face_->setAccessibleName(face_label->text());
+    face_->addItem(tr("not asked: found eyes are hidden"), static_cast<int>(work::FaceWish::not_asked));
+    face_->addItem(tr("hidden: every photo is looked at first"), static_cast<int>(work::FaceWish::hidden));
+    face_->addItem(tr("may be seen"), static_cast<int>(work::FaceWish::shown));
+    face_label->setBuddy(face_);
+    face->addWidget(face_label);
+    face->addWidget(face_);
+    face_box_->setVisible(!fresh);
+    column->addWidget(face_box_);
     auto* row = new QHBoxLayout;
     auto* cancel = button(tr("Leave it"));
     done_ = button(fresh ? tr("Add client") : tr("Keep"), "primary");
@@ -53,6 +68,14 @@ ClientForm::ClientForm(const Client& client, const QDate& today, QWidget* parent
     connect(name_, &QLineEdit::textChanged, this, [this] { done_->setEnabled(!name_->text().trimmed().isEmpty()); });
     done_->setEnabled(!name_->text().trimmed().isEmpty());
     name_->setFocus();
+}
+
+void ClientForm::set_face_wish(work::FaceWish wish) {
+    face_->setCurrentIndex(std::max(0, face_->findData(static_cast<int>(wish))));
+}
+
+work::FaceWish ClientForm::face_wish() const {
+    return static_cast<work::FaceWish>(face_->currentData().toInt());
 }
 
 void ClientForm::give() {

@@ -4,10 +4,12 @@
 #include <QDialog>
 
 #include "domain/records.h"
+#include "work/face_keep.h"
 
 class QLineEdit;
 class QPlainTextEdit;
 class QCheckBox;
+class QComboBox;
 class QPushButton;
 
 namespace kempt::desk {
@@ -19,6 +21,9 @@ class ClientForm : public QDialog {
     ClientForm(const Client& client, const QDate& today, QWidget* parent = nullptr);
     [[nodiscard]] QLineEdit* name() const { return name_; }
     [[nodiscard]] QCheckBox* consent() const { return consent_; }
+    // Of her face in pictures that leave; asked of a client who is in the book already.
+    void set_face_wish(work::FaceWish wish);
+    [[nodiscard]] work::FaceWish face_wish() const;
 
   signals:
     void ready(const kempt::Client& client);
@@ -30,6 +35,8 @@ class ClientForm : public QDialog {
     QLineEdit* name_;
     QPlainTextEdit* note_;
     QCheckBox* consent_;
+    QComboBox* face_;
+    QWidget* face_box_;
     QPushButton* done_;
 };
 

@@ -11,9 +11,11 @@
 #include "desk/client/progress_panel.h"
 #include "desk/client/services_panel.h"
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/confirm.h"
 #include "desk/widgets/flow_layout.h"
+#include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
 #include "desk/widgets/photo_tile.h"
 #include "domain/clock.h"
@@ -21,6 +23,10 @@
 
 namespace kempt::desk {
 namespace {
+
+constexpr int two_columns_from = 840;  // px at 100 %
+constexpr qsizetype first_visits = 4;  // about as high as the progress beside them
+constexpr qsizetype more_visits_step = 12;
 
 QString hair_words(const HairState& hair) {
     QStringList words{hair.wet ? QObject::tr("wet") : QObject::tr("dry")};
@@ -56,21 +62,25 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
     page->addWidget(below_);
     page->addWidget(note_);
     page->addLayout(acts);
-    auto* columns = new Columns(measures().px(840));
-    columns->set_shares(5, 6);
-    columns->left()->addWidget(text(tr("Visits"), "heading"));
+    columns_ = new Columns(measures().px(two_columns_from));
+    columns_->set_shares(5, 6);
+    columns_->left()->addWidget(text(tr("Visits"), "heading"));
     visits_ = new QVBoxLayout;
     visits_->setSpacing(measures().gap(3));
-    columns->left()->addLayout(visits_);
-    columns->left()->addStretch();
+    columns_->left()->addLayout(visits_);
+    more_visits_ = button({}, "quiet");
+    columns_->left()->addWidget(more_visits_, 0, Qt::AlignLeft);
+    columns_->left()->addStretch();
     progress_ = new ProgressPanel(session_);
     services_ = new ServicesPanel(session_);
-    columns->right()->addWidget(progress_);
-    columns->right()->addWidget(services_);
-    columns->right()->addStretch();
-    page->addWidget(columns);
+    columns_->right()->addWidget(progress_);
+    columns_->right()->addWidget(services_);
+    columns_->right()->addStretch();
+    page->addWidget(columns_);
     page->addStretch();
 
+    connect(more_visits_, &QPushButton::clicked, this, &ClientPage::show_more);
+    connect(progress_, &ProgressPanel::shown_anew, this, &ClientPage::balance, Qt::QueuedConnection);
     connect(visit, &QPushButton::clicked, this, &ClientPage::add_visit);
     connect(compare, &QPushButton::clicked, this, [this] {
         emit go({Where::compare, client_id_, 0, 0, progress_->chosen_view()});
@@ -92,7 +102,10 @@ bool ClientPage::settled() const {
 }
 
 void ClientPage::show_place(const Place& place) {
-    if (client_id_ != place.client) to_top();
+    if (client_id_ != place.client) {
+        to_top();
+        most_visits_ = first_visits;
+    }
     client_id_ = place.client;
     load();
     progress_->show_client(client_id_);
@@ -102,7 +115,9 @@ void ClientPage::load() {
     settled_ = false;
     session_.ask(
         session_.records(), tr("Reading the client"), this,
-        [id = client_id_](Book& book, const Progress& progress) { return client_data(book, id, progress); },
+        [id = client_id_, most = most_visits_](Book& book, const Progress& progress) {
+            return client_data(book, id, most, progress);
+        },
         [this](const ClientData& read) {
             settled_ = true;
             if (read.client.id == client_id_) take(read);
@@ -112,20 +127,55 @@ void ClientPage::load() {
 
 void ClientPage::take(const ClientData& read) {
     client_ = read.client;
+    face_ = read.face;
     name_->setText(client_.name);
     QStringList words;
     if (client_.since.isValid()) words.append(tr("since %1").arg(date_words(client_.since)));
-    words.append(counted(read.visits.size(), tr("visit"), tr("visits")));
+    words.append(counted(read.all_visits, tr("visit"), tr("visits")));
     words.append(client_.photo_consent ? tr("photos may leave the book") : tr("photos stay in the book"));
     below_->setText(beginning(words.join(QStringLiteral("  ·  "))));
     note_->setText(client_.note);
     note_->setVisible(!client_.note.isEmpty());
     empty_layout(visits_);
     for (const VisitOnPage& visit : read.visits) visits_->addWidget(visit_card(visit));
+    const qsizetype hidden = read.all_visits - read.visits.size();
+    more_visits_->setVisible(hidden > 0);
+    more_visits_->setText(tr("Earlier visits (%1 more)").arg(hidden));
+    more_visits_->setAccessibleName(more_visits_->text());
     if (read.visits.isEmpty())
         visits_->addWidget(text(tr("No visit yet. “New visit” opens one for today, ready for photos."), "soft"));
     services_->show_services(client_id_, 0, Clock().today(), read.services);
     emit trail_changed({{client_.name, {Where::client, client_id_}}});
+    QMetaObject::invokeMethod(this, &ClientPage::balance, Qt::QueuedConnection);
+}
+
+void ClientPage::show_more() {
+    most_visits_ += more_visits_step;
+    load();
+}
+
+// Visits on the left and progress on the right are seldom of one height; the services are set below the shorter one, so
+// that no column ends halfway down the page.
+void ClientPage::balance() {
+    const bool beside = columns_->width() >= measures().px(two_columns_from);
+    const auto height = [](QWidget* widget) {
+        const int width = widget->width();
+        return widget->hasHeightForWidth() ? widget->heightForWidth(width) : widget->sizeHint().height();
+    };
+    int visits = more_visits_->isHidden() ? 0 : more_visits_->height();
+    for (int i = 0; i < visits_->count(); ++i)
+        if (QWidget* card = visits_->itemAt(i)->widget()) visits += height(card) + visits_->spacing();
+    const bool left = beside && visits < height(progress_);
+    QBoxLayout* wanted = left ? columns_->left() : columns_->right();
+    if (wanted->indexOf(services_) >= 0) return;
+    (left ? columns_->right() : columns_->left())->removeWidget(services_);
+    wanted->insertWidget(wanted->count() - 1, services_);  // before the stretch
+    tidy_focus_order_later(columns_);
+}
+
+void ClientPage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    QMetaObject::invokeMethod(this, &ClientPage::balance, Qt::QueuedConnection);
 }
 
 QWidget* ClientPage::visit_card(const VisitOnPage& visit) {
@@ -152,11 +202,11 @@ QWidget* ClientPage::visit_card(const VisitOnPage& visit) {
             });
             const QString reading =
                 cover != row.readings.end()
-                    ? tr("covered %1").arg(plain_value(cover->value, (cover->high - cover->low) / 2, cover->unit))
+                    ? tr("covered %1").arg(in_figures(plain_value(cover->value, (cover->high - cover->low) / 2, cover->unit)))
                     : QString();
             const auto stand =
                 row.photo.quality_level == "refused" ? PhotoTile::Stand::refused : PhotoTile::Stand::none;
-            auto* tile = new PhotoTile(row.photo.thumbnail, beginning(word_of(row.photo.view)), reading, stand);
+            auto* tile = new PhotoTile(row.photo.thumbnail, beginning(said(word_of(row.photo.view))), reading, stand);
             tile->set_picture_size({116, 80});
             const Place photo{Where::photo, client_id_, visit.visit.id, row.photo.id, row.photo.view};
             connect(tile, &PhotoTile::clicked, this, [this, photo] { emit go(photo); });
@@ -182,9 +232,13 @@ void ClientPage::add_visit() {
 
 void ClientPage::edit() {
     auto* form = new ClientForm(client_, Clock().today(), this);
-    connect(form, &ClientForm::ready, this, [this](const Client& client) {
+    form->set_face_wish(face_);
+    connect(form, &ClientForm::ready, this, [this, form](const Client& client) {
         session_.keep(tr("Keeping the client"), this, client.id, 0,
-                      [client](Book& book, const Progress&) { return work::change_client(book, client); });
+                      [client, wish = form->face_wish()](Book& book, const Progress&) -> Status {
+                          if (const Status kept = work::change_client(book, client); !kept.ok()) return kept;
+                          return work::keep_face_wish(book, client.id, wish);
+                      });
     });
     form->open();
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "desk/window/page.h"
+#include "work/face_keep.h"
 
 class QLabel;
 class QBoxLayout;
@@ -13,6 +14,7 @@ struct ClientData;
 struct VisitOnPage;
 class ProgressPanel;
 class ServicesPanel;
+class Columns;
 
 class ClientPage : public Page {
     Q_OBJECT
@@ -21,12 +23,18 @@ class ClientPage : public Page {
     void show_place(const Place& place) override;
     [[nodiscard]] bool settled() const override;
     [[nodiscard]] ProgressPanel* progress() const { return progress_; }
+    [[nodiscard]] QPushButton* more_visits() const { return more_visits_; }
     // A visit today, opened at once.
     void add_visit();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void load();
     void take(const ClientData& data);
+    void show_more();
+    void balance();  // the services go into the shorter column
     QWidget* visit_card(const VisitOnPage& visit);
     void edit();
     void ask_to_erase();
@@ -35,7 +43,11 @@ class ClientPage : public Page {
     Client client_;
     bool settled_ = true;
     QLabel *name_, *below_, *note_;
+    work::FaceWish face_ = work::FaceWish::not_asked;
+    qsizetype most_visits_ = 0;
+    Columns* columns_;
     QBoxLayout* visits_;
+    QPushButton* more_visits_;
     ProgressPanel* progress_;
     ServicesPanel* services_;
 };

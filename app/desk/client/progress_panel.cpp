@@ -8,6 +8,8 @@
 #include <cmath>
 
 #include "desk/look/look.h"
+#include "desk/settings/target_defaults.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/chart_view.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/fringe_bar.h"
@@ -124,6 +126,7 @@ void ProgressPanel::take(std::shared_ptr<const work::ClientProgress> progress) {
         empty_->setText(
             tr("Nothing to show yet. Take photos at a visit and draw the edge line on them: from the second visit on, "
                "Kempt says whether the change is real."));
+        emit shown_anew();
         return;
     }
     fill_choices();
@@ -139,7 +142,7 @@ void ProgressPanel::fill_choices() {
     const work::Series* first = &progress_->series.front();
     for (const work::Series& s : progress_->series) {
         if (view_->findData(static_cast<int>(s.view)) < 0)
-            view_->addItem(beginning(word_of(s.view)), static_cast<int>(s.view));
+            view_->addItem(beginning(said(word_of(s.view))), static_cast<int>(s.view));
         if (s.target && !first->target) first = &s;
     }
     const int v = view_->findData(view.isValid() ? view : QVariant(static_cast<int>(first->view)));
@@ -152,7 +155,7 @@ void ProgressPanel::fill_readings(const QString& wanted) {
     const QSignalBlocker block(reading_);
     reading_->clear();
     for (const work::Series& s : progress_->series)
-        if (s.view == chosen_view()) reading_->addItem(beginning(title_of_reading(s.reading)), s.reading);
+        if (s.view == chosen_view()) reading_->addItem(beginning(said(title_of_reading(s.reading))), s.reading);
     reading_->setCurrentIndex(std::max(0, reading_->findData(wanted)));
 }
 
@@ -162,8 +165,8 @@ void ProgressPanel::fill_targets() {
         if (!s.target) continue;
         const QString wanted =
             tr("%1, %2: target %3 %4")
-                .arg(beginning(word_of(s.view)), title_of_reading(s.reading),
-                     plain_value(s.target->target.value * shown_factor(s.unit), 0, QString()), shown_unit(s.unit));
+                .arg(beginning(said(word_of(s.view))), said(title_of_reading(s.reading)),
+                     in_figures(plain_value(s.target->target.value * shown_factor(s.unit), 0, QString())), shown_unit(s.unit));
         auto* box = panel("sunken");
         auto* column = column_in(box, 3, 1);
         auto* line = new QHBoxLayout;
@@ -183,7 +186,7 @@ void ProgressPanel::fill_targets() {
             auto* words = text(tr("%1 since the first visit").arg(beginning(verdict)), "strong");
             if (verdict == "improved" || verdict == "worse")
                 words->setProperty("tone", verdict == "worse" ? "worse" : "better");
-            words->setToolTip(QString::fromStdString(v->judgement.reason));
+            words->setToolTip(said(v->judgement.reason));
             column->addWidget(words);
         }
         if (!s.target->forecast_text.isEmpty()) column->addWidget(text(s.target->forecast_text, "caption"));
@@ -207,7 +210,7 @@ void ProgressPanel::add_verdict(const QString& since, const QString& verdict, co
     const char* tone = verdict == "improved" ? "better" : verdict == "worse" ? "worse" : "plain";
     auto* box = panel(tone);
     auto* column = column_in(box, 3, 0.5);
-    auto* head = text(tr("%1: %2").arg(since, verdict), "lead");
+    auto* head = text(tr("%1: %2").arg(since, said(verdict)), "lead");
     if (QByteArray(tone) != "plain") head->setProperty("tone", QString::fromLatin1(tone));
     column->addWidget(head);
     column->addWidget(text(reason));
@@ -217,7 +220,7 @@ void ProgressPanel::add_verdict(const QString& since, const QString& verdict, co
 void ProgressPanel::show_series() {
     empty_layout(words_);
     const work::Series* s = series();
-    meaning_->setText(meaning_of_reading(reading_->currentData().toString()));
+    meaning_->setText(said(meaning_of_reading(reading_->currentData().toString())));
     for (QWidget* w : std::initializer_list<QWidget*>{target_, set_, clear_}) w->setEnabled(s != nullptr);
     if (s == nullptr) {
         chart_->set_data({});
@@ -226,17 +229,17 @@ void ProgressPanel::show_series() {
     chart_->set_data(work::chart_of(*s, progress_->services, look().length()));
     if (const work::PairVerdict* v = s->first_to_last()) {
         add_verdict(tr("Since the first visit"), work::word_of(v->judgement.verdict),
-                    QString::fromStdString(v->judgement.reason));
+                    said(v->judgement.reason));
         const auto& visits = s->visits;
         if (visits.size() > 2) {
             const work::PairVerdict* last = s->verdict(visits[visits.size() - 2].visit, visits.back().visit);
             if (last != nullptr && last != v)
                 add_verdict(tr("Since the visit before"), work::word_of(last->judgement.verdict),
-                            QString::fromStdString(last->judgement.reason));
+                            said(last->judgement.reason));
         }
     }
     for (const QString& words : {s->trend_text, s->spread_from})
-        if (!words.isEmpty()) words_->addWidget(text(words, "caption"));
+        if (!words.isEmpty()) words_->addWidget(text(said(words), "caption"));
     const double k = shown_factor(s->unit);
     const QSignalBlocker block(target_);
     target_->setSuffix(QLatin1Char(' ') + shown_unit(s->unit));
@@ -244,11 +247,13 @@ void ProgressPanel::show_series() {
     target_->setRange(0, s->unit == "%" ? 100 : 1000);
     const auto& visits = s->visits;
     target_->setValue(s->target                               ? s->target->target.value * k
+                      : default_target(s->reading)            ? *default_target(s->reading) * k
                       : visits.empty() || !visits.back().mean ? 0
                                                               : *visits.back().mean * k);
     clear_->setVisible(s->target.has_value());
     set_->setText(s->target ? tr("Change target") : tr("Set target"));
     set_->setAccessibleName(set_->text());
+    emit shown_anew();
 }
 
 void ProgressPanel::keep_target() {

@@ -32,6 +32,7 @@ class ProgressPanel : public QFrame {
     [[nodiscard]] View chosen_view() const;
 
   signals:
+    void shown_anew();  // its height may be another
     void compare_asked(kempt::View view);
 
   private:

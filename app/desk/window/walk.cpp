@@ -25,6 +25,7 @@
 #include "desk/window/book_view.h"
 #include "desk/window/main_window.h"
 #include "desk/window/page.h"
+#include "desk/window/walk_compare.h"
 #include "desk/window/walk_consultation.h"
 #include "desk/window/walk_photos.h"
 #include "desk/window/walk_plan.h"
@@ -225,8 +226,8 @@ void Walk::plan() {
             for (const PlanStep& step : consultation_steps(window_, s.consultation))
                 steps_.append({step.name, step.act, whole});
             for (const PlanStep& step : photo_steps(window_, s.photos)) steps_.append({step.name, step.act, whole});
-            steps_.append({QStringLiteral("compare"), to(s.compare), whole});
-            steps_.append({QStringLiteral("report"), to(s.report), whole});
+            for (const PlanStep& step : compare_steps(window_, s.compare) + report_steps(window_, s.report))
+                steps_.append({step.name, step.act, whole});
             if (s.bare.client > 0) steps_.append({QStringLiteral("client-without-visits"), to(s.bare), whole});
             steps_.append({QStringLiteral("settings"), [this] { window_.show_settings(); }, dialog});
             steps_.append({QStringLiteral("new-client"),

@@ -1,0 +1,115 @@
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFile>
+#include <QPrinter>
+#include <QPushButton>
+#include <boost/test/unit_test.hpp>
+
+#include "desk/client/client_page.h"
+#include "desk/report/page_view.h"
+#include "desk/report/report_page.h"
+#include "desk/widgets/notice.h"
+#include "desk/window/book_view.h"
+#include "room.h"
+#include "work/keep_records.h"
+
+using namespace kempt;
+using namespace kempt::desk;
+using test::read;
+using test::wait_until;
+
+namespace {
+
+struct Reported : test::Desk {
+    Reported() { go({Where::report, book.client}); }
+    ReportPage* report() const { return page<ReportPage>(); }
+    void settle() {
+        BOOST_REQUIRE(wait_until([this] { return settled(); }));
+        QTest::qWait(30);
+        BOOST_REQUIRE(wait_until([this] { return settled(); }));
+    }
+};
+
+}  // namespace
+
+BOOST_FIXTURE_TEST_SUITE(report_page, Reported)
+
+BOOST_AUTO_TEST_CASE(its_pages_are_shown_and_follow_what_is_chosen) {
+    PageView* pages = report()->pages();
+    BOOST_REQUIRE(pages->count() >= 1);
+    BOOST_TEST(pages->has(0));
+    const int client_copy = pages->count();
+    report()->copy()->setCurrentIndex(1);  // every reading of every photo too
+    settle();
+    BOOST_TEST(pages->count() >= client_copy);
+    BOOST_TEST(pages->has(pages->current()));
+    for (QCheckBox* box : report()->parts()) box->setChecked(false);
+    settle();
+    BOOST_TEST(pages->count() >= 1);
+    QTest::keyClick(pages, Qt::Key_Plus);
+    settle();
+    BOOST_TEST(pages->has(pages->current()));
+}
+
+BOOST_AUTO_TEST_CASE(it_is_printed_as_it_is_shown) {
+    auto printer = std::make_shared<QPrinter>(QPrinter::ScreenResolution);
+    printer->setOutputFormat(QPrinter::PdfFormat);
+    const QString path = book.folder.filePath("printed.pdf");
+    printer->setOutputFileName(path);
+    printer->setFullPage(true);
+    report()->print_on(printer);
+    BOOST_REQUIRE(wait_until([&] { return QFile::exists(path) && settled(); }));
+    QFile file(path);
+    BOOST_REQUIRE(file.open(QIODevice::ReadOnly));
+    const QByteArray bytes = file.readAll();
+    BOOST_TEST(bytes.startsWith("%PDF-"));
+    BOOST_TEST(bytes.count("/Type /Page\n") == report()->pages()->count());
+}
+
+BOOST_AUTO_TEST_CASE(the_readings_are_saved_as_a_table_and_pictures_stay_without_consent) {
+    const QString table = book.folder.filePath("readings.csv");
+    report()->write_readings_to(table);
+    BOOST_REQUIRE(wait_until([&] { return QFile::exists(table) && settled(); }));
+    QFile file(table);
+    BOOST_REQUIRE(file.open(QIODevice::ReadOnly));
+    BOOST_TEST(file.readLine().startsWith("client,visit,view"));
+    const QString folder = book.folder.filePath("pictures");
+    report()->write_pictures_to(folder);
+    BOOST_TEST(wait_until([this] { return window->book()->notice()->isVisible() && settled(); }));
+    BOOST_TEST(!QFile::exists(folder));
+    BOOST_TEST(window->book()->notice()->sentence().contains("not agreed"));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+BOOST_FIXTURE_TEST_SUITE(client_page, test::Desk)
+
+BOOST_AUTO_TEST_CASE(many_visits_show_the_newest_first_and_the_earlier_ones_when_asked) {
+    (void)read<Done>(book.path, [this](Book& b) -> Result<Done> {
+        for (int i = 0; i < 18; ++i) {
+            Visit visit;
+            visit.client = book.client;
+            visit.date = QDate(2024, 1, 5).addMonths(i);
+            if (const auto kept = work::add_visit(b, visit); !kept.ok()) return kept.error();
+        }
+        return Done{};
+    });
+    go({Where::client, book.client});
+    const auto shown = [this] {
+        int open = 0;
+        for (const QPushButton* b : page<ClientPage>()->findChildren<QPushButton*>())
+            open += b->isVisible() && b->accessibleName().startsWith("Open the visit of") ? 1 : 0;
+        return open;
+    };
+    BOOST_TEST(shown() == 4);
+    QPushButton* more = page<ClientPage>()->more_visits();
+    BOOST_TEST(more->isVisible());
+    BOOST_TEST(more->text().contains("16"));
+    more->click();
+    BOOST_TEST(wait_until([&] { return settled() && shown() == 16; }));
+    more->click();
+    BOOST_TEST(wait_until([&] { return settled() && shown() == 20; }));
+    BOOST_TEST(!more->isVisible());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
