@@ -12,6 +12,7 @@
 #include "desk/camera/guide_view.h"
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 #include "work/keep_records.h"
@@ -22,7 +23,8 @@ namespace {
 
 QStringList view_words() {
     QStringList words;
-    for (const View view : all_views()) words.append(QStringLiteral("%1 %2").arg(words.size() + 1).arg(word_of(view)));
+    for (const View view : all_views())
+        words.append(QStringLiteral("%1 %2").arg(words.size() + 1).arg(said(word_of(view))));
     return words;
 }
 
@@ -89,13 +91,13 @@ QWidget* CameraPage::build_side() {
     column->addWidget(views_);
     guide_words_ = text({}, "caption");
     column->addWidget(guide_words_);
-    auto* label = text(tr("Strength of the guide"), "caption");
-    column->addWidget(label);
+    strength_words_ = text(tr("Strength of the guide"), "caption");
+    column->addWidget(strength_words_);
     strength_ = new QSlider(Qt::Horizontal);
     strength_->setRange(0, 100);
     strength_->setValue(static_cast<int>(picture_->strength() * 100));
     strength_->setAccessibleName(tr("Strength of the last visit’s photo over the camera’s picture"));
-    label->setBuddy(strength_);
+    strength_words_->setBuddy(strength_);
     column->addWidget(strength_);
     cameras_ = new QComboBox;
     cameras_->setAccessibleName(tr("Camera"));
@@ -155,14 +157,15 @@ void CameraPage::look_for_cameras() {
     cameras_->setVisible(names.size() > 1);
     none_->setVisible(names.isEmpty());
     picture_->setVisible(!names.isEmpty());
-    strength_->setEnabled(!names.isEmpty());
+    strength_->setVisible(!names.isEmpty());
+    strength_words_->setVisible(!names.isEmpty());
     take_->setEnabled(!names.isEmpty());
     take_->setToolTip(names.isEmpty() ? tr("There is no camera") : QString());
     none_words_->setText(tr("No camera was found on this computer."));
-    if (!names.isEmpty()) {
-        source_->start(0);
-        take_->setFocus();
-    }
+    if (names.isEmpty()) return;
+    source_->start(0);
+    take_->setFocus();
+    if (data_.visit.id == place_.visit) show_guide();  // plugged in while the page was open
 }
 
 // ---- the visit -----------------------------------------------------------------------------------------------------
@@ -193,7 +196,7 @@ void CameraPage::choose_view(View view) {
     view_ = view;
     views_->set_chosen(static_cast<int>(all_views().indexOf(view)));
     const int shots = data_.shots.value(view);
-    title_->setText(tr("%1, shot %2").arg(beginning(word_of(view))).arg(shots + 1));
+    title_->setText(tr("%1, shot %2").arg(beginning(said(word_of(view)))).arg(shots + 1));
     show_guide();
 }
 
@@ -204,6 +207,7 @@ void CameraPage::show_guide() {
         guide_words_->setText(tr("There is no earlier photo of this view to guide by."));
         return;
     }
+    if (!take_->isEnabled()) return guide_words_->setText({});  // no camera: nothing to lie over
     guide_words_->setText(
         tr("The photo of %1 lies over the picture: stand so that both agree.").arg(date_words(guide->day)));
     ++looking_;

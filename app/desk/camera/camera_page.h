@@ -55,7 +55,7 @@ class CameraPage : public Page {
     std::unique_ptr<CameraSource> source_;
     GuideView* picture_;
     QWidget* none_;
-    QLabel *title_, *guide_words_, *none_words_;
+    QLabel *title_, *guide_words_, *none_words_, *strength_words_;
     ChoiceRow* views_;
     QSlider* strength_;
     QComboBox* cameras_;

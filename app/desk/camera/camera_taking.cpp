@@ -7,6 +7,7 @@
 #include "desk/camera/camera_page.h"
 #include "desk/camera/guide_view.h"
 #include "desk/photo/live_reading.h"
+#include "desk/translations/said.h"
 #include "desk/visit/view_tray.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -51,12 +52,11 @@ void CameraPage::took(const QByteArray& photo) {
             QFile::remove(path);  // our own copy: the book has it now
             if (!report.ok()) return session_.tell(report.error());
             const work::ImportedFile& kept = report->import.files.front();
-            if (kept.what == work::ImportedFile::What::failed)
-                return say(QString::fromStdString(kept.error.sentence()), "worse");
+            if (kept.what == work::ImportedFile::What::failed) return say(said(kept.error.sentence()), "worse");
             if (kept.what == work::ImportedFile::What::duplicate)
                 return say(tr("The camera gave the same picture once more; it is in the book already."), "caution");
             say(tr("%1, shot %2 is kept. Put the camera down and lay the card anew before the next.")
-                    .arg(beginning(word_of(view)))
+                    .arg(beginning(said(word_of(view))))
                     .arg(kept.shot),
                 "better");
             session_.changed(report->client, report->visit);

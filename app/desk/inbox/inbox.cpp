@@ -4,6 +4,7 @@
 #include <QSettings>
 #include <algorithm>
 
+#include "desk/translations/said.h"
 #include "domain/clock.h"
 #include "work/import_photos.h"
 #include "work/sort_views.h"
@@ -67,7 +68,7 @@ void Inbox::look_round() {
 }
 
 void Inbox::seen(const Result<work::FolderLook>& look) {
-    const QString trouble = look.ok() ? QString() : QString::fromStdString(look.error().sentence());
+    const QString trouble = look.ok() ? QString() : said(look.error().sentence());
     const bool told_anew = trouble != folder_trouble_ || (look.ok() && look->older != older_);
     folder_trouble_ = trouble;
     if (look.ok()) {
@@ -118,7 +119,7 @@ void Inbox::look_at(const QString& path, bool by_hand, const Place& on) {
                 unreadable_.remove(path);
                 add(looked.value(), by_hand, on);
             } else if (looked.error().kind != ErrorKind::cancelled) {
-                unreadable_.insert(path, QString::fromStdString(looked.error().sentence()));
+                unreadable_.insert(path, said(looked.error().sentence()));
             }
             if (reading_now_ == 0) emit rearranged();
         });

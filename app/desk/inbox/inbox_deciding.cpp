@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "desk/inbox/inbox.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
 #include "domain/words.h"
@@ -133,7 +134,7 @@ void Inbox::take(const QVector<int>& keys) {
 void Inbox::took(const QVector<int>& keys, const work::TakeReport& report) {
     QStringList errors;
     for (const work::ImportedFile& file : report.import.files) {
-        if (file.what == work::ImportedFile::What::failed) errors.append(QString::fromStdString(file.error.sentence()));
+        if (file.what == work::ImportedFile::What::failed) errors.append(said(file.error.sentence()));
         for (const int key : keys)
             if (const InboxPhoto* one = photo(key); one != nullptr && one->photo.path == file.path) remove(key);
     }

@@ -8,6 +8,7 @@
 
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -17,31 +18,33 @@ namespace {
 
 QStringList view_words() {
     QStringList words;
-    for (const View view : all_views()) words.append(QStringLiteral("%1 %2").arg(words.size() + 1).arg(word_of(view)));
+    for (const View view : all_views())
+        words.append(QStringLiteral("%1 %2").arg(words.size() + 1).arg(said(word_of(view))));
     return words;
 }
 
 }  // namespace
 
 QString taken_words(const work::IncomingPhoto& photo) {
-    const QDateTime& at = photo.taken;
-    const QString moment =
-        QStringLiteral("%1, %2").arg(date_words(at.date()), at.time().toString(QStringLiteral("HH:mm")));
+    return QStringLiteral("%1, %2").arg(date_words(photo.taken.date()),
+                                        photo.taken.time().toString(QStringLiteral("HH:mm")));
+}
+
+QString taken_from_words(const work::IncomingPhoto& photo) {
     switch (photo.from) {
         case work::TakenFrom::camera_with_zone: {
-            const int minutes = at.offsetFromUtc() / 60;
-            return QObject::tr("%1, as the camera says (UTC%2%3:%4)")
-                .arg(moment)
+            const int minutes = photo.taken.offsetFromUtc() / 60;
+            return QObject::tr("as the camera says (UTC%1%2:%3)")
                 .arg(minutes < 0 ? QStringLiteral("−") : QStringLiteral("+"))
                 .arg(std::abs(minutes) / 60, 2, 10, QLatin1Char('0'))
                 .arg(std::abs(minutes) % 60, 2, 10, QLatin1Char('0'));
         }
         case work::TakenFrom::camera:
-            return QObject::tr("%1, by the camera’s clock").arg(moment);
+            return QObject::tr("by the camera’s clock");
         case work::TakenFrom::file:
             break;
     }
-    return QObject::tr("%1, the time of the file: the photo does not say when it was taken").arg(moment);
+    return QObject::tr("the time of the file: the photo does not say when it was taken");
 }
 
 InboxRow::InboxRow(const InboxPhoto& photo, QWidget* parent) : QFrame(parent), key_(photo.key) {
@@ -59,12 +62,12 @@ InboxRow::InboxRow(const InboxPhoto& photo, QWidget* parent) : QFrame(parent), k
     picture->setFixedWidth(room.width());
     picture->setAlignment(Qt::AlignCenter);
     picture->setAccessibleName(tr("Picture of %1").arg(name));
-    row->addWidget(picture);
+    row->addWidget(picture, 0, Qt::AlignTop);
     auto* column = new QVBoxLayout;
     column->setSpacing(measures().gap(1));
     row->addLayout(column, 1);
     column->addWidget(text(taken_words(photo.photo), "strong"));
-    column->addWidget(text(name, "caption"));
+    column->addWidget(text(QStringLiteral("%1  ·  %2").arg(taken_from_words(photo.photo), name), "caption"));
     views_ = new ChoiceRow(tr("View of %1").arg(name), view_words());
     column->addWidget(views_);
     why_ = text({}, "soft");

@@ -37,7 +37,9 @@ class InboxRow : public QFrame {
     QPushButton *take_, *leave_;
 };
 
-// "4 May 2026, 10:15, as the camera says (UTC+02:00)"
+// "4 May 2026, 10:15"
 [[nodiscard]] QString taken_words(const work::IncomingPhoto& photo);
+// "as the camera says (UTC+02:00)"
+[[nodiscard]] QString taken_from_words(const work::IncomingPhoto& photo);
 
 }  // namespace kempt::desk

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 
@@ -10,7 +11,7 @@ namespace kempt::desk {
 namespace {
 
 QString tr(const char* words) {
-    return QCoreApplication::translate("Missing", words);
+    return QCoreApplication::translate("kempt::desk", words);
 }
 
 // "1, 2 and 3"
@@ -29,7 +30,7 @@ const QVector<View>& edge_views() {
 QVector<Missing> missing_of(const QVector<work::PhotoRow>& photos, const QVector<View>& wanted) {
     QVector<Missing> out;
     for (const View view : wanted.isEmpty() ? edge_views() : wanted) {
-        const QString name = beginning(word_of(view));
+        const QString name = beginning(said(word_of(view)));
         QVector<const work::PhotoRow*> shots, sound;
         for (const work::PhotoRow& row : photos) {
             if (row.photo.view != view) continue;

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 
@@ -20,8 +21,8 @@ class StepMark : public QWidget {
     explicit StepMark(State state) : state_(state) {
         const int side = measures().px(22);
         setFixedSize(side, side);
-        setAccessibleName(word_of(state));
-        setToolTip(word_of(state));
+        setAccessibleName(said(word_of(state)));
+        setToolTip(said(word_of(state)));
     }
 
   protected:
@@ -64,7 +65,9 @@ QString press_words(const VisitStep& step) {
         case What::after:
             return QObject::tr("Add photos…");
         case What::readings:
-            return step.missing.isEmpty() ? QObject::tr("Look") : QObject::tr("Draw");
+            return step.photo == 0          ? QObject::tr("Add photos…")
+                   : step.missing.isEmpty() ? QObject::tr("Look")
+                                            : QObject::tr("Draw");
         case What::services:
             return QObject::tr("Write down");
         case What::dates:
@@ -115,7 +118,7 @@ void StepsPanel::add_step(const VisitStep& step, bool next) {
     row->addWidget(new StepMark(step.state), 0, Qt::AlignTop);
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
-    words->addWidget(text(tr("%1: %2").arg(step.name, word_of(step.state)), "strong"));
+    words->addWidget(text(tr("%1: %2").arg(step.name, said(word_of(step.state))), "strong"));
     words->addWidget(text(step.words, "caption"));
     row->addLayout(words, 1);
     auto* press = button(press_words(step), next ? "primary" : "");
@@ -133,7 +136,7 @@ void StepsPanel::add_missing(const Missing& missing) {
     const bool draw = missing.what == Missing::What::edge_line;
     auto* act = button(draw ? tr("Draw it") : tr("Add"), "quiet");
     act->setAccessibleName(draw ? tr("Draw the edge line: %1").arg(missing.words)
-                                : tr("Add photos of the %1").arg(word_of(missing.view)));
+                                : tr("Add photos of the %1").arg(said(word_of(missing.view))));
     connect(act, &QPushButton::clicked, this, [this, missing] { emit missing_asked(missing); });
     row->addWidget(act);
     rows_->addLayout(row);

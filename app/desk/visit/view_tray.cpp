@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "desk/widgets/photo_tile.h"
@@ -33,9 +34,9 @@ QString standing(const work::PhotoRow& row, const QString& quality) {
     for (const QString& name : all_reading_names())
         for (const ReadingRecord& r : row.readings) {
             if (r.name != name || r.refused) continue;
-            const QString value = plain_value(r.value, (r.high - r.low) / 2, r.unit, look().length());
+            const QString value = in_figures(plain_value(r.value, (r.high - r.low) / 2, r.unit, look().length()));
             return name == "edge_coverage" ? QObject::tr("covered %1").arg(value)
-                                           : QStringLiteral("%1 %2").arg(title_of_reading(name), value);
+                                           : QStringLiteral("%1 %2").arg(said(title_of_reading(name)), value);
         }
     if (!row.readings.isEmpty()) return QObject::tr("no reading");
     return row.has_marks ? QObject::tr("not measured yet") : QObject::tr("nothing marked yet");
@@ -50,7 +51,7 @@ QVector<ShownFinding> findings_of(const PhotoRecord& photo) {
                     f.level == Level::refused   ? ShownFinding::Level::refused
                     : f.level == Level::warning ? ShownFinding::Level::warning
                                                 : ShownFinding::Level::note,
-                    QString::fromStdString(f.text), QString::fromStdString(f.remedy)});
+                    said(f.text), said(f.remedy)});
     return out;
 }
 
@@ -59,30 +60,30 @@ QWidget* finding_panel(const ShownFinding& finding, const QString& of) {
     const bool note = finding.level == ShownFinding::Level::note;
     auto* box = panel(refused ? "worse" : note ? "plain" : "caution");
     auto* column = column_in(box, 2, 0.5);
-    const QString words = of.isEmpty() ? finding.text : QObject::tr("%1: %2").arg(of, finding.text);
+    const QString words = of.isEmpty() ? said(finding.text) : QObject::tr("%1: %2").arg(of, said(finding.text));
     auto* what = text(words);
     column->addWidget(what);
     if (!finding.remedy.isEmpty()) {
-        auto* remedy = text(finding.remedy, "strong");
+        auto* remedy = text(said(finding.remedy), "strong");
         column->addWidget(remedy);
     }
-    box->setAccessibleName(words + QLatin1Char(' ') + finding.remedy);
+    box->setAccessibleName(words + QLatin1Char(' ') + said(finding.remedy));
     return box;
 }
 
 ViewTray::ViewTray(View view, QWidget* parent) : QFrame(parent), view_(view) {
     setProperty("panel", "surface");
     setAcceptDrops(true);
-    const QString name = beginning(word_of(view));
-    setAccessibleName(tr("Photos of the view %1").arg(word_of(view)));
+    const QString name = beginning(said(word_of(view)));
+    setAccessibleName(tr("Photos of the view %1").arg(said(word_of(view))));
     auto* column = column_in(this, 3, 2);
     auto* head = new QHBoxLayout;
     auto* title = text(name, "lead");
     title->setWordWrap(false);
     head->addWidget(title);
     head->addStretch();
-    auto* add = sign_button(Sign::add, tr("Add photos of the %1").arg(word_of(view)));
-    auto* folder = sign_button(Sign::folder, tr("Add a folder of photos of the %1").arg(word_of(view)));
+    auto* add = sign_button(Sign::add, tr("Add photos of the %1").arg(said(word_of(view))));
+    auto* folder = sign_button(Sign::folder, tr("Add a folder of photos of the %1").arg(said(word_of(view))));
     head->addWidget(folder);
     head->addWidget(add);
     column->addLayout(head);

@@ -43,7 +43,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     state_column->addWidget(text(tr("How the hair was"), "heading"));
     auto* line = new FlowLayout(measures().gap(2));
     date_ = new QDateEdit;
-    date_->setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));  // as date_words
+    date_->setLocale(QLocale());  // as date_words
     date_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     date_->setCalendarPopup(true);
     date_->setMinimumWidth(measures().px(140));
@@ -77,7 +77,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     page->addWidget(text(tr("Photos"), "heading"));
     auto* bring = new FlowLayout(measures().gap(2));
     auto* many = button(tr("Add photos, sorted by view…"), "", Sign::picture);
-    auto* camera = button(tr("Camera"), "", Sign::closer);
+    auto* camera = button(tr("Camera"));
     camera->setAccessibleName(tr("Take photos with the camera of this computer"));
     bring->addWidget(many);
     bring->addWidget(camera);

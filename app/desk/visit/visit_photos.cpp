@@ -1,6 +1,7 @@
 // Bringing photos into a visit, looking at them through the gate, erasing.
 #include <QFileDialog>
 
+#include "desk/translations/said.h"
 #include "desk/visit/visit_page.h"
 #include "desk/widgets/confirm.h"
 #include "desk/widgets/parts.h"
@@ -11,7 +12,7 @@
 namespace kempt::desk {
 
 void VisitPage::choose(View view, bool folder) {
-    auto* dialog = new QFileDialog(this, tr("Photos of the %1").arg(word_of(view)));
+    auto* dialog = new QFileDialog(this, tr("Photos of the %1").arg(said(word_of(view))));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (folder) {
         dialog->setFileMode(QFileDialog::Directory);
@@ -40,14 +41,13 @@ void VisitPage::take_files(View view, const QStringList& paths) {
             QStringList words;
             if (report.imported > 0)
                 words.append(tr("%1 taken into the %2.")
-                                 .arg(counted(report.imported, tr("photo"), tr("photos")), word_of(view)));
+                                 .arg(counted(report.imported, tr("photo"), tr("photos")), said(word_of(view))));
             if (report.duplicates > 0)
                 words.append(tr("%1 in the book already, left as it was.")
                                  .arg(counted(report.duplicates, tr("photo"), tr("photos"))));
             QStringList errors;
             for (const work::ImportedFile& file : report.files)
-                if (file.what == work::ImportedFile::What::failed)
-                    errors.append(QString::fromStdString(file.error.sentence()));
+                if (file.what == work::ImportedFile::What::failed) errors.append(said(file.error.sentence()));
             if (errors.isEmpty())
                 emit session_.news(words.join(QLatin1Char(' ')));
             else

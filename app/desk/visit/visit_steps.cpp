@@ -13,7 +13,7 @@ using State = VisitStep::State;
 using What = VisitStep::What;
 
 QString tr(const char* words) {
-    return QCoreApplication::translate("VisitSteps", words);
+    return QCoreApplication::translate("kempt::desk", words);
 }
 
 bool is_scalp(const Grade& grade) {

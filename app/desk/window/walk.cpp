@@ -93,7 +93,7 @@ Result<Sights> sights(Book& book) {
     const auto consultation = consultation_sights(book);
     if (!consultation) return consultation.error();
     s.consultation = *consultation;
-    const auto photos = photo_sights(book, s.visit);
+    const auto photos = photo_sights(book, s.visit, s.refused);
     if (!photos) return photos.error();
     s.photos = *photos;
     return s;

@@ -15,10 +15,11 @@
 
 namespace kempt::desk {
 
-Result<PhotoSights> photo_sights(Book& book, const Place& visit) {
+Result<PhotoSights> photo_sights(Book& book, const Place& visit, const Place& begun) {
     PhotoSights sights;
     sights.client = {Where::client, visit.client};
     sights.visit = visit;
+    sights.begun = begun.visit > 0 ? begun : visit;
     const auto there = work::visit_of(book, visit.visit);
     if (!there.ok()) return there.error();
     sights.day = there->date;
@@ -66,7 +67,7 @@ QVector<PlanStep> photo_steps(MainWindow& window, const PhotoSights& sights) {
         for (QScrollArea* area : window.book()->page()->findChildren<QScrollArea*>())
             area->verticalScrollBar()->setValue(area->verticalScrollBar()->maximum());
     };
-    return {{QStringLiteral("visit-steps"), [&window, place = sights.visit] { window.book()->go(place); }},
+    return {{QStringLiteral("visit-steps"), [&window, place = sights.begun] { window.book()->go(place); }},
             {QStringLiteral("inbox"),
              [&window, sights, folder] {
                  Inbox::of(*window.session()).bring(files_of(sights, *folder), sights.client);
