@@ -61,6 +61,6 @@ set(CPACK_STRIP_FILES ON)
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)
 # Linked libraries are found by dpkg-shlibdeps; these are opened only while Kempt runs.
-set(CPACK_DEBIAN_PACKAGE_DEPENDS "libqt6sql6-sqlite, qt6-image-formats-plugins, libqt6svg6, fonts-dejavu-core, opencv-data")
+set(CPACK_DEBIAN_PACKAGE_DEPENDS "libqt6sql6-sqlite, qt6-image-formats-plugins, libqt6svg6, qt6-translations-l10n, fonts-dejavu-core, opencv-data")
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON) # needs dpkg-dev
 include(CPack)

@@ -4,12 +4,14 @@
 
 namespace kempt::jobs {
 
-JobRunner::JobRunner(QString book_path, QObject* parent)
-    : QObject(parent), book_path_(std::move(book_path)), worker_(std::make_unique<Worker>(this)) {}
+JobRunner::JobRunner(QString book_path, QObject* parent, Pace pace)
+    : QObject(parent), book_path_(std::move(book_path)), worker_(std::make_unique<Worker>(this, pace)) {}
 
 JobRunner::~JobRunner() = default;
 
-int JobRunner::unfinished() const { return unfinished_; }
+int JobRunner::unfinished() const {
+    return unfinished_;
+}
 
 Error JobRunner::threw(const char* what) {
     return {ErrorKind::io, "job-threw", std::string("The work broke off unexpectedly (") + what + ").",

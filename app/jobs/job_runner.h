@@ -23,8 +23,10 @@ class JobRunner : public QObject {
     Q_OBJECT
   public:
     // book_path may be empty: then only work without a book can run. The connection is opened on the worker thread
-    // when the first job needs it, and closed there with the runner.
-    explicit JobRunner(QString book_path, QObject* parent = nullptr);
+    // when the first job needs it, and closed there with the runner. behind: the thread, and those that it starts, give
+    // way to the windows where the processor does not suffice for both.
+    enum class Pace { beside, behind };
+    explicit JobRunner(QString book_path, QObject* parent = nullptr, Pace pace = Pace::beside);
     // Asks the running job to stop, drops the waiting ones, and joins the thread; no answer is delivered any more.
     ~JobRunner() override;
 

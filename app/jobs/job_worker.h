@@ -23,7 +23,7 @@ class Worker {
     };
 
     // The runner outlives the worker: it owns it.
-    explicit Worker(JobRunner* runner);
+    Worker(JobRunner* runner, JobRunner::Pace pace);
     ~Worker();  // stops the running job, forgets the waiting ones, joins
     Worker(const Worker&) = delete;
     Worker& operator=(const Worker&) = delete;
@@ -38,6 +38,7 @@ class Worker {
     [[nodiscard]] Progress progress_for(const Order& order);
 
     JobRunner* runner_;
+    JobRunner::Pace pace_;
     std::mutex mutex_;
     std::condition_variable wake_;
     std::deque<Order> waiting_;

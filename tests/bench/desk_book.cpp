@@ -126,8 +126,8 @@ int main(int argc, char** argv) {
     const Times search = tour.search();
     (void)tour.clients({ids.front()});  // the page is made
     const Tour::Page pages = tour.clients(ids);
-    const Tour::Page long_page = tour.clients({book.many_visits, ids.front(), book.many_visits});
-    const Tour::Page none_page = tour.clients({book.no_visits, ids.back(), book.no_visits});
+    const Tour::Page long_page = tour.one_client(book.many_visits, ids.front());
+    const Tour::Page none_page = tour.one_client(book.no_visits, ids.back());
     const kempt::desk::Place big{kempt::desk::Where::visit, book.many_photos, book.many_photos_visit};
     const Times big_visit = tour.visits({big});
     const double due_later = tour.due_again();

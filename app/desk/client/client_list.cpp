@@ -13,6 +13,7 @@
 namespace kempt::desk {
 namespace {
 
+constexpr int reload_pause_ms = 300;
 constexpr int below_role = Qt::UserRole, id_role = Qt::UserRole + 1;
 
 // Accents and case do not count in a search.
@@ -92,11 +93,19 @@ void ClientModel::set_search(const QString& letters) {
 void ClientModel::filter() {
     shown_.clear();
     for (int i = 0; i < all_.size(); ++i)
-        if (letters_.isEmpty() || folded(all_[i].name).contains(letters_)) shown_.append(i);
+        if (letters_.isEmpty() || all_[i].folded.contains(letters_)) shown_.append(i);
 }
 
 int ClientModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(shown_.size());
+}
+
+// Made when a row is shown: thousands of dates in words would hold the window up.
+QString ClientModel::below(const ListedClient& client) {
+    return client.last_visit ? ClientList::tr("%1, last %2")
+                                   .arg(counted(client.visits, ClientList::tr("visit"), ClientList::tr("visits")),
+                                        short_date_words(*client.last_visit))
+                             : ClientList::tr("no visit yet");
 }
 
 QVariant ClientModel::data(const QModelIndex& index, int role) const {
@@ -108,9 +117,9 @@ QVariant ClientModel::data(const QModelIndex& index, int role) const {
         case Qt::ToolTipRole:
             return client.name;
         case Qt::AccessibleTextRole:
-            return client.name + QStringLiteral(", ") + client.below;
+            return client.name + QStringLiteral(", ") + below(client);
         case below_role:
-            return client.below;
+            return below(client);
         case id_role:
             return client.id;
         default:
@@ -168,23 +177,27 @@ ClientList::ClientList(Session& session, QWidget* parent)
     connect(search_, &QLineEdit::returnPressed, this, [this] {
         if (const Id id = model_->id_at(0); id > 0) emit chosen(id);
     });
-    connect(&session_, &Session::clients_changed, this, &ClientList::load);
+    // What is entered changes the list at most in one row; several changes in a row are read once.
+    pause_.setSingleShot(true);
+    pause_.setInterval(reload_pause_ms);
+    connect(&pause_, &QTimer::timeout, this, &ClientList::load);
+    connect(&session_, &Session::clients_changed, this, [this] { pause_.start(); });
     load();
 }
 
 void ClientList::load() {
     session_.ask(
         session_.records(), tr("Reading the clients"), this,
-        [](Book& book, const Progress&) { return work::list_clients(book); },
-        [this](QVector<work::ClientRow> rows) {
+        [](Book& book, const Progress&) -> Result<QVector<ListedClient>> {
+            const auto rows = work::list_clients(book);
+            if (!rows) return rows.error();
             QVector<ListedClient> clients;
-            for (const work::ClientRow& row : rows) {
-                const QString below = row.last_visit ? tr("%1, last %2")
-                                                           .arg(counted(row.visits, tr("visit"), tr("visits")),
-                                                                short_date_words(*row.last_visit))
-                                                     : tr("no visit yet");
-                clients.append({row.client.id, row.client.name, below});
-            }
+            clients.reserve(rows->size());
+            for (const work::ClientRow& row : *rows)
+                clients.append({row.client.id, row.client.name, folded(row.client.name), row.visits, row.last_visit});
+            return clients;
+        },
+        [this](QVector<ListedClient> clients) {
             model_->set_clients(std::move(clients));
             loaded_ = true;
             pick(picked_);

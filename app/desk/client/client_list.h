@@ -3,6 +3,8 @@
 
 #include <QAbstractListModel>
 #include <QFrame>
+#include <QTimer>
+#include <optional>
 
 #include "desk/session/session.h"
 
@@ -14,7 +16,9 @@ namespace kempt::desk {
 
 struct ListedClient {
     Id id = 0;
-    QString name, below;
+    QString name, folded;  // as it is searched
+    int visits = 0;
+    std::optional<QDate> last_visit;
 };
 
 class ClientModel : public QAbstractListModel {
@@ -30,6 +34,7 @@ class ClientModel : public QAbstractListModel {
 
   private:
     void filter();
+    [[nodiscard]] static QString below(const ListedClient& client);
     QVector<ListedClient> all_;
     QVector<int> shown_;
     QString letters_;
@@ -43,7 +48,7 @@ class ClientList : public QFrame {
     void focus_search();
     [[nodiscard]] QListView* view() const { return view_; }
     [[nodiscard]] QLineEdit* search() const { return search_; }
-    [[nodiscard]] bool settled() const { return loaded_; }
+    [[nodiscard]] bool settled() const { return loaded_ && !pause_.isActive(); }
 
   signals:
     void chosen(kempt::Id client);
@@ -59,6 +64,7 @@ class ClientList : public QFrame {
     QLabel* empty_;
     Id picked_ = 0;
     bool loaded_ = false;
+    QTimer pause_;
 };
 
 }  // namespace kempt::desk

@@ -1,6 +1,7 @@
 #include "desk/photo/live_meter.h"
 
 #include "desk/photo/mark_parts.h"
+#include "desk/translations/said.h"
 #include "jobs/job_runner.h"
 
 namespace kempt::desk {
@@ -83,7 +84,7 @@ void LiveMeter::finished(int generation, Result<Measured> result) {
         emit measured(result.value(), current);
     } else if (worth_showing && result.error().kind != ErrorKind::cancelled) {
         shown_ = generation;
-        emit failed(QString::fromStdString(result.error().sentence()));
+        emit failed(said(result.error().sentence()));
     }
     if (current)
         emit measuring_changed(false);

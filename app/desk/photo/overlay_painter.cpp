@@ -7,6 +7,7 @@
 #include "desk/look/colours.h"
 #include "desk/look/look.h"
 #include "desk/photo/strokes.h"
+#include "desk/translations/said.h"
 #include "domain/measure_units.h"
 
 namespace kempt::desk {
@@ -82,7 +83,9 @@ void draw_tone(QPainter& painter, const ViewMap& map, const ToneOverlay& tone, d
         cased(painter, path_of(tick), mark_colours().warning, 2.2 * s);
         const QPointF right = tick[0].x() > tick[1].x() ? tick[0] : tick[1];
         label(painter, right,
-              plain_value(line.at_mm, (line.at_high - line.at_low) / 2, QStringLiteral("mm"), look().length()), s);
+              in_figures(
+                  plain_value(line.at_mm, (line.at_high - line.at_low) / 2, QStringLiteral("mm"), look().length())),
+              s);
     }
 }
 

@@ -4,6 +4,7 @@
 #include "desk/photo/mark_parts.h"
 #include "desk/photo/photo_canvas.h"
 #include "desk/photo/photo_page.h"
+#include "desk/translations/said.h"
 #include "work/carry_marks.h"
 #include "work/measure_in_book.h"
 #include "work/propose_marks.h"
@@ -33,8 +34,7 @@ void PhotoPage::keep(std::function<void()> then) {
         emit session_.trouble(tr("What was half drawn was not kept: %1").arg(half_drawn_words(canvas_->marks())));
     dirty_ = false;
     if (const Status fit = work::check_marks(marks, photo_.size); !fit.ok()) {
-        emit session_.trouble(
-            tr("The last drawing was not kept. %1").arg(QString::fromStdString(fit.error().sentence())));
+        emit session_.trouble(tr("The last drawing was not kept. %1").arg(said(fit.error().sentence())));
         return done();
     }
     if (nothing_drawn(marks) && nothing_drawn(kept_marks_)) return done();

@@ -14,6 +14,7 @@
 #include "desk/photo/photo_data.h"
 #include "desk/photo/readings_panel.h"
 #include "desk/photo/tool_row.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -173,7 +174,7 @@ void PhotoPage::open(const PhotoData& found) {
     photo_ = found.row.photo;
     kept_marks_ = found.marks.value_or(Marks{});
     kept_marks_.view = photo_.view;
-    const QString shot = tr("%1, shot %2").arg(beginning(word_of(photo_.view))).arg(photo_.shot);
+    const QString shot = tr("%1, shot %2").arg(beginning(said(word_of(photo_.view)))).arg(photo_.shot);
     title_->setText(shot);
     canvas_->setAccessibleName(tr("Photo: %1").arg(shot));
     shots_.clear();
@@ -205,7 +206,7 @@ void PhotoPage::open(const PhotoData& found) {
             if (id != place_.photo) return;
             settled_ = true;
             if (result.ok()) return opened(result.value());
-            panel_->show_nothing(QString::fromStdString(result.error().sentence()));
+            panel_->show_nothing(said(result.error().sentence()));
         });
 }
 

@@ -11,6 +11,7 @@
 #include "desk/photo/strand_box.h"
 #include "desk/photo/tone_details.h"
 #include "desk/photo/tools.h"
+#include "desk/translations/said.h"
 #include "desk/visit/view_tray.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -52,8 +53,8 @@ ReadingsPanel::Section ReadingsPanel::make_section(ReadingGroup group) {
     column->addWidget(section.heading);
     if (group == ReadingGroup::pattern) column->addWidget(curl_);
     for (const QString& name : reading_names_of(group)) {
-        Row row{text(beginning(title_of_reading(name)), "soft"), text({}, "figure"), text({}, "caption")};
-        row.title->setToolTip(meaning_of_reading(name));
+        Row row{text(beginning(said(title_of_reading(name))), "soft"), text({}, "figure"), text({}, "caption")};
+        row.title->setToolTip(said(meaning_of_reading(name)));
         for (QLabel* label : {row.title, row.figure, row.below}) column->addWidget(label);
         column->addSpacing(measures().gap(1.5));
         rows_.insert(name, row);
@@ -148,15 +149,16 @@ void ReadingsPanel::show_rows(const Measured& measured, bool current) {
         row.figure->setVisible(!reading.refused);
         if (reading.refused) {
             row.figure->clear();
-            row.below->setText(tr("Not given: %1").arg(reading.refusal));
+            row.below->setText(tr("Not given: %1").arg(said(reading.refusal)));
             continue;
         }
         const double half = (reading.high - reading.low) / 2;
-        row.figure->setText(plain_value(reading.value, half, reading.unit, look().length()));
+        row.figure->setText(in_figures(plain_value(reading.value, half, reading.unit, look().length())));
         row.figure->setEnabled(current);
         // A unit never stands alone on the next line.
         const auto whole = [&](double value) {
-            return plain_value(value, half, reading.unit, look().length()).replace(u' ', QChar(QChar::Nbsp));
+            return in_figures(plain_value(value, half, reading.unit, look().length()))
+                .replace(u' ', QChar(QChar::Nbsp));
         };
         row.below->setText(tr("95\u00a0%: between %1 and %2").arg(whole(reading.low), whole(reading.high)));
     }
@@ -164,7 +166,7 @@ void ReadingsPanel::show_rows(const Measured& measured, bool current) {
 
 void ReadingsPanel::show_details(const Measured& measured) {
     const Overlay& found = measured.overlay;
-    curl_->setText(beginning(measured.curl));
+    curl_->setText(beginning(said(measured.curl)));
     curl_->setVisible(!measured.curl.isEmpty());
     tone_->setVisible(found.tone.has_value());
     if (found.tone) tone_->show_tone(*found.tone);
@@ -195,7 +197,7 @@ void ReadingsPanel::say_what_else(const QVector<ReadingGroup>& asked) {
 }
 
 void ReadingsPanel::show_quality(const Measured& measured) {
-    const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
+    const QLocale locale;
     QStringList words;
     if (measured.px_per_mm > 0) {
         const QString source = measured.scale_from == "points"  ? tr("two points")
@@ -204,8 +206,8 @@ void ReadingsPanel::show_quality(const Measured& measured) {
         words.append(tr("%1 pixels a mm, from %2").arg(locale.toString(measured.px_per_mm, 'f', 1), source));
         if (measured.scale_from != "points") words.append(tr("tilted %1°").arg(std::lround(measured.tilt_deg)));
         if (measured.line_length_mm > 0)
-            words.append(
-                tr("line %1").arg(plain_value(measured.line_length_mm, 0.5, QStringLiteral("mm"), look().length())));
+            words.append(tr("line %1").arg(
+                in_figures(plain_value(measured.line_length_mm, 0.5, QStringLiteral("mm"), look().length()))));
     } else {
         words.append(tr("No scale: neither card nor ruler"));
     }

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "domain/measure_units.h"
 
 namespace kempt::desk {
@@ -22,9 +23,9 @@ void ShinePlot::show_shine(const ShineOverlay& shine) {
     shine_ = shine;
     const double width = shine.half_to_mm - shine.half_from_mm;
     setAccessibleDescription(tr("Curve of the light from the root side over %1; above half its height over %2.")
-                                 .arg(plain_value(static_cast<double>(shine.total.size()) * shine.step_mm, 1,
-                                                  QStringLiteral("mm"), look().length()),
-                                      plain_value(width, 0.1, QStringLiteral("mm"), look().length())));
+                                 .arg(in_figures(plain_value(static_cast<double>(shine.total.size()) * shine.step_mm, 1,
+                                                             QStringLiteral("mm"), look().length())),
+                                      in_figures(plain_value(width, 0.1, QStringLiteral("mm"), look().length()))));
     update();
 }
 
@@ -83,7 +84,7 @@ void ShinePlot::paintEvent(QPaintEvent*) {
     const QRectF words(box.left(), box.bottom() + 2, box.width(), below);
     painter.drawText(words, Qt::AlignLeft, tr("roots"));
     painter.drawText(words, Qt::AlignRight,
-                     plain_value(length * shine_.step_mm, 1, QStringLiteral("mm"), look().length()));
+                     in_figures(plain_value(length * shine_.step_mm, 1, QStringLiteral("mm"), look().length())));
 }
 
 }  // namespace kempt::desk

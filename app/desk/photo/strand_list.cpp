@@ -7,6 +7,7 @@
 
 #include "desk/look/look.h"
 #include "desk/photo/strokes.h"
+#include "desk/translations/said.h"
 #include "domain/measure_units.h"
 
 namespace kempt::desk {
@@ -32,12 +33,12 @@ QPixmap sample_of(const ShownStrand& strand, double ratio) {
 
 QString words_of(const ShownStrand& strand) {
     const double half = (strand.high - strand.low) / 2;
-    const QString length = plain_value(strand.length_mm, half, QStringLiteral("mm"), look().length());
+    const QString length = in_figures(plain_value(strand.length_mm, half, QStringLiteral("mm"), look().length()));
     QStringList words{strand.cut_off ? StrandList::tr("%1 or more").arg(length) : length};
     if (strand.curve_diameter_mm > 0)
         words.append(StrandList::tr("curve %1")
-                         .arg(plain_value(strand.curve_diameter_mm, strand.curve_diameter_mm / 20, QStringLiteral("mm"),
-                                          look().length())));
+                         .arg(in_figures(plain_value(strand.curve_diameter_mm, strand.curve_diameter_mm / 20,
+                                                     QStringLiteral("mm"), look().length()))));
     if (strand.doubtful) words.append(StrandList::tr("doubtful"));
     return words.join(QStringLiteral(", "));
 }

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "domain/measure_units.h"
 
@@ -13,7 +14,8 @@ namespace kempt::desk {
 namespace {
 
 QString mm(double value, double half) {
-    return plain_value(value, half, QStringLiteral("mm"), look().length()).replace(u' ', QChar(QChar::Nbsp));
+    return in_figures(plain_value(value, half, QStringLiteral("mm"), look().length()))
+        .replace(u' ', QChar(QChar::Nbsp));
 }
 
 QString towards(double value, const QString& plus, const QString& minus) {
@@ -94,7 +96,7 @@ QString words_of(const ToneLine& line) {
         ToneDetails::tr("Line of demarcation %1 from the scalp (%2 to %3): a step of %4, over %5.")
             .arg(mm(line.at_mm, (line.at_high - line.at_low) / 2), mm(line.at_low, (line.at_high - line.at_low) / 2),
                  mm(line.at_high, (line.at_high - line.at_low) / 2),
-                 plain_value(line.step, (line.step_high - line.step_low) / 2, QStringLiteral("dE00"))
+                 in_figures(plain_value(line.step, (line.step_high - line.step_low) / 2, QStringLiteral("dE00")))
                      .replace(u' ', QChar(QChar::Nbsp)),
                  mm(line.width_mm, 1));
     if (line.weeks_high > 0)

@@ -1,4 +1,5 @@
 #include "desk/session/session.h"
+#include "desk/translations/said.h"
 
 namespace kempt::desk {
 
@@ -7,7 +8,7 @@ Session::Session(const QString& book_path, OpenFunction open, QObject* parent)
       path_(book_path),
       open_(std::move(open)),
       records_(book_path),
-      bench_(book_path),
+      bench_(book_path, nullptr, jobs::JobRunner::Pace::behind),
       live_(QString()) {}
 
 void Session::changed(Id client, Id visit) {
@@ -17,7 +18,7 @@ void Session::changed(Id client, Id visit) {
 }
 
 void Session::tell(const Error& error) {
-    if (error.kind != ErrorKind::cancelled) emit trouble(QString::fromStdString(error.sentence()));
+    if (error.kind != ErrorKind::cancelled) emit trouble(said(error.sentence()));
 }
 
 }  // namespace kempt::desk

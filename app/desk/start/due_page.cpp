@@ -11,6 +11,7 @@
 #include "desk/look/look.h"
 #include "desk/plan/calendar_file.h"
 #include "desk/plan/plan_words.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
@@ -145,12 +146,12 @@ QWidget* DuePage::client_row(const std::vector<const work::DueLine*>& lines) {
     for (const work::DueLine* line : lines) {
         QString when =
             tr("%1: %2 to %3")
-                .arg(beginning(qs(word_of(line->range.sort))), short_date_words(work::date_of(line->range.from)),
+                .arg(beginning(said(word_of(line->range.sort))), short_date_words(work::date_of(line->range.from)),
                      short_date_words(work::date_of(line->range.to)));
         if (line->overdue) when += tr(", passed");
         auto* words = text(when);
         if (line->overdue) words->setProperty("tone", "caution");
-        words->setToolTip(QString::fromStdString(line->range.reason));
+        words->setToolTip(said(line->range.reason));
         row->right()->addWidget(words);
         dates.append(when);
     }

@@ -11,6 +11,7 @@
 
 #include "desk/look/look.h"
 #include "desk/start/recent_books.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/fringe_bar.h"
@@ -156,7 +157,7 @@ void StartPage::open_book(const QString& path) {
             }
             if (result.error().kind == ErrorKind::not_found) forget_book(path);
             refresh();
-            notice_->say(Notice::Tone::trouble, QString::fromStdString(result.error().sentence()));
+            notice_->say(Notice::Tone::trouble, said(result.error().sentence()));
         });
 }
 
@@ -171,8 +172,7 @@ void StartPage::create_book(const QString& path) {
         },
         [this, path](Status result) {
             set_busy(false, {});
-            if (!result.ok())
-                return notice_->say(Notice::Tone::trouble, QString::fromStdString(result.error().sentence()));
+            if (!result.ok()) return notice_->say(Notice::Tone::trouble, said(result.error().sentence()));
             remember_book(path);
             emit book_ready(path);
         });
@@ -201,11 +201,11 @@ void StartPage::open_demo(const QString& folder) {
             if (book.ok())
                 emit book_ready(book.value());
             else if (book.error().kind != ErrorKind::cancelled)
-                notice_->say(Notice::Tone::trouble, QString::fromStdString(book.error().sentence()));
+                notice_->say(Notice::Tone::trouble, said(book.error().sentence()));
         },
         [this](double fraction, const QString& step) {
             bar_->setValue(static_cast<int>(fraction * 1000));
-            busy_words_->setText(tr("Filling the demo's book: %1").arg(step));
+            busy_words_->setText(tr("Filling the demo's book: %1").arg(said(step)));
         });
 }
 

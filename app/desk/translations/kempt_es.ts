@@ -123,18 +123,6 @@
         <translation>Nada dice de quién son.</translation>
     </message>
     <message>
-        <source>%1, as the camera says (UTC%2%3:%4)</source>
-        <translation>%1, según la cámara (UTC%2%3:%4)</translation>
-    </message>
-    <message>
-        <source>%1, by the camera’s clock</source>
-        <translation>%1, por el reloj de la cámara</translation>
-    </message>
-    <message>
-        <source>%1, the time of the file: the photo does not say when it was taken</source>
-        <translation>%1, la hora del archivo: la foto no dice cuándo se hizo</translation>
-    </message>
-    <message>
         <source>years</source>
         <translation>años</translation>
     </message>
@@ -412,6 +400,22 @@
     </message>
     <message>
         <source>See</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>as the camera says (UTC%1%2:%3)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>by the camera’s clock</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>the time of the file: the photo does not say when it was taken</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>measured by tape</source>
         <translation type="unfinished" />
     </message>
 </context>
@@ -781,6 +785,10 @@
     <message>
         <source>Shot %1</source>
         <translation>Toma %1</translation>
+    </message>
+    <message>
+        <source>The camera gave the same picture once more; it is in the book already.</source>
+        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -2082,14 +2090,6 @@ Take photos of one view at two visits, and both stand here at one scale; with an
         <translation>Ya en el libro</translation>
     </message>
     <message>
-        <source>in %1’s record</source>
-        <translation>en el historial de %1</translation>
-    </message>
-    <message>
-        <source>%1, %2, shot %3</source>
-        <translation>%1, %2, toma %3</translation>
-    </message>
-    <message>
         <source>already in the record of %1 on %2: %3, shot %4</source>
         <translation>ya en el historial de %1 el %2: %3, toma %4</translation>
     </message>
@@ -2672,6 +2672,14 @@ Take photos of one view at two visits, and both stand here at one scale; with an
         <source>Put %1 back on the plan</source>
         <translation>Volver a poner %1 en el plan</translation>
     </message>
+    <message>
+        <source>Marking a service as done</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Keeping how far the record goes back</source>
+        <translation type="unfinished" />
+    </message>
 </context>
 <context>
     <name>kempt::desk::ProfilePage</name>
@@ -2809,6 +2817,22 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     <message>
         <source>Age, in years, today</source>
         <translation>Edad, en años, hoy</translation>
+    </message>
+    <message>
+        <source>Told again today</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Told on %1.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>When it was told was not kept.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>That is too long ago to count: ask again.</source>
+        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -3314,6 +3338,10 @@ Take photos of one view at two visits, and both stand here at one scale; with an
         <source>Where a face was found its eyes are hidden. Faces are missed now and then: look before the photos leave.</source>
         <translation type="unfinished" />
     </message>
+    <message>
+        <source>What the report holds</source>
+        <translation type="unfinished" />
+    </message>
 </context>
 <context>
     <name>kempt::desk::SafeDialog</name>
@@ -3770,10 +3798,6 @@ Take photos of one view at two visits, and both stand here at one scale; with an
         <translation>Largo que quedó, estirado</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Hecho</translation>
-    </message>
-    <message>
         <source>by a stylist</source>
         <translation>por una profesional</translation>
     </message>
@@ -3957,6 +3981,30 @@ Take photos of one view at two visits, and both stand here at one scale; with an
         <source>Measured on</source>
         <translation>Medido el</translation>
     </message>
+    <message>
+        <source>Its day is still to come.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>done</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>planned</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Done or still planned</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation type="unfinished" />
+    </message>
 </context>
 <context>
     <name>kempt::desk::ServicesPanel</name>
@@ -4007,6 +4055,22 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     <message>
         <source>Put back the %1 of %2</source>
         <translation>Recuperar %1 del %2</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>It was done: %1</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Planned for %1. Was it done?</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Marking a service as done</source>
+        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -5171,6 +5235,41 @@ cómo está hoy y si el cambio es real.</translation>
     </message>
     <message>
         <source>Take photos with the camera of this computer</source>
+        <translation type="unfinished" />
+    </message>
+</context>
+<context>
+    <name>kempt::desk::WasItDone</name>
+    <message>
+        <source>Was it done?</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Until somebody says so, the rules take it as perhaps done. D answers too.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>%1, planned for %2</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>It was done: %1</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Open it, to move its day or erase it: %1</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <source>Every service is in the record</source>
         <translation type="unfinished" />
     </message>
 </context>

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 
 namespace kempt::desk {
@@ -61,7 +62,7 @@ void ChartView::paintEvent(QPaintEvent*) {
 QString ChartView::words_of_point(int index) const {
     const charts::Point& p = data_.points[index];
     const double half = (p.high - p.low) / 2;
-    QString words = tr("%1: %2").arg(date_words(p.date), plain_value(p.value, half, data_.unit));
+    QString words = tr("%1: %2").arg(date_words(p.date), in_figures(plain_value(p.value, half, data_.unit)));
     if (!p.shots.isEmpty()) words += tr(", %1").arg(counted(p.shots.size(), tr("shot"), tr("shots")));
     if (!p.comparable) words += tr(", not comparable");
     return words;

@@ -26,6 +26,7 @@
 #include "desk/plan/plan_page.h"
 #include "desk/report/report_page.h"
 #include "desk/start/due_page.h"
+#include "desk/translations/said.h"
 #include "desk/visit/visit_page.h"
 #include "desk/widgets/notice.h"
 #include "desk/widgets/parts.h"
@@ -112,7 +113,7 @@ BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session
 void BookView::watch(jobs::JobRunner& runner) {
     connect(&runner, &jobs::JobRunner::job_progress, this,
             [this](const QString& title, double fraction, const QString& step) {
-                busy_words_->setText(step.isEmpty() ? title : tr("%1: %2").arg(title, step));
+                busy_words_->setText(step.isEmpty() ? title : tr("%1: %2").arg(title, said(step)));
                 busy_bar_->setValue(static_cast<int>(fraction * 1000));
             });
     connect(&runner, &jobs::JobRunner::busy_changed, this, [this](bool busy) {

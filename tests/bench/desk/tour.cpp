@@ -146,6 +146,17 @@ Tour::Page Tour::clients(const std::vector<Id>& ids) {
     return {times_of(shown), times_of(whole)};
 }
 
+Tour::Page Tour::one_client(Id id, Id other) {
+    std::vector<double> shown, whole;
+    for (int i = 0; i < 3; ++i) {
+        (void)clients({other});
+        const Page page = clients({id});
+        shown.push_back(page.shown.worst);
+        whole.push_back(page.whole.worst);
+    }
+    return {times_of(shown), times_of(whole)};
+}
+
 Times Tour::visits(const std::vector<Place>& places) {
     std::vector<double> ms;
     for (const Place& place : places) {

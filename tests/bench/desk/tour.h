@@ -30,6 +30,8 @@ class Tour {
         Times shown, whole;  // until name and visits are painted; until the chart of the progress is, too
     };
     [[nodiscard]] Page clients(const std::vector<kempt::Id>& ids);
+    // One client's page, three times, each time after that of another.
+    [[nodiscard]] Page one_client(kempt::Id id, kempt::Id other);
     [[nodiscard]] Times visits(const std::vector<kempt::desk::Place>& places);
     [[nodiscard]] double due_again();
     // Takes photos in, draws their marks and measures them, while the pages of these clients are opened one after the
