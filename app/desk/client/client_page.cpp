@@ -16,6 +16,7 @@
 #include "desk/widgets/confirm.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "desk/widgets/photo_tile.h"
 #include "domain/clock.h"
@@ -43,6 +44,7 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
     name_->setAlignment(Qt::AlignLeft | Qt::AlignAbsolute);  // also a name that is written from the right
     below_ = text({}, "soft");
     note_ = text({});
+    note_->setAlignment(Qt::AlignLeft | Qt::AlignAbsolute);
     auto* acts = new FlowLayout(measures().gap(2));
     auto* visit = button(tr("New visit"), "primary", Sign::add);
     auto* plan = button(tr("Plan"), "", Sign::plan);
@@ -128,13 +130,13 @@ void ClientPage::load() {
 void ClientPage::take(const ClientData& read) {
     client_ = read.client;
     face_ = read.face;
-    name_->setText(client_.name);
+    name_->setText(breakable(client_.name));
     QStringList words;
     if (client_.since.isValid()) words.append(tr("since %1").arg(date_words(client_.since)));
     words.append(counted(read.all_visits, tr("visit"), tr("visits")));
     words.append(client_.photo_consent ? tr("photos may leave the book") : tr("photos stay in the book"));
     below_->setText(beginning(words.join(QStringLiteral("  ·  "))));
-    note_->setText(client_.note);
+    note_->setText(breakable(client_.note));
     note_->setVisible(!client_.note.isEmpty());
     empty_layout(visits_);
     for (const VisitOnPage& visit : read.visits) visits_->addWidget(visit_card(visit));
@@ -193,7 +195,7 @@ QWidget* ClientPage::visit_card(const VisitOnPage& visit) {
     head->addWidget(count);
     column->addLayout(head);
     column->addWidget(text(hair_words(visit.visit.hair), "caption"));
-    if (!visit.visit.note.isEmpty()) column->addWidget(text(visit.visit.note));
+    if (!visit.visit.note.isEmpty()) column->addWidget(text(breakable(visit.visit.note)));
     if (!visit.best.isEmpty()) {
         auto* tiles = new FlowLayout(measures().gap(1));
         for (const work::PhotoRow& row : visit.best) {
@@ -202,7 +204,8 @@ QWidget* ClientPage::visit_card(const VisitOnPage& visit) {
             });
             const QString reading =
                 cover != row.readings.end()
-                    ? tr("covered %1").arg(in_figures(plain_value(cover->value, (cover->high - cover->low) / 2, cover->unit)))
+                    ? tr("covered %1")
+                          .arg(in_figures(plain_value(cover->value, (cover->high - cover->low) / 2, cover->unit)))
                     : QString();
             const auto stand =
                 row.photo.quality_level == "refused" ? PhotoTile::Stand::refused : PhotoTile::Stand::none;

@@ -78,8 +78,8 @@ void BeforeAfter::paintEvent(QPaintEvent*) {
     const QString before = pair_.before_tag(), after = pair_.after_tag();
     const QFontMetricsF metrics(font());
     const bool both_fit = metrics.horizontalAdvance(before) + metrics.horizontalAdvance(after) + 8 * inset < f.width();
-    const QPointF after_corner = both_fit ? f.topRight() + QPointF(-inset, inset)
-                                          : f.bottomRight() + QPointF(-inset, -2 * inset - metrics.height());
+    const double lower = both_fit ? 0 : tag_size(painter, before).height() + inset / 2;  // one below the other
+    const QPointF after_corner = f.topRight() + QPointF(-inset, inset + lower);
     if (parting_ > 0.02) paint_tag(painter, f.topLeft() + QPointF(inset, inset), before, Qt::AlignLeft);
     if (parting_ < 0.98) paint_tag(painter, after_corner, after, Qt::AlignRight);
     paint_scale_bar(painter, f, pair_.px_per_mm * f.width() / pair_.before.width());

@@ -19,7 +19,7 @@ class BeforeAfter : public QWidget {
     void set_parting(double share);
     [[nodiscard]] double parting() const { return parting_; }
     [[nodiscard]] QSize sizeHint() const override { return {720, 480}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 180}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 110}; }
 
   signals:
     void parting_moved(double share);

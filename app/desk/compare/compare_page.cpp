@@ -1,6 +1,5 @@
 #include "desk/compare/compare_page.h"
 
-#include <QButtonGroup>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -18,6 +17,7 @@
 #include "desk/compare/side_by_side.h"
 #include "desk/compare/strip_panel.h"
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -71,12 +71,12 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     column->addWidget(choices_row_);
     modes_row_ = new QWidget;
     auto* modes = new FlowLayout(measures().gap(1), false, modes_row_);
-    auto* group = new QButtonGroup(this);
     for (const QString& words :
          {tr("Parting"), tr("Taking turns"), tr("Where the edge went"), tr("Side by side"), tr("All visits")}) {
         auto* b = button(words);
         b->setCheckable(true);
-        group->addButton(b, static_cast<int>(modes_.size()));
+        // Not an exclusive group: the Tab key would reach only the one that is chosen.
+        connect(b, &QPushButton::clicked, this, [this, mode = static_cast<Mode>(modes_.size())] { set_mode(mode); });
         modes_.append(b);
         modes->addWidget(b);
     }
@@ -114,7 +114,6 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     connect(lines_, &QCheckBox::toggled, over_, &OneOverOther::set_lines_shown);
     connect(lines_, &QCheckBox::toggled, beside_, &SideBySide::set_lines_shown);
     connect(turned_, &QCheckBox::toggled, beside_, [this](bool mirror) { beside_->set_turned_over(!mirror); });
-    connect(group, &QButtonGroup::idClicked, this, [this](int id) { set_mode(static_cast<Mode>(id)); });
     connect(view_, &QComboBox::currentIndexChanged, this, [this] {
         fill_visits();
         compare();
@@ -163,7 +162,8 @@ bool ComparePage::temples() const {
 
 bool ComparePage::show_temples() {
     const int index = view_->findData(both_temples);
-    if (index < 0) return false;
+    temples_wanted_ = index < 0 && !choices_;
+    if (index < 0) return temples_wanted_;
     view_->setCurrentIndex(index);
     return true;
 }
@@ -184,6 +184,7 @@ void ComparePage::show_place(const Place& place) {
     place_ = place;
     settled_ = false;
     pair_there_ = false;
+    choices_.reset();
     show_empty(tr("Reading…"));
     session_.ask(
         session_.records(), tr("Reading the visits"), this,
@@ -200,9 +201,11 @@ void ComparePage::take(const CompareChoices& found) {
     choices_ = std::make_shared<const CompareChoices>(found);
     const QSignalBlocker block(view_);
     view_->clear();
-    for (const View view : found.views()) view_->addItem(beginning(word_of(view)), static_cast<int>(view));
+    for (const View view : found.views()) view_->addItem(beginning(said(word_of(view))), static_cast<int>(view));
     if (found.has_both_temples()) view_->addItem(tr("Left and right temple"), both_temples);
-    view_->setCurrentIndex(std::max(0, view_->findData(static_cast<int>(place_.view))));
+    const int both = temples_wanted_ ? view_->findData(both_temples) : -1;
+    temples_wanted_ = false;
+    view_->setCurrentIndex(both >= 0 ? both : std::max(0, view_->findData(static_cast<int>(place_.view))));
     emit trail_changed({{found.client.name, {Where::client, found.client.id}}, {tr("Before and after"), place_}});
     choices_row_->setVisible(view_->count() > 0);
     modes_row_->setVisible(view_->count() > 0);

@@ -42,7 +42,7 @@ class ComparePage : public Page {
     [[nodiscard]] Mode mode() const;  // what is really shown: photos that could not be laid stand side by side
     void set_mode(Mode mode);
     // Both temples of one visit or of two; false when there are none.
-    bool show_temples();
+    bool show_temples();  // before the visits were read: as soon as they are
     // Writes the pair as PNG. Refused without the client's consent, and while a face must be looked at first.
     void save_to(const QString& path);
     // The photos on show, one after the other; nullptr when there are none.
@@ -67,7 +67,7 @@ class ComparePage : public Page {
 
     Place place_;
     std::shared_ptr<const CompareChoices> choices_;
-    bool settled_ = true, pair_there_ = false;
+    bool settled_ = true, pair_there_ = false, temples_wanted_ = false;
     int asked_ = 0;
     jobs::JobHandle job_;
     Mode wanted_ = Mode::parting;

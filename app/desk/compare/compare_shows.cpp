@@ -14,6 +14,7 @@
 #include "desk/compare/side_by_side.h"
 #include "desk/compare/strip_panel.h"
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 #include "work/compare_pictures.h"
@@ -50,7 +51,7 @@ void ComparePage::compare() {
             settled_ = true;
             job_.reset();
             if (!result.ok()) {
-                show_empty(QString::fromStdString(result.error().sentence()));
+                show_empty(said(result.error().sentence()));
                 show_mode();
                 return;
             }
@@ -71,12 +72,12 @@ void ComparePage::take_pair(const work::ComparedPictures& c) {
     }
     pair_there_ = true;
     photos_ = {c.before_photo, c.after_photo};
-    why_apart_ = c.pair.why_apart;
-    verdict_words_ = beginning(c.verdict);
+    why_apart_ = said(c.pair.why_apart);
+    verdict_words_ = beginning(said(c.verdict));
     tone_ = c.verdict.startsWith(QLatin1String("improved")) ? "better"
             : c.verdict.startsWith(QLatin1String("worse"))  ? "worse"
                                                             : "plain";
-    QStringList notes = c.pair.notes;
+    QStringList notes = said(c.pair.notes);
     if (c.pair.px_per_mm > 0 && c.pair.over) notes.prepend(tr("Both at one scale."));
     if (c.must_look())
         notes.append(tr("She does not want her face seen: look at both photos under “Eyes” before they leave."));
@@ -114,7 +115,7 @@ void ComparePage::show_mode() {
     lines_->setVisible(!strip && now != Mode::edge);
     turned_->setVisible(temples());
     eyes_->setVisible(!strip && pair_there_);
-    save_->setVisible(!strip);
+    save_->setVisible(!strip && pair_there_);
     const bool there = strip ? view_->count() > 0 : pair_there_;
     if (there) empty_->hide();
     shown_->setVisible(there);

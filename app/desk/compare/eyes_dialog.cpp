@@ -4,6 +4,7 @@
 
 #include "desk/compare/eye_bands.h"
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -79,8 +80,7 @@ void EyesDialog::open_next() {
             if (asked != at_) return;
             settled_ = true;
             if (!result.ok()) {
-                if (result.error().kind != ErrorKind::cancelled)
-                    told_->setText(QString::fromStdString(result.error().sentence()));
+                if (result.error().kind != ErrorKind::cancelled) told_->setText(said(result.error().sentence()));
                 return;
             }
             take(result.value());
@@ -88,8 +88,10 @@ void EyesDialog::open_next() {
 }
 
 void EyesDialog::take(const work::FaceLook& look) {
-    where_->setText(
-        tr("Photo %1 of %2: %3, %4").arg(at_ + 1).arg(photos_.size()).arg(word_of(look.view), date_words(look.date)));
+    where_->setText(tr("Photo %1 of %2: %3, %4")
+                        .arg(at_ + 1)
+                        .arg(photos_.size())
+                        .arg(said(word_of(look.view)), date_words(look.date)));
     told_->setText(look.cover.told);
     canvas_->set_photo(look.picture, look.picture_px, look.cover.bands);
     for (QPushButton* b : tools_) b->setEnabled(true);

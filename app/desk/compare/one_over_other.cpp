@@ -109,7 +109,10 @@ void OneOverOther::paint_edge(QPainter& painter, const QRectF& f) const {
     paint_mark(painter, pair_.before_line, size, f, mark_colours().anchor);
     paint_mark(painter, pair_.after_line, size, f, mark_colours().line);
     const double inset = measures().gap(2);
-    QPointF corner = f.topLeft() + QPointF(inset, inset);
+    // Beside the picture where there is room, so that the key hides nothing of it.
+    const double key = inset * 4 + std::max(tag_size(painter, pair_.before_tag()).width(),
+                                            tag_size(painter, pair_.after_tag()).width());
+    QPointF corner = QPointF(f.left() > key + inset ? f.left() - key : f.left() + inset, f.top() + inset);
     for (const auto& [words, colour] : {QPair<QString, QColor>{pair_.before_tag(), mark_colours().anchor},
                                         {pair_.after_tag(), mark_colours().line}}) {
         paint_tag(painter, corner + QPointF(inset * 3, 0), words, Qt::AlignLeft);

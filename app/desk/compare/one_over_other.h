@@ -23,7 +23,7 @@ class OneOverOther : public QWidget {
     // Where the edge went, in one sentence.
     [[nodiscard]] static QString edge_words(const PairOnShow& pair);
     [[nodiscard]] QSize sizeHint() const override { return {720, 480}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 180}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 110}; }
 
   protected:
     void paintEvent(QPaintEvent* event) override;

@@ -22,7 +22,7 @@ class SideBySide : public QWidget {
     void move_by(QPointF px);                                 // of the widget
     void show_whole();
     [[nodiscard]] QSize sizeHint() const override { return {720, 480}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 180}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 110}; }
 
   protected:
     void paintEvent(QPaintEvent* event) override;

@@ -1,4 +1,5 @@
 #include "desk/compare/strip_filler.h"
+#include "desk/translations/said.h"
 
 #include <algorithm>
 
@@ -34,7 +35,7 @@ void StripFiller::show(Id client, View view, Id reference_visit) {
             if (asked != asked_) return;
             job_.reset();
             if (!result.ok()) {
-                emit failed(-1, QString::fromStdString(result.error().sentence()));
+                emit failed(-1, said(result.error().sentence()));
                 return;
             }
             take(result.value());
@@ -91,8 +92,7 @@ void StripFiller::next() {
                 if (asked != asked_) return;
                 job_.reset();
                 if (!result.ok()) {
-                    if (result.error().kind != ErrorKind::cancelled)
-                        emit failed(-1, QString::fromStdString(result.error().sentence()));
+                    if (result.error().kind != ErrorKind::cancelled) emit failed(-1, said(result.error().sentence()));
                     return;
                 }
                 reference_ = result.value();
@@ -118,7 +118,7 @@ void StripFiller::next() {
                 keep(key_of(place), result.value());
                 emit picture_ready(place, result.value());
             } else {
-                emit failed(place, QString::fromStdString(result.error().sentence()));
+                emit failed(place, said(result.error().sentence()));
             }
             next();
         });

@@ -5,6 +5,7 @@
 
 #include "desk/compare/strip_filler.h"
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "domain/measure_units.h"
 #include "domain/readings.h"
@@ -12,11 +13,10 @@
 namespace kempt::desk {
 namespace {
 
-QString reading_words(const work::StripPlace& place) {
+QString value_words(const work::StripPlace& place) {
     if (!place.reading) return QObject::tr("not measured");
     const ReadingRecord& r = *place.reading;
-    return QObject::tr("%1 %2").arg(title_of_reading(r.name),
-                                    with_interval(r.value, r.low, r.high, r.unit, look().length()));
+    return in_figures(with_interval(r.value, r.low, r.high, r.unit, look().length()));
 }
 
 }  // namespace
@@ -54,7 +54,9 @@ StripPanel::StripPanel(Session& session, QWidget* parent) : QWidget(parent) {
             if (place.photo == 0) {
                 cell.state = TimeStrip::Cell::State::none;
             } else {
-                cell.reading = reading_words(place);
+                cell.value = value_words(place);
+                cell.reading = place.reading ? tr("%1 %2").arg(said(title_of_reading(place.reading->name)), cell.value)
+                                             : cell.value;
                 cell.picture.loadFromData(place.thumbnail);
             }
             cells.append(cell);

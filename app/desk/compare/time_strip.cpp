@@ -53,12 +53,15 @@ void TimeStrip::set_cell(int index, const Cell& cell) {
 
 void TimeStrip::lay_out() {
     gap_ = measures().gap(3);
-    const int width = std::max(1, viewport()->width());
-    const int wanted = measures().px(300);
-    columns_ = std::clamp((width + gap_) / (wanted + gap_), 1, 6);
+    // As wide as is good to look at, but never higher than what is seen at once; then as many beside each other as
+    // stand.
+    const int width = std::max(1, viewport()->width()), line = fontMetrics().height();
+    const int high = viewport()->height() - (2 + told_lines) * line - measures().gap(2);
+    const QSize wanted = picture_.scaled(measures().px(360), std::max(90, high), Qt::KeepAspectRatio);
+    const int least = std::max(wanted.width(), measures().px(170));  // of the words beneath
+    columns_ = std::clamp((width + gap_) / (least + gap_), 1, 8);
     const int cell = (width - (columns_ - 1) * gap_ - 2) / columns_;
-    QSize picture = picture_.scaled(cell, viewport()->height() - 5 * fontMetrics().height(), Qt::KeepAspectRatio);
-    shown_ = picture.expandedTo({80, 50});
+    shown_ = picture_.scaled(cell, std::max(90, high), Qt::KeepAspectRatio).expandedTo({80, 50});
     step_x_ = cell + gap_;
     step_y_ = shown_.height() + fontMetrics().height() * (2 + told_lines) + measures().gap(2) + gap_;
     const int rows = (static_cast<int>(cells_.size()) + columns_ - 1) / columns_;
@@ -98,7 +101,7 @@ void TimeStrip::paint_cell(QPainter& painter, int index, const QRect& rect) cons
                          c.caution);
     }
     const int inset = cell.state == Cell::State::apart ? measures().px(4) + measures().gap(1.5) : 0;
-    QRect words(rect.left() + inset, bed.bottom() + measures().gap(1), bed.width() - inset, line);
+    QRect words(rect.left() + inset, bed.bottom() + measures().gap(1), rect.width() - inset, line);
     QFont strong = font();
     strong.setBold(true);
     painter.setFont(strong);
@@ -108,7 +111,7 @@ void TimeStrip::paint_cell(QPainter& painter, int index, const QRect& rect) cons
     painter.setFont(font());
     words.translate(0, line);
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
-                     fontMetrics().elidedText(cell.reading, Qt::ElideRight, words.width()));
+                     fontMetrics().elidedText(cell.value, Qt::ElideRight, words.width()));
     words.translate(0, line);
     words.setHeight(line * told_lines);
     painter.setPen(c.ink_soft);

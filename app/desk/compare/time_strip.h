@@ -13,8 +13,9 @@ class TimeStrip : public QAbstractScrollArea {
     Q_OBJECT
   public:
     struct Cell {
-        QString date, reading, told;  // told: how it was laid or why not
-        QPixmap picture;              // laid, or the thumbnail until then
+        QString date, value, reading;  // value: of the reading, short; reading: with its name
+        QString told;                  // how it was laid or why not
+        QPixmap picture;               // laid, or the thumbnail until then
         enum class State { waiting, laid, apart, none } state = State::waiting;
         bool leads = false;  // all others are laid over this one
     };
@@ -26,7 +27,7 @@ class TimeStrip : public QAbstractScrollArea {
     [[nodiscard]] int current() const { return current_; }
     void set_current(int index);
     [[nodiscard]] QSize sizeHint() const override { return {720, 480}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 180}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 110}; }
 
   signals:
     void current_changed(int index);

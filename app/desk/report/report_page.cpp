@@ -14,7 +14,9 @@
 #include "desk/compare/compare_choices.h"
 #include "desk/look/look.h"
 #include "desk/report/page_view.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
 #include "report/report_pages.h"
@@ -66,6 +68,8 @@ QWidget* ReportPage::choices_column() {
     auto* area = new QScrollArea;
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
+    area->setAccessibleName(tr("What the report holds"));
+    area->setFocusPolicy(Qt::NoFocus);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     area->setObjectName(QStringLiteral("report_choices"));
     auto* inside = new QWidget;
@@ -201,14 +205,13 @@ void ReportPage::show_place(const Place& place) {
         [client = place.client](Book& book, const Progress& progress) {
             return compare_choices(book, client, progress);
         },
-        [this](const CompareChoices& found) { take(found); },
-        [this] { settled_ = true; });
+        [this](const CompareChoices& found) { take(found); }, [this] { settled_ = true; });
 }
 
 void ReportPage::take(const CompareChoices& found) {
     if (found.client.id != place_.client) return;  // she went on to another one meanwhile
     client_ = found.client;
-    title_->setText(tr("Report for %1").arg(client_.name));
+    title_->setText(tr("Report for %1").arg(breakable(client_.name)));
     for (QComboBox* combo : {from_, to_}) {
         const QSignalBlocker block(combo);
         const QVariant before = combo->currentData();
@@ -237,6 +240,7 @@ work::ReportOptions ReportPage::options() const {
     options.look.length = look().length();
     for (const Part& part : parts_) options.look.parts.*(part.part) = part.box->isChecked();
     options.with_pictures = pictures_->isChecked();
+    options.plan_of_desk = true;
     return options;
 }
 
@@ -266,8 +270,7 @@ void ReportPage::make_model() {
             job_.reset();
             settled_ = true;
             if (!result.ok()) {
-                if (result.error().kind != ErrorKind::cancelled)
-                    state_->setText(QString::fromStdString(result.error().sentence()));
+                if (result.error().kind != ErrorKind::cancelled) state_->setText(said(result.error().sentence()));
                 return;
             }
             model_ = result.value();
@@ -287,7 +290,7 @@ void ReportPage::lay_out() {
         [this, asked](Result<std::shared_ptr<const report::ReportPages>> result) {
             if (asked != laid_out_) return;
             drawn_ = true;
-            if (!result.ok()) return state_->setText(QString::fromStdString(result.error().sentence()));
+            if (!result.ok()) return state_->setText(said(result.error().sentence()));
             report_ = result.value();
             view_->set_pages(report_->count(), report_->size_points());
             state_->setText(tr("Page %1 of %2").arg(view_->current() + 1).arg(report_->count()));
@@ -313,7 +316,7 @@ void ReportPage::show_consent() {
     consent_words_->setText(
         tr("%1 has not agreed that photos leave this book. Ask her: without her yes the report is made "
            "without photos and says so.")
-            .arg(client_.name));
+            .arg(breakable(client_.name)));
     const bool photos = model_ && !model_->photos.isEmpty() && pictures_->isChecked() && client_.photo_consent;
     eyes_box_->setVisible(photos);
     if (!photos) return;

@@ -39,6 +39,7 @@ QVector<PlanStep> compare_steps(MainWindow& window, const Place& compare) {
              }},
             {QStringLiteral("compare-all"), show(Mode::all_visits)},
             {QStringLiteral("compare-temples"), [&window, compare] {
+                 if (window.book()->place() != compare) window.book()->go(compare);
                  on<ComparePage>(window, [](ComparePage& page) {
                      page.set_mode(Mode::parting);
                      page.beside()->show_whole();

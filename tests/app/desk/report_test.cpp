@@ -8,6 +8,7 @@
 #include "desk/client/client_page.h"
 #include "desk/report/page_view.h"
 #include "desk/report/report_page.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/notice.h"
 #include "desk/window/book_view.h"
 #include "room.h"
@@ -110,6 +111,26 @@ BOOST_AUTO_TEST_CASE(many_visits_show_the_newest_first_and_the_earlier_ones_when
     more->click();
     BOOST_TEST(wait_until([&] { return settled() && shown() == 20; }));
     BOOST_TEST(!more->isVisible());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+BOOST_AUTO_TEST_SUITE(long_words)
+
+BOOST_AUTO_TEST_CASE(only_words_too_long_for_a_column_may_break_and_nothing_else_changes) {
+    const QString plain = QStringLiteral("Maria-Theresia von Oberlauental");
+    BOOST_TEST((breakable(plain) == plain));
+    const QString word = QStringLiteral("Donaudampfschifffahrtsgesellschaftskapitaenswitwe");
+    QString broken = breakable(QStringLiteral("geborene ") + word + QStringLiteral(" aus Wien"));
+    BOOST_TEST(broken.count(QChar(0x200B)) == word.size() / 12);
+    BOOST_TEST((broken.remove(QChar(0x200B)) == QStringLiteral("geborene ") + word + QStringLiteral(" aus Wien")));
+    // A letter with its marks, and one outside the first plane, stay whole.
+    const QString marked = QString(11, 'a') + QStringLiteral("e\u0301") + QString(20, 'b');
+    BOOST_TEST(!breakable(marked).contains(QStringLiteral("\u200B\u0301")));
+    QString pairs;
+    for (int i = 0; i < 30; ++i) pairs += QStringLiteral("\U0001F600");
+    for (qsizetype i = 1; i < breakable(pairs).size(); ++i)
+        BOOST_TEST(!(breakable(pairs)[i].isLowSurrogate() && !breakable(pairs)[i - 1].isHighSurrogate()));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
