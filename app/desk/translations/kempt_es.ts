@@ -5,7 +5,7 @@
     <name />
     <message>
         <source>table of readings</source>
-        <translation type="unfinished" />
+        <translation>tabla de medidas</translation>
     </message>
 </context>
 <context>
@@ -363,60 +363,56 @@
         <translation>sin medir</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <translation type="unfinished">%1. {1 %2?}</translation>
-    </message>
-    <message>
         <source>There is no such camera.</source>
-        <translation type="unfinished" />
+        <translation>No existe esa cámara.</translation>
     </message>
     <message>
         <source>The camera is not ready yet.</source>
-        <translation type="unfinished" />
+        <translation>La cámara aún no está lista.</translation>
     </message>
     <message>
         <source>Ask</source>
-        <translation type="unfinished" />
+        <translation>Preguntar</translation>
     </message>
     <message>
         <source>Grade</source>
-        <translation type="unfinished" />
+        <translation>Valorar</translation>
     </message>
     <message>
         <source>Add photos…</source>
-        <translation type="unfinished" />
+        <translation>Añadir fotos…</translation>
     </message>
     <message>
         <source>Look</source>
-        <translation type="unfinished" />
+        <translation>Mirar</translation>
     </message>
     <message>
         <source>Draw</source>
-        <translation type="unfinished" />
+        <translation>Dibujar</translation>
     </message>
     <message>
         <source>Write down</source>
-        <translation type="unfinished" />
+        <translation>Anotar</translation>
     </message>
     <message>
         <source>See</source>
-        <translation type="unfinished" />
+        <translation>Ver</translation>
     </message>
     <message>
         <source>as the camera says (UTC%1%2:%3)</source>
-        <translation type="unfinished" />
+        <translation>según la cámara (UTC%1%2:%3)</translation>
     </message>
     <message>
         <source>by the camera’s clock</source>
-        <translation type="unfinished" />
+        <translation>por el reloj de la cámara</translation>
     </message>
     <message>
         <source>the time of the file: the photo does not say when it was taken</source>
-        <translation type="unfinished" />
+        <translation>la hora del archivo: la foto no dice cuándo se hizo</translation>
     </message>
     <message>
         <source>measured by tape</source>
-        <translation type="unfinished" />
+        <translation>medido con cinta</translation>
     </message>
 </context>
 <context>
@@ -460,51 +456,51 @@
     </message>
     <message>
         <source>Consultation</source>
-        <translation type="unfinished" />
+        <translation>Consulta</translation>
     </message>
     <message>
         <source>Hair and daily life were told, and still count.</source>
-        <translation type="unfinished" />
+        <translation>Contó de su cabello y de su día a día, y aún vale.</translation>
     </message>
     <message>
         <source>Her hair was not asked about yet.</source>
-        <translation type="unfinished" />
+        <translation>Aún no se preguntó por su cabello.</translation>
     </message>
     <message>
         <source>Her daily life was not asked about lately.</source>
-        <translation type="unfinished" />
+        <translation>Hace tiempo que no se pregunta por su día a día.</translation>
     </message>
     <message>
         <source>Ask about her hair and her daily life.</source>
-        <translation type="unfinished" />
+        <translation>Pregunte por su cabello y su día a día.</translation>
     </message>
     <message>
         <source>Scalp check</source>
-        <translation type="unfinished" />
+        <translation>Revisión del cuero cabelludo</translation>
     </message>
     <message>
         <source>Looked at and graded that day.</source>
-        <translation type="unfinished" />
+        <translation>Mirado y valorado ese día.</translation>
     </message>
     <message>
         <source>Look at the scalp before anything else, and grade it.</source>
-        <translation type="unfinished" />
+        <translation>Mire el cuero cabelludo antes que nada, y valórelo.</translation>
     </message>
     <message>
         <source>Photographs</source>
-        <translation type="unfinished" />
+        <translation>Fotografías</translation>
     </message>
     <message>
         <source>None yet.</source>
-        <translation type="unfinished" />
+        <translation>Aún ninguna.</translation>
     </message>
     <message>
         <source>Every view has its shots.</source>
-        <translation type="unfinished" />
+        <translation>Cada vista tiene sus tomas.</translation>
     </message>
     <message>
         <source>%1 so far.</source>
-        <translation type="unfinished" />
+        <translation>%1 hasta ahora.</translation>
     </message>
     <message>
         <source>photo</source>
@@ -516,7 +512,7 @@
     </message>
     <message>
         <source>Every view is there; second shots are wanting.</source>
-        <translation type="unfinished" />
+        <translation>Están todas las vistas; faltan segundas tomas.</translation>
     </message>
     <message>
         <source>Grades</source>
@@ -524,7 +520,7 @@
     </message>
     <message>
         <source>%1 kept.</source>
-        <translation type="unfinished" />
+        <translation>%1 guardados.</translation>
     </message>
     <message>
         <source>grade</source>
@@ -536,7 +532,7 @@
     </message>
     <message>
         <source>None yet: one key a grade.</source>
-        <translation type="unfinished" />
+        <translation>Aún ninguno: una tecla por grado.</translation>
     </message>
     <message>
         <source>Readings</source>
@@ -544,11 +540,11 @@
     </message>
     <message>
         <source>They come with the photographs.</source>
-        <translation type="unfinished" />
+        <translation>Vienen con las fotografías.</translation>
     </message>
     <message>
         <source>%1 of %2 give readings.</source>
-        <translation type="unfinished" />
+        <translation>%1 de %2 dan medidas.</translation>
     </message>
     <message>
         <source>Services</source>
@@ -556,39 +552,39 @@
     </message>
     <message>
         <source>%1 written down.</source>
-        <translation type="unfinished" />
+        <translation>%1 anotados.</translation>
     </message>
     <message>
         <source>service</source>
-        <translation type="unfinished" />
+        <translation>servicio</translation>
     </message>
     <message>
         <source>services</source>
-        <translation type="unfinished" />
+        <translation>servicios</translation>
     </message>
     <message>
         <source>Write down what was done today, if anything was.</source>
-        <translation type="unfinished" />
+        <translation>Anote lo que se hizo hoy, si se hizo algo.</translation>
     </message>
     <message>
         <source>Photographs afterwards</source>
-        <translation type="unfinished" />
+        <translation>Fotografías de después</translation>
     </message>
     <message>
         <source>%1 taken later that day.</source>
-        <translation type="unfinished" />
+        <translation>%1 tomadas más tarde ese día.</translation>
     </message>
     <message>
         <source>After a service, the same views again.</source>
-        <translation type="unfinished" />
+        <translation>Tras un servicio, las mismas vistas otra vez.</translation>
     </message>
     <message>
         <source>The photos do not say when they were taken: whether some are of afterwards is not known.</source>
-        <translation type="unfinished" />
+        <translation>Las fotos no dicen cuándo se hicieron: no se sabe si alguna es de después.</translation>
     </message>
     <message>
         <source>The same views again, now that the hair was worked on.</source>
-        <translation type="unfinished" />
+        <translation>Las mismas vistas otra vez, ahora que se trabajó el cabello.</translation>
     </message>
     <message>
         <source>Next dates</source>
@@ -596,15 +592,15 @@
     </message>
     <message>
         <source>Retouch, trim, photographs and patch test, as ranges.</source>
-        <translation type="unfinished" />
+        <translation>Retoque, corte de puntas, fotografías y prueba de alergia, como intervalos.</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished" />
+        <translation>hecho</translation>
     </message>
     <message>
         <source>begun</source>
-        <translation type="unfinished" />
+        <translation>empezado</translation>
     </message>
     <message>
         <source>as needed</source>
@@ -612,7 +608,7 @@
     </message>
     <message>
         <source>still to do</source>
-        <translation type="unfinished" />
+        <translation>por hacer</translation>
     </message>
 </context>
 <context>
@@ -696,19 +692,19 @@
     <name>kempt::desk::CameraPage</name>
     <message>
         <source>Plug a camera in, see that no other program uses it, and look again. A phone takes better photos than most of them: drop its photos on this window, or let them come into the watched folder (settings).</source>
-        <translation type="unfinished" />
+        <translation>Conecte una cámara, compruebe que ningún otro programa la usa y mire de nuevo. Un teléfono hace mejores fotos que casi todas: suelte sus fotos en esta ventana, o deje que lleguen a la carpeta vigilada (ajustes).</translation>
     </message>
     <message>
         <source>Look again</source>
-        <translation type="unfinished" />
+        <translation>Mirar de nuevo</translation>
     </message>
     <message>
         <source>Take (space)</source>
-        <translation type="unfinished" />
+        <translation>Tomar (espacio)</translation>
     </message>
     <message>
         <source>Take a photo</source>
-        <translation type="unfinished" />
+        <translation>Tomar una foto</translation>
     </message>
     <message>
         <source>View</source>
@@ -716,31 +712,31 @@
     </message>
     <message>
         <source>View to take</source>
-        <translation type="unfinished" />
+        <translation>Vista que se toma</translation>
     </message>
     <message>
         <source>Strength of the guide</source>
-        <translation type="unfinished" />
+        <translation>Fuerza de la guía</translation>
     </message>
     <message>
         <source>Strength of the last visit’s photo over the camera’s picture</source>
-        <translation type="unfinished" />
+        <translation>Fuerza de la foto de la última visita sobre la imagen de la cámara</translation>
     </message>
     <message>
         <source>Camera</source>
-        <translation type="unfinished" />
+        <translation>Cámara</translation>
     </message>
     <message>
         <source>The camera: %1</source>
-        <translation type="unfinished" />
+        <translation>La cámara: %1</translation>
     </message>
     <message>
         <source>There is no camera</source>
-        <translation type="unfinished" />
+        <translation>No hay cámara</translation>
     </message>
     <message>
         <source>No camera was found on this computer.</source>
-        <translation type="unfinished" />
+        <translation>No se encontró ninguna cámara en este ordenador.</translation>
     </message>
     <message>
         <source>Reading the visit</source>
@@ -748,7 +744,7 @@
     </message>
     <message>
         <source>Every view has its two shots.</source>
-        <translation type="unfinished" />
+        <translation>Cada vista tiene sus dos tomas.</translation>
     </message>
     <message>
         <source>%1, shot %2</source>
@@ -756,27 +752,27 @@
     </message>
     <message>
         <source>There is no earlier photo of this view to guide by.</source>
-        <translation type="unfinished" />
+        <translation>No hay foto anterior de esta vista que sirva de guía.</translation>
     </message>
     <message>
         <source>The photo of %1 lies over the picture: stand so that both agree.</source>
-        <translation type="unfinished" />
+        <translation>La foto del %1 está sobre la imagen: colóquese de modo que coincidan.</translation>
     </message>
     <message>
         <source>Opening the guide</source>
-        <translation type="unfinished" />
+        <translation>Abriendo la guía</translation>
     </message>
     <message>
         <source>The photo could not be written: %1</source>
-        <translation type="unfinished" />
+        <translation>No se pudo escribir la foto: %1</translation>
     </message>
     <message>
         <source>Taking the photo in</source>
-        <translation type="unfinished" />
+        <translation>Incorporando la foto</translation>
     </message>
     <message>
         <source>%1, shot %2 is kept. Put the camera down and lay the card anew before the next.</source>
-        <translation type="unfinished" />
+        <translation>%1, toma %2 guardada. Deje la cámara y coloque de nuevo la tarjeta antes de la siguiente.</translation>
     </message>
     <message>
         <source>Looking at a photo</source>
@@ -788,7 +784,7 @@
     </message>
     <message>
         <source>The camera gave the same picture once more; it is in the book already.</source>
-        <translation type="unfinished" />
+        <translation>La cámara dio otra vez la misma imagen; ya está en el libro.</translation>
     </message>
 </context>
 <context>
@@ -885,19 +881,19 @@
     </message>
     <message>
         <source>Her face in pictures that leave</source>
-        <translation type="unfinished" />
+        <translation>Su cara en las imágenes que salen</translation>
     </message>
     <message>
         <source>not asked: found eyes are hidden</source>
-        <translation type="unfinished" />
+        <translation>sin preguntar: se tapan los ojos encontrados</translation>
     </message>
     <message>
         <source>hidden: every photo is looked at first</source>
-        <translation type="unfinished" />
+        <translation>tapada: antes se mira cada foto</translation>
     </message>
     <message>
         <source>may be seen</source>
-        <translation type="unfinished" />
+        <translation>se puede ver</translation>
     </message>
 </context>
 <context>
@@ -1059,7 +1055,7 @@
     </message>
     <message>
         <source>Earlier visits (%1 more)</source>
-        <translation type="unfinished" />
+        <translation>Visitas anteriores (%1 más)</translation>
     </message>
 </context>
 <context>
@@ -1153,80 +1149,81 @@
     </message>
     <message>
         <source>Drawn lines</source>
-        <translation type="unfinished" />
+        <translation>Líneas dibujadas</translation>
     </message>
     <message>
         <source>Show the drawn lines</source>
-        <translation type="unfinished" />
+        <translation>Mostrar las líneas dibujadas</translation>
     </message>
     <message>
         <source>Right side in a mirror</source>
-        <translation type="unfinished" />
+        <translation>Lado derecho en espejo</translation>
     </message>
     <message>
         <source>Eyes…</source>
-        <translation type="unfinished" />
+        <translation>Ojos…</translation>
     </message>
     <message>
         <source>Eyes in the pictures</source>
-        <translation type="unfinished" />
+        <translation>Ojos en las imágenes</translation>
     </message>
     <message>
         <source>Parting</source>
-        <translation type="unfinished" />
+        <translation>Raya</translation>
     </message>
     <message>
         <source>Taking turns</source>
-        <translation type="unfinished" />
+        <translation>Alternando</translation>
     </message>
     <message>
         <source>Where the edge went</source>
-        <translation type="unfinished" />
+        <translation>Adónde fue el contorno</translation>
     </message>
     <message>
         <source>Side by side</source>
-        <translation type="unfinished" />
+        <translation>Una al lado de otra</translation>
     </message>
     <message>
         <source>All visits</source>
-        <translation type="unfinished" />
+        <translation>Todas las visitas</translation>
     </message>
     <message>
         <source>Left and right temple</source>
-        <translation type="unfinished" />
+        <translation>Sien izquierda y derecha</translation>
     </message>
     <message>
         <source>Nothing to compare yet.
 Take photos of one view at two visits, and both stand here at one scale; with an edge line or anchors drawn on them they are laid over each other.</source>
-        <translation type="unfinished" />
+        <translation>Aún no hay nada que comparar.
+Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma escala; con una línea del contorno o puntos de anclaje dibujados se superponen.</translation>
     </message>
     <message>
         <source>left  %1</source>
-        <translation type="unfinished" />
+        <translation>izquierda  %1</translation>
     </message>
     <message>
         <source>right  %1</source>
-        <translation type="unfinished" />
+        <translation>derecha  %1</translation>
     </message>
     <message>
         <source>She does not want her face seen: look at both photos under “Eyes” before they leave.</source>
-        <translation type="unfinished" />
+        <translation>No quiere que se le vea la cara: mire las dos fotos en «Ojos» antes de que salgan.</translation>
     </message>
     <message>
         <source>Left and right are two places.</source>
-        <translation type="unfinished" />
+        <translation>Izquierda y derecha son dos lugares.</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished" />
+        <translation>Izquierda</translation>
     </message>
     <message>
         <source>Laid over</source>
-        <translation type="unfinished" />
+        <translation>Superpuestas</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished" />
+        <translation>Derecha</translation>
     </message>
 </context>
 <context>
@@ -1501,50 +1498,50 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     <name>kempt::desk::EyeBands</name>
     <message>
         <source>Photo with the bands over the eyes</source>
-        <translation type="unfinished" />
+        <translation>Foto con las bandas sobre los ojos</translation>
     </message>
     <message>
         <source>No band. Insert adds one.</source>
-        <translation type="unfinished" />
+        <translation>Sin banda. Insert añade una.</translation>
     </message>
     <message>
         <source>%1 bands, number %2 is picked. N the next one, arrows move it, plus and minus its size, less and greater its height, brackets turn it, Delete removes it.</source>
-        <translation type="unfinished" />
+        <translation>%1 bandas, elegida la %2. N, la siguiente; las flechas la mueven, más y menos el tamaño, menor y mayor la altura, los corchetes la giran, Supr la quita.</translation>
     </message>
 </context>
 <context>
     <name>kempt::desk::EyesDialog</name>
     <message>
         <source>Eyes in the pictures</source>
-        <translation type="unfinished" />
+        <translation>Ojos en las imágenes</translation>
     </message>
     <message>
         <source>The band is drawn into every picture that leaves the book; the photo in the book stays as it is. Drag it, its end or its side; arrows, + − and [ ] do the same.</source>
-        <translation type="unfinished" />
+        <translation>La banda se dibuja en cada imagen que sale del libro; la foto del libro queda como está. Arrástrela, o su extremo o su lado; las flechas, + − y [ ] hacen lo mismo.</translation>
     </message>
     <message>
         <source>Add a band</source>
-        <translation type="unfinished" />
+        <translation>Añadir una banda</translation>
     </message>
     <message>
         <source>Remove it</source>
-        <translation type="unfinished" />
+        <translation>Quitarla</translation>
     </message>
     <message>
         <source>Turn left</source>
-        <translation type="unfinished" />
+        <translation>Girar a la izquierda</translation>
     </message>
     <message>
         <source>Turn right</source>
-        <translation type="unfinished" />
+        <translation>Girar a la derecha</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished" />
+        <translation>Más grande</translation>
     </message>
     <message>
         <source>Smaller</source>
-        <translation type="unfinished" />
+        <translation>Más pequeña</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -1552,7 +1549,7 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>Skip this photo</source>
-        <translation type="unfinished" />
+        <translation>Saltar esta foto</translation>
     </message>
     <message>
         <source>Leave it</source>
@@ -1560,27 +1557,27 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>No eyes to hide here</source>
-        <translation type="unfinished" />
+        <translation>Aquí no hay ojos que tapar</translation>
     </message>
     <message>
         <source>Photo %1 of %2</source>
-        <translation type="unfinished" />
+        <translation>Foto %1 de %2</translation>
     </message>
     <message>
         <source>Opening…</source>
-        <translation type="unfinished" />
+        <translation>Abriendo…</translation>
     </message>
     <message>
         <source>Looking for eyes</source>
-        <translation type="unfinished" />
+        <translation>Buscando ojos</translation>
     </message>
     <message>
         <source>Photo %1 of %2: %3, %4</source>
-        <translation type="unfinished" />
+        <translation>Foto %1 de %2: %3, %4</translation>
     </message>
     <message>
         <source>Keeping the bands</source>
-        <translation type="unfinished" />
+        <translation>Guardando las bandas</translation>
     </message>
 </context>
 <context>
@@ -2311,62 +2308,62 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     <name>kempt::desk::OneOverOther</name>
     <message>
         <source>Before and after, taking turns</source>
-        <translation type="unfinished" />
+        <translation>Antes y después, alternando</translation>
     </message>
     <message>
         <source>How far the edge has moved</source>
-        <translation type="unfinished" />
+        <translation>Cuánto se ha movido el contorno</translation>
     </message>
     <message>
         <source>Before: %1. After: %2. Space stops and goes on; Left shows before, Right after.</source>
-        <translation type="unfinished" />
+        <translation>Antes: %1. Después: %2. Espacio detiene y sigue; Izquierda muestra el antes, Derecha el después.</translation>
     </message>
     <message>
         <source>How far the edge has moved cannot be told: the photos could not be laid over each other by skin or anchors, and laid by the edge lines it does not show.</source>
-        <translation type="unfinished" />
+        <translation>No se puede saber cuánto se movió el contorno: las fotos no se pudieron superponer por la piel ni por los puntos de anclaje, y por las líneas del contorno no se ve.</translation>
     </message>
     <message>
         <source>between %1 back and %2 forward along the line</source>
-        <translation type="unfinished" />
+        <translation>entre %1 atrás y %2 adelante a lo largo de la línea</translation>
     </message>
     <message>
         <source>On average the edge stands where it stood, as far as these photos tell (laid to about %1; %2).</source>
-        <translation type="unfinished" />
+        <translation>De media el contorno está donde estaba, hasta donde dicen estas fotos (superpuestas con unos %1; %2).</translation>
     </message>
     <message>
         <source>laid to about %1</source>
-        <translation type="unfinished" />
+        <translation>superpuestas con unos %1</translation>
     </message>
     <message>
         <source>laid by the anchors</source>
-        <translation type="unfinished" />
+        <translation>superpuestas por los puntos de anclaje</translation>
     </message>
     <message>
         <source>On average the edge stands %1 further forward (%2; %3).</source>
-        <translation type="unfinished" />
+        <translation>De media el contorno está %1 más adelante (%2; %3).</translation>
     </message>
     <message>
         <source>On average the edge stands %1 further back (%2; %3).</source>
-        <translation type="unfinished" />
+        <translation>De media el contorno está %1 más atrás (%2; %3).</translation>
     </message>
     <message>
         <source>stopped</source>
-        <translation type="unfinished" />
+        <translation>detenido</translation>
     </message>
 </context>
 <context>
     <name>kempt::desk::PageView</name>
     <message>
         <source>Pages of the report</source>
-        <translation type="unfinished" />
+        <translation>Páginas del informe</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
-        <translation type="unfinished" />
+        <translation>Aún nada.</translation>
     </message>
     <message>
         <source>Page %1 of %2. Page up and Page down turn pages, plus and minus go nearer and farther.</source>
-        <translation type="unfinished" />
+        <translation>Página %1 de %2. Re Pág y Av Pág pasan página, más y menos acercan y alejan.</translation>
     </message>
 </context>
 <context>
@@ -2674,11 +2671,11 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>Marking a service as done</source>
-        <translation type="unfinished" />
+        <translation>Marcando un servicio como hecho</translation>
     </message>
     <message>
         <source>Keeping how far the record goes back</source>
-        <translation type="unfinished" />
+        <translation>Guardando hasta dónde llega el historial</translation>
     </message>
 </context>
 <context>
@@ -2820,19 +2817,19 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>Told again today</source>
-        <translation type="unfinished" />
+        <translation>Contado de nuevo hoy</translation>
     </message>
     <message>
         <source>Told on %1.</source>
-        <translation type="unfinished" />
+        <translation>Contado el %1.</translation>
     </message>
     <message>
         <source>When it was told was not kept.</source>
-        <translation type="unfinished" />
+        <translation>No se guardó cuándo se contó.</translation>
     </message>
     <message>
         <source>That is too long ago to count: ask again.</source>
-        <translation type="unfinished" />
+        <translation>Hace demasiado para que valga: pregunte de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -3188,39 +3185,39 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>Save its pictures</source>
-        <translation type="unfinished" />
+        <translation>Guardar sus imágenes</translation>
     </message>
     <message>
         <source>Save the readings</source>
-        <translation type="unfinished" />
+        <translation>Guardar las medidas</translation>
     </message>
     <message>
         <source>Table (*.csv)</source>
-        <translation type="unfinished" />
+        <translation>Tabla (*.csv)</translation>
     </message>
     <message>
         <source>readings %1.csv</source>
-        <translation type="unfinished" />
+        <translation>medidas %1.csv</translation>
     </message>
     <message>
         <source>Condition report</source>
-        <translation type="unfinished" />
+        <translation>Informe de estado</translation>
     </message>
     <message>
         <source>Printing the report</source>
-        <translation type="unfinished" />
+        <translation>Imprimiendo el informe</translation>
     </message>
     <message>
         <source>The report is on its way to the printer.</source>
-        <translation type="unfinished" />
+        <translation>El informe va camino de la impresora.</translation>
     </message>
     <message>
         <source>Saving the pictures</source>
-        <translation type="unfinished" />
+        <translation>Guardando las imágenes</translation>
     </message>
     <message>
         <source>%1 saved in %2.</source>
-        <translation type="unfinished" />
+        <translation>%1 guardadas en %2.</translation>
     </message>
     <message>
         <source>picture</source>
@@ -3232,63 +3229,63 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>Saving the readings</source>
-        <translation type="unfinished" />
+        <translation>Guardando las medidas</translation>
     </message>
     <message>
         <source>The readings are saved as %1.</source>
-        <translation type="unfinished" />
+        <translation>Las medidas se guardaron como %1.</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished" />
+        <translation>Página %1 de %2</translation>
     </message>
     <message>
         <source>Eyes in the pictures…</source>
-        <translation type="unfinished" />
+        <translation>Ojos en las imágenes…</translation>
     </message>
     <message>
         <source>Eyes in the pictures</source>
-        <translation type="unfinished" />
+        <translation>Ojos en las imágenes</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished" />
+        <translation>Imprimir…</translation>
     </message>
     <message>
         <source>Save its pictures…</source>
-        <translation type="unfinished" />
+        <translation>Guardar sus imágenes…</translation>
     </message>
     <message>
         <source>Save the readings…</source>
-        <translation type="unfinished" />
+        <translation>Guardar las medidas…</translation>
     </message>
     <message>
         <source>Save the readings as a table</source>
-        <translation type="unfinished" />
+        <translation>Guardar las medidas como tabla</translation>
     </message>
     <message>
         <source>What it tells</source>
-        <translation type="unfinished" />
+        <translation>Qué cuenta</translation>
     </message>
     <message>
         <source>before and after photos</source>
-        <translation type="unfinished" />
+        <translation>fotos de antes y después</translation>
     </message>
     <message>
         <source>charts</source>
-        <translation type="unfinished" />
+        <translation>gráficos</translation>
     </message>
     <message>
         <source>the way to the targets</source>
-        <translation type="unfinished" />
+        <translation>el camino a los objetivos</translation>
     </message>
     <message>
         <source>services</source>
-        <translation type="unfinished" />
+        <translation>servicios</translation>
     </message>
     <message>
         <source>what the hair has been through</source>
-        <translation type="unfinished" />
+        <translation>por lo que ha pasado el cabello</translation>
     </message>
     <message>
         <source>grades</source>
@@ -3296,19 +3293,19 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>what is planned</source>
-        <translation type="unfinished" />
+        <translation>lo que está planeado</translation>
     </message>
     <message>
         <source>next dates and care at home</source>
-        <translation type="unfinished" />
+        <translation>próximas fechas y cuidados en casa</translation>
     </message>
     <message>
         <source>what was left out, and why</source>
-        <translation type="unfinished" />
+        <translation>lo que quedó fuera y por qué</translation>
     </message>
     <message>
         <source>Who, when, the verdicts in short, how it was measured and the cautions always stand.</source>
-        <translation type="unfinished" />
+        <translation>Quién, cuándo, los veredictos en breve, cómo se midió y las precauciones están siempre.</translation>
     </message>
     <message>
         <source>Reading…</source>
@@ -3316,31 +3313,31 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>Putting the report together…</source>
-        <translation type="unfinished" />
+        <translation>Preparando el informe…</translation>
     </message>
     <message>
         <source>Putting the report together</source>
-        <translation type="unfinished" />
+        <translation>Preparando el informe</translation>
     </message>
     <message>
         <source>Laying out the pages</source>
-        <translation type="unfinished" />
+        <translation>Componiendo las páginas</translation>
     </message>
     <message>
         <source>Drawing a page</source>
-        <translation type="unfinished" />
+        <translation>Dibujando una página</translation>
     </message>
     <message>
         <source>She does not want her face seen. Until you have looked at every photo, those pictures are left out.</source>
-        <translation type="unfinished" />
+        <translation>No quiere que se le vea la cara. Hasta que haya mirado cada foto, esas imágenes quedan fuera.</translation>
     </message>
     <message>
         <source>Where a face was found its eyes are hidden. Faces are missed now and then: look before the photos leave.</source>
-        <translation type="unfinished" />
+        <translation>Donde se encontró una cara se tapan los ojos. A veces se escapa alguna: mire antes de que salgan las fotos.</translation>
     </message>
     <message>
         <source>What the report holds</source>
-        <translation type="unfinished" />
+        <translation>Qué contiene el informe</translation>
     </message>
 </context>
 <context>
@@ -3983,27 +3980,27 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>Its day is still to come.</source>
-        <translation type="unfinished" />
+        <translation>Su día aún no ha llegado.</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished" />
+        <translation>Estado</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished" />
+        <translation>hecho</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished" />
+        <translation>planeado</translation>
     </message>
     <message>
         <source>Done or still planned</source>
-        <translation type="unfinished" />
+        <translation>Hecho o aún planeado</translation>
     </message>
     <message>
         <source>By whom</source>
-        <translation type="unfinished" />
+        <translation>Por quién</translation>
     </message>
 </context>
 <context>
@@ -4062,15 +4059,15 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     </message>
     <message>
         <source>It was done: %1</source>
-        <translation type="unfinished" />
+        <translation>Se hizo: %1</translation>
     </message>
     <message>
         <source>Planned for %1. Was it done?</source>
-        <translation type="unfinished" />
+        <translation>Planeado para el %1. ¿Se hizo?</translation>
     </message>
     <message>
         <source>Marking a service as done</source>
-        <translation type="unfinished" />
+        <translation>Marcando un servicio como hecho</translation>
     </message>
 </context>
 <context>
@@ -4364,11 +4361,11 @@ Take photos of one view at two visits, and both stand here at one scale; with an
     <name>kempt::desk::SideBySide</name>
     <message>
         <source>Both pictures side by side</source>
-        <translation type="unfinished" />
+        <translation>Las dos imágenes, una al lado de otra</translation>
     </message>
     <message>
         <source>Left: %1. Right: %2. Plus and minus go nearer and farther in both, arrows move both, 0 shows the whole.</source>
-        <translation type="unfinished" />
+        <translation>Izquierda: %1. Derecha: %2. Más y menos acercan y alejan ambas, las flechas mueven ambas, 0 muestra todo.</translation>
     </message>
 </context>
 <context>
@@ -4468,15 +4465,15 @@ cómo está hoy y si el cambio es real.</translation>
     <name>kempt::desk::StepsPanel</name>
     <message>
         <source>Steps of this visit, and what is still missing</source>
-        <translation type="unfinished" />
+        <translation>Pasos de esta visita y lo que aún falta</translation>
     </message>
     <message>
         <source>This visit, step by step</source>
-        <translation type="unfinished" />
+        <translation>Esta visita, paso a paso</translation>
     </message>
     <message>
         <source>Leave it at any step; what was entered is kept.</source>
-        <translation type="unfinished" />
+        <translation>Déjela en cualquier paso; lo introducido queda guardado.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -4600,11 +4597,11 @@ cómo está hoy y si el cambio es real.</translation>
     </message>
     <message>
         <source>Opening the photo that all are laid over</source>
-        <translation type="unfinished" />
+        <translation>Abriendo la foto sobre la que se superponen todas</translation>
     </message>
     <message>
         <source>Laying the photos of all visits over each other</source>
-        <translation type="unfinished" />
+        <translation>Superponiendo las fotos de todas las visitas</translation>
     </message>
 </context>
 <context>
@@ -4619,46 +4616,50 @@ cómo está hoy y si el cambio es real.</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished" />
+        <translation>Seguir</translation>
     </message>
     <message>
         <source>Go on laying the photos</source>
-        <translation type="unfinished" />
+        <translation>Seguir superponiendo las fotos</translation>
     </message>
     <message>
         <source>Stop laying the photos</source>
-        <translation type="unfinished" />
+        <translation>Dejar de superponer las fotos</translation>
     </message>
     <message>
         <source>No visit has a photo of this view.</source>
-        <translation type="unfinished" />
+        <translation>Ninguna visita tiene foto de esta vista.</translation>
     </message>
     <message>
         <source>%1 of %2 photos are laid over that of %3.</source>
-        <translation type="unfinished" />
+        <translation>%1 de %2 fotos superpuestas a la del %3.</translation>
     </message>
     <message>
         <source>All laid over the photo of %1. Enter, or two clicks, compares one with it.</source>
-        <translation type="unfinished" />
+        <translation>Todas superpuestas a la foto del %1. Intro, o dos clics, compara una con ella.</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
     <name>kempt::desk::TimeStrip</name>
     <message>
         <source>All visits, one beside the other</source>
-        <translation type="unfinished" />
+        <translation>Todas las visitas, una al lado de otra</translation>
     </message>
     <message>
         <source>no photo</source>
-        <translation type="unfinished" />
+        <translation>sin foto</translation>
     </message>
     <message>
         <source>%1 of %2: %3. %4. %5 Arrows walk the visits, Enter compares.</source>
-        <translation type="unfinished" />
+        <translation>%1 de %2: %3. %4. %5 Las flechas recorren las visitas, Intro compara.</translation>
     </message>
 </context>
 <context>
@@ -5223,34 +5224,34 @@ cómo está hoy y si el cambio es real.</translation>
     </message>
     <message>
         <source>Photos of this visit</source>
-        <translation type="unfinished" />
+        <translation>Fotos de esta visita</translation>
     </message>
     <message>
         <source>Add photos, sorted by view…</source>
-        <translation type="unfinished" />
+        <translation>Añadir fotos, ordenadas por vista…</translation>
     </message>
     <message>
         <source>Camera</source>
-        <translation type="unfinished" />
+        <translation>Cámara</translation>
     </message>
     <message>
         <source>Take photos with the camera of this computer</source>
-        <translation type="unfinished" />
+        <translation>Tomar fotos con la cámara de este ordenador</translation>
     </message>
 </context>
 <context>
     <name>kempt::desk::WasItDone</name>
     <message>
         <source>Was it done?</source>
-        <translation type="unfinished" />
+        <translation>¿Se hizo?</translation>
     </message>
     <message>
         <source>Until somebody says so, the rules take it as perhaps done. D answers too.</source>
-        <translation type="unfinished" />
+        <translation>Hasta que alguien lo diga, las reglas lo toman como quizá hecho. La tecla D también contesta.</translation>
     </message>
     <message>
         <source>%1, planned for %2</source>
-        <translation type="unfinished" />
+        <translation>%1, planeado para el %2</translation>
     </message>
     <message>
         <source>Done</source>
@@ -5258,7 +5259,7 @@ cómo está hoy y si el cambio es real.</translation>
     </message>
     <message>
         <source>It was done: %1</source>
-        <translation type="unfinished" />
+        <translation>Se hizo: %1</translation>
     </message>
     <message>
         <source>Open it</source>
@@ -5266,11 +5267,11 @@ cómo está hoy y si el cambio es real.</translation>
     </message>
     <message>
         <source>Open it, to move its day or erase it: %1</source>
-        <translation type="unfinished" />
+        <translation>Abrirlo, para mover su día o borrarlo: %1</translation>
     </message>
     <message>
         <source>Every service is in the record</source>
-        <translation type="unfinished" />
+        <translation>Todos los servicios constan</translation>
     </message>
 </context>
 <context>
