@@ -109,14 +109,7 @@ BOOST_AUTO_TEST_CASE(strands_that_lie_on_each_other_give_no_lengths) {
     const auto read = pattern::measure_pattern(t.photo, t.calibration);
     BOOST_REQUIRE(read.ok());
     BOOST_TEST(!find(read.value(), "strand_length"));
-    // Stretches of 30 mm need no strand from end to end.
-    const Quantity* ratio = find(read.value(), "wave_ratio");
-    BOOST_REQUIRE(ratio);
-    std::vector<double> ratios;
-    for (const bench::TrueShape& s : t.shot.strands) ratios.push_back(s.wave_ratio);
-    BOOST_TEST_MESSAGE(ratio->low << " " << ratio->value << " " << ratio->high << ", true " << median(ratios));
-    BOOST_TEST(ratio->low < median(ratios));
-    BOOST_TEST(ratio->high > median(ratios));
+    BOOST_TEST(!find(read.value(), "wave_ratio"));
     BOOST_REQUIRE(!read->refused.empty());
     for (const Refusal& refusal : read->refused) BOOST_TEST(refusal.code == "strands-doubtful");
 }
