@@ -38,7 +38,7 @@ constexpr std::array<Traits, 21> table{{
     {"strands", "Strands combed out", Better::lower, 0.8, 0.5},
     {"strand_median", "Length of the combed-out strands", Better::higher, 13, 0},
     {"curve_diameter", "Curve diameter", Better::neither, 0.02, 0.07, true},
-    {"wave_ratio", "Wave ratio", Better::neither, 0.02, 0.105, true},
+    {"wave_ratio", "Wave ratio", Better::neither, 0.016, 0.017, true},
     {"strand_length", "Strand length", Better::neither, 0.012, 0.003, true},
 }};
 
