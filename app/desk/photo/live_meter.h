@@ -32,6 +32,8 @@ class LiveMeter : public QObject {
     void stop();
 
     [[nodiscard]] bool measuring() const { return running_ != 0; }
+    // It measures, or is about to: nothing more comes when it is not.
+    [[nodiscard]] bool awaited() const { return running_ != 0 || pause_.isActive(); }
 
   signals:
     void measured(const kempt::desk::Measured& measured, bool current);

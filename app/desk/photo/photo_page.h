@@ -35,7 +35,7 @@ class PhotoPage : public Page {
     void show_place(const Place& place) override;
     void put_away(std::function<void()> then) override;
     [[nodiscard]] bool wants_whole_width() const override { return true; }
-    [[nodiscard]] bool settled() const override { return settled_ && !meter_.measuring() && !dirty_ && keeping_ == 0; }
+    [[nodiscard]] bool settled() const override { return settled_ && !meter_.awaited() && !dirty_ && keeping_ == 0; }
     void set_overlay_shown(bool shown);
     [[nodiscard]] PhotoCanvas* canvas() const { return canvas_; }
     [[nodiscard]] ToolRow* tools() const { return tools_; }
