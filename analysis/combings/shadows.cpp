@@ -137,12 +137,15 @@ double noise_score(const std::vector<Line>& lines, double noise) {
 
 }  // namespace
 
-std::vector<Line> mark_shadows(std::vector<Line> lines, const Ridges& ridges, double px_per_mm, Work& work) {
+std::vector<Line> mark_shadows(std::vector<Line> lines, const Ridges& ridges, double px_per_mm,
+                               std::vector<Line>& noise, Work& work) {
     const cv::Rect bounds = ridges.bounds;
     std::vector<Line> out;
     const double least = noise_score(lines, ridges.noise);
     for (Line& line : lines) line.noise = score_of(line) < least;
-    // Those far below it are not worth looking at.
+    for (const Line& line : lines)
+        if (line.noise) noise.push_back(line);
+    // Those far below it are not worth looking at one by one.
     lines.erase(
         std::remove_if(lines.begin(), lines.end(), [&](const Line& line) { return score_of(line) < 0.5 * least; }),
         lines.end());

@@ -11,9 +11,10 @@
 
 namespace kempt::combings {
 
-// Marks the lines that look like shadows and leaves out the rims.
+// Marks the lines that look like shadows and leaves out the rims. `noise` takes those no clearer than the photo's
+// noise.
 [[nodiscard]] std::vector<Line> mark_shadows(std::vector<Line> lines, const Ridges& ridges, double px_per_mm,
-                                             Work& work);
+                                             std::vector<Line>& noise, Work& work);
 
 // Takes marked lines out into `shadows`, but for those that carry a strand on: joined at both ends to lines that are
 // none.

@@ -7,6 +7,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "combings/chains.h"
+#include "combings/faint.h"
 #include "combings/field.h"
 #include "combings/follow.h"
 #include "combings/lines.h"
@@ -25,6 +26,8 @@ constexpr double least_snr = 2.5;
 constexpr double most_noise = 0.022;
 constexpr double step_mm = 0.25;          // between points of a path
 constexpr double rim_mm = 0.8;            // an end that close to what is not looked at goes on there
+constexpr double faint_mm = 8;            // shorter ways of faint pieces are dust, grain and folds of the paper
+constexpr double faint_beside_mm = 1.6;   // of strands: their shadows
 constexpr double working_px_per_mm = 18;  // above it photos are halved: finer tells nothing more about a line's course
 
 constexpr JoinOptions torn_ends{.reach_px = 30, .long_reach_px = 60, .free_cost = 3, .torn_cost = 18};
@@ -149,13 +152,14 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     const Ridges ridges = find_ridges(darkness, field, least_snr);
     if (ridges.noise > most_noise) return too_tangled();
     if (!work.begin(0.5, "following strands")) return ended();
-    std::vector<Line> crumbs, shadows;
-    const std::vector<Line> all = mark_shadows(string_lines(ridges, work), ridges, ppm, work);
+    std::vector<Line> crumbs, shadows, noise;
+    const std::vector<Line> all = mark_shadows(string_lines(ridges, work), ridges, ppm, noise, work);
     const std::vector<Line> lines =
         without_shadows(cut_at_crossings(all, ridges.bounds, 5, 3, 6, crumbs, work), darkness, shadows, work);
     if (!work.ok() || !work.begin(0.75, "joining strands at crossings")) return ended();
     std::vector<Chain> covered;
     const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd, ppm, covered, work);
+    const auto faint = faint_ways(noise, chains, darkness, faint_mm * ppm, faint_beside_mm * ppm, work);
     if (!work.ok()) return ended();
 
     Traced out;
@@ -198,6 +202,10 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
         std::vector<cv::Point2d> path;
         for (const cv::Point2d& p : smoothed(chain.at, 5, step_mm * ppm)) path.push_back(photo_px(p));
         if (path.size() > 1) out.shadows_px.push_back(std::move(path));
+    }
+    for (const auto& way : faint) {
+        out.faint_px.emplace_back();
+        for (const cv::Point2d& p : smoothed(way, 5, step_mm * ppm)) out.faint_px.back().push_back(photo_px(p));
     }
     for (const Line& line : shadows) out.shadows_px.push_back(points_of(line, factor));
     std::sort(out.strands.begin(), out.strands.end(),

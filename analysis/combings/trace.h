@@ -39,9 +39,10 @@ struct TracedStrand {
 struct Traced {
     std::vector<TracedStrand> strands;  // every line of least_mark_mm or more that is not a shadow, longest first
     std::vector<std::vector<cv::Point2d>> shadows_px;
-    double px_per_mm = 0;     // at the middle of the sheet
-    double scale_sd = 0;      // relative standard uncertainty of the scale
-    double point_sd_mm = 0;   // SD of a path point across the strand
+    std::vector<std::vector<cv::Point2d>> faint_px;  // what may be strands far fainter than the others
+    double px_per_mm = 0;                            // at the middle of the sheet
+    double scale_sd = 0;                             // relative standard uncertainty of the scale
+    double point_sd_mm = 0;                          // SD of a path point across the strand
     double clearness = 0;     // median strength of the lines in SDs of the paper's noise; 0: no lines
     double free_path_mm = 0;  // mean length of line between crossings
     double area_mm2 = 0;      // looked at

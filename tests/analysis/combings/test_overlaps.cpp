@@ -1,6 +1,7 @@
 // Strands that were followed from both sides, or traced twice, are one; what only crosses or runs beside is not.
 #include "combings/overlaps.h"
 
+#include <algorithm>
 #include <boost/test/unit_test.hpp>
 #include <cmath>
 
@@ -79,4 +80,21 @@ BOOST_AUTO_TEST_CASE(strands_that_cross_or_lie_apart_stay_two) {
                                 parting.at[static_cast<size_t>(349)].y + 0.6f * static_cast<float>(x - 400));
     parting.strength.assign(parting.at.size(), 1.f), parting.end[1].at = parting.at.back();
     BOOST_TEST(join({along(50, 800, 300), parting}).chains.size() == 2);
+}
+
+BOOST_AUTO_TEST_CASE(a_thinned_path_keeps_its_ends_and_lies_within_its_miss) {
+    std::vector<cv::Point2d> path;
+    for (const cv::Point2f& p : along(50, 800, 300).at) path.emplace_back(p);
+    const std::vector<cv::Point2d> few = thinned(path, 0.5);
+    BOOST_TEST(few.size() < path.size() / 8);
+    BOOST_TEST((few.front() == path.front() && few.back() == path.back()));
+    for (const cv::Point2d& p : path) {
+        double away = 1e9;
+        for (size_t i = 1; i < few.size(); ++i) {
+            const cv::Point2d d = few[i] - few[i - 1], w = p - few[i - 1];
+            away = std::min(away, cv::norm(w - std::clamp(w.dot(d) / d.dot(d), 0.0, 1.0) * d));
+        }
+        BOOST_TEST(away <= 0.5);
+    }
+    BOOST_TEST(thinned({{1, 2}, {3, 4}}, 1).size() == 2);
 }
