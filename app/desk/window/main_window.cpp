@@ -51,7 +51,9 @@ MainWindow::MainWindow(OpenFunction open, QWidget* parent)
 }
 
 MainWindow::~MainWindow() {
-    delete view_;  // before the session that it works with
+    // Before the session that they work with; one that a new text size or language has just replaced is still there.
+    for (BookView* view : findChildren<BookView*>()) delete view;
+    view_ = nullptr;
 }
 
 void MainWindow::make_start() {
