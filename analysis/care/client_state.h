@@ -52,6 +52,7 @@ struct PastService {
     // far it has moved, not a rate.
     std::optional<GrowthRange> line_mm;
     Day line_day = 0;
+    bool line_by_tape = false;  // else on a photo
     // Planned for that day, and nobody has said whether it was done: it was perhaps done, never surely. Such a cut
     // leaves the hair as long as it was.
     bool unsure = false;

@@ -10,6 +10,7 @@
 #include "command/plan_file.h"
 #include "domain/clock.h"
 #include "domain/words.h"
+#include "work/care_state_json.h"
 #include "work/keep_records.h"
 #include "work/open_book.h"
 #include "work/plan_json.h"
@@ -138,6 +139,13 @@ std::optional<QString> fault_of(work::PlannedItem& item) {
                 return q("The minutes of '%1' in the order of work are no time.").arg(name);
         section.name = (name + half).toStdString();
     }
+    // Hair that the service goes on and the order leaves out would be done in no time at all.
+    if (!item.setting->sections.empty())
+        for (const std::string& section : planned) {
+            const QString name = QString::fromStdString(section);
+            if (!seen.contains(name) && !seen.contains(name + u'/'))
+                return q("The service goes on '%1', which the order of work leaves out.").arg(name);
+        }
     return std::nullopt;
 }
 
@@ -170,9 +178,46 @@ Result<work::PlanRequest> request_of(const Arguments& arguments) {
     return request;
 }
 
+// The file whole, when it is one and no larger than these are.
+Result<QByteArray> small_file(const QString& path, const char* what) {
+    constexpr qint64 most = 1 << 20;  // a plan or a state is a few kilobytes
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly) || file.size() > most)
+        return Error{ErrorKind::io, "plan-unread", q("The %1 '%2' could not be read.").arg(q(what), path).toStdString(),
+                     "", "Give a JSON file below 1 MiB."};
+    return file.readAll();
+}
+
+Answer answer_of(const work::CarePlan& planned, const care::ClientState& state, const QString& who) {
+    Answer answer;
+    answer.json = work::json_of_plan(planned);
+    answer.json["state"] = work::json_of_state(state);
+    answer.lines.append(q("%1, %2").arg(who, work::text_of(planned.today)));
+    answer.lines += work::lines_of(planned);
+    return answer;
+}
+
+// Without a book: what is known of the client is in the file.
+Result<Answer> plan_of_state(const Arguments& arguments, work::PlanRequest request, const Progress& progress) {
+    if (!arguments.rest().isEmpty() || arguments.has(q("client")))
+        return usage_error(q("A plan is made from a book and a client, or from a state, not from both."));
+    const auto bytes = small_file(arguments.text(q("state")), "state");
+    if (!bytes) return bytes.error();
+    auto state = work::state_from_json(*bytes, work::care_day(Clock().today()));
+    if (!state) return state.error();
+    if (arguments.has(q("today"))) state->today = work::care_day(arguments.day(q("today")));
+    if (arguments.has(q("dye-day"))) request.dye_day = arguments.day(q("dye-day"));
+    const auto planned = work::plan_care(*state, request, progress);
+    if (!planned) return planned.error();
+    return answer_of(*planned, *state, q("A client of no book"));
+}
+
 Result<Answer> plan(const Arguments& arguments, const Progress& progress) {
     auto request = request_of(arguments);
     if (!request) return request.error();
+    if (arguments.has(q("state"))) return plan_of_state(arguments, std::move(*request), progress);
+    if (arguments.rest().isEmpty() || !arguments.has(q("client")))
+        return usage_error(q("Say the book and the client, or a state without them."));
     const auto book = work::open_book(arguments.book());
     if (!book) return book.error();
     work::PlanOptions options{arguments.id(q("client")),
@@ -181,25 +226,23 @@ Result<Answer> plan(const Arguments& arguments, const Progress& progress) {
     if (arguments.has(q("dye-day"))) options.request.dye_day = arguments.day(q("dye-day"));
     const auto client = work::client_of(**book, options.client);
     if (!client) return client.error();
-    const auto planned = work::plan_care(**book, options, progress);
+    const auto state = work::care_state(**book, options.client, options.today);
+    if (!state) return state.error();
+    const auto whole = work::completed(**book, options);
+    if (!whole) return whole.error();
+    const auto planned = work::plan_care(*state, *whole, progress);
     if (!planned) return planned.error();
-    Answer answer;
-    answer.json = work::json_of_plan(*planned);
+    Answer answer = answer_of(*planned, *state, client->name.simplified());
     answer.json["client"] = QJsonObject{{"id", client->id}, {"name", client->name}};
-    answer.lines.append(q("%1, %2").arg(client->name.simplified(), work::text_of(planned->today)));
-    answer.lines += work::lines_of(*planned);
     return answer;
 }
 
 }  // namespace
 
 Result<work::PlanRequest> plan_from_file(const QString& path) {
-    constexpr qint64 most = 1 << 20;  // a plan is a few kilobytes
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly) || file.size() > most)
-        return Error{ErrorKind::io, "plan-unread", q("The plan '%1' could not be read.").arg(path).toStdString(), "",
-                     "Give a JSON file below 1 MiB."};
-    auto request = work::request_from_json(file.readAll());
+    const auto bytes = small_file(path, "plan");
+    if (!bytes) return bytes.error();
+    auto request = work::request_from_json(*bytes);
     if (!request) return request.error();
     for (work::PlannedItem& item : request->services)
         if (const auto fault = fault_of(item))
@@ -209,10 +252,13 @@ Result<work::PlanRequest> plan_from_file(const QString& path) {
 }
 
 Command plan_command() {
-    QVector<Option> options{client_option(),
+    QVector<Option> options{may("client", Type::id, "N", "number of the client"),
                             may("service", Type::text, "KIND", "what is planned (nothing)", service_kinds())};
     for (const Said& said : all_said()) options.append(said.option);
-    options += {may("request", Type::text, "FILE.json", "planned services as JSON, for more than one"),
+    options += {may("state", Type::text, "FILE.json",
+                    "what is known of the client, in place of book and client: as"
+                    " \"state\" of --json"),
+                may("request", Type::text, "FILE.json", "planned services as JSON, for more than one"),
                 may("dye-day", Type::day, "DAY", "of a dye that is planned, for its patch test"),
                 may("today", Type::day, "DAY", "the day of the plan (today)")};
     return {q("plan"),
@@ -220,7 +266,7 @@ Command plan_command() {
             false,
             {{q(""),
               q("Says what speaks against a service and what to check first; nothing clears one."),
-              {book_taken()},
+              {{q("BOOK"), false, true}},
               options,
               plan}}};
 }

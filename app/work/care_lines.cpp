@@ -156,6 +156,7 @@ void put(const std::vector<SeenLine>& lines, care::ClientState& state) {
         if (service.line_mm && service.line_day > care_day(lines[l].date)) continue;
         service.line_mm = lines[l].at_mm;
         service.line_day = care_day(lines[l].date);
+        service.line_by_tape = false;
     }
     std::vector<care::GrowthRate> own;
     for (const care::PastService& service : services) {

@@ -70,7 +70,24 @@ care::DailyLife daily_of(const DailyLife& told) {
 using YesOrNo = std::optional<bool> care::Answers::*;
 using Count = std::optional<double> care::ClientState::*;
 
-const std::map<QString, YesOrNo>& yes_or_no_members() {
+const std::map<QString, Count>& count_members() {
+    static const std::map<QString, Count> members = {
+        {QStringLiteral("pull_test_hairs"), &care::ClientState::pull_test_hairs},
+        {QStringLiteral("comb_count"), &care::ClientState::comb_count},
+    };
+    return members;
+}
+
+void take(const ClientAnswer& answer, care::ClientState& state) {
+    if (const auto member = answer_members().find(answer.question); member != answer_members().end())
+        state.answers.*(member->second) = answer.value != 0;
+    else if (const auto count = count_members().find(answer.question); count != count_members().end())
+        state.*(count->second) = answer.value;
+}
+
+}  // namespace
+
+const std::map<QString, YesOrNo>& answer_members() {
     using A = care::Answers;
     static const std::map<QString, YesOrNo> members = {
         {QStringLiteral("pregnant_or_breastfeeding"), &A::pregnant_or_breastfeeding},
@@ -96,23 +113,6 @@ const std::map<QString, YesOrNo>& yes_or_no_members() {
     };
     return members;
 }
-
-const std::map<QString, Count>& count_members() {
-    static const std::map<QString, Count> members = {
-        {QStringLiteral("pull_test_hairs"), &care::ClientState::pull_test_hairs},
-        {QStringLiteral("comb_count"), &care::ClientState::comb_count},
-    };
-    return members;
-}
-
-void take(const ClientAnswer& answer, care::ClientState& state) {
-    if (const auto member = yes_or_no_members().find(answer.question); member != yes_or_no_members().end())
-        state.answers.*(member->second) = answer.value != 0;
-    else if (const auto count = count_members().find(answer.question); count != count_members().end())
-        state.*(count->second) = answer.value;
-}
-
-}  // namespace
 
 void put_profile(const ClientProfile& profile, QDate today, care::ClientState& state) {
     state.age_years = age_of(profile, today);

@@ -3,6 +3,7 @@
 
 #include <QDate>
 #include <QVector>
+#include <map>
 #include <optional>
 
 #include "book/grade_store.h"
@@ -11,6 +12,8 @@
 
 namespace kempt::work {
 
+// The answers that are yes or no, by the name of their question.
+[[nodiscard]] const std::map<QString, std::optional<bool> care::Answers::*>& answer_members();
 // Age, texture and group of hair.
 void put_profile(const ClientProfile& profile, QDate today, care::ClientState& state);
 // The newest that was told until today, as far as it still counts.

@@ -51,6 +51,7 @@ std::optional<care::PastService> past_service(const Service& service) {
     if (service.line_mm && service.line_on) {
         past.line_mm = {*service.line_mm, std::max(0.0, *service.line_mm - tape_mm), *service.line_mm + tape_mm};
         past.line_day = care_day(*service.line_on);
+        past.line_by_tape = true;
     }
     return past;
 }

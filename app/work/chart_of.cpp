@@ -55,7 +55,8 @@ charts::ChartData chart_of(const Series& series, const QVector<Service>& service
                                         [&](const VisitPoint& point) { return point.visit == pair->from; });
         data.noise = {*first->mean * to.factor, pair->judgement.smallest_detectable * to.factor, true};
     }
-    for (const Service& service : services) data.services.append({service.date, service.kind});
+    for (const Service& service : services)
+        if (service.done) data.services.append({service.date, service.kind});
     if (series.trend) {
         const Pivot pivot = pivot_of(series);
         charts::TrendLine line;

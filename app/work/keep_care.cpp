@@ -59,6 +59,16 @@ Status set_profile(Book& book, const ClientProfile& profile, QDate today) {
     return store::put_profile(book, profile);
 }
 
+Status confirm_history(Book& book, Id client, QDate today) {
+    auto profile = profile_of(book, client);
+    if (!profile) return profile.error();
+    if (!profile->whole_history && !profile->history_from)
+        return invalid("history-untold", "How far back the record goes was not told yet.",
+                       "Say since when every service is in it.");
+    profile->history_told_on = today;
+    return set_profile(book, profile.value(), today);
+}
+
 Result<QVector<DailyLife>> list_daily_life(Book& book, Id client) {
     if (const auto known = store::get_client(book, client); !known) return known.error();
     return store::daily_life_of_client(book, client);

@@ -20,6 +20,10 @@ namespace kempt::work {
 [[nodiscard]] Result<ClientProfile> profile_of(Book& book, Id client);  // an empty one when nothing was told
 [[nodiscard]] Status set_profile(Book& book, const ClientProfile& profile, QDate today = Clock().today());
 
+// What she told before of how far back the record goes is told again on that day. Errors: also invalid (history-untold:
+// nothing was told yet).
+[[nodiscard]] Status confirm_history(Book& book, Id client, QDate today);
+
 // ---- daily life ----------------------------------------------------------------------------------------------------
 [[nodiscard]] Result<QVector<DailyLife>> list_daily_life(Book& book, Id client);  // oldest first
 // The newest that was told until that day, however old; nothing when nothing was.

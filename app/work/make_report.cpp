@@ -14,6 +14,7 @@
 #include "work/errors.h"
 #include "work/measure_json.h"
 #include "work/open_book.h"
+#include "work/plan_draft.h"
 #include "work/progress_json.h"
 #include "work/progress_of.h"
 #include "work/report_care.h"
@@ -174,6 +175,17 @@ QString scale_words(const QSet<QString>& sources, double printer_scale) {
     return words;
 }
 
+// What the report is asked to plan: the request, else what was planned in the window for that very day.
+Result<PlanRequest> planned_for(Book& book, const ReportOptions& options, QDate today) {
+    PlanRequest request = options.plan;
+    if (!options.plan_of_desk || !request.services.empty()) return request;
+    auto draft = plan_draft_of(book, options.client);
+    if (!draft) return draft.error();
+    if (!draft->has_value() || (*draft)->day != today) return request;
+    for (DraftItem& one : (*draft)->items) request.services.push_back(std::move(one.item));
+    return request;
+}
+
 Status add_method(Book& book, const ClientProgress& progress, const QSet<QString>& sources, report::Model& model) {
     const auto scale = printer_scale_of(book);
     if (!scale) return scale.error();
@@ -216,11 +228,17 @@ Result<report::Model> report_model_of(Book& book, const ReportOptions& wanted, Q
             model.charts.append(report_chart_of(series, progress.services));
         if (const auto bar = target_bar_of(series)) model.targets.append(*bar);
     }
-    for (const Service& service : progress.services)
-        model.services.append({service.date,
-                               service.date > today ? service.kind + QStringLiteral(" (planned)") : service.kind,
-                               service.note, details_of(service, options.look.length).join(QStringLiteral("; "))});
-    const auto plan = plan_care(book, PlanOptions{options.client, today, options.plan});
+    for (const Service& service : progress.services) {
+        if (asks_whether_done(service, today)) continue;  // nobody knows
+        const bool planned = !service.done || service.date > today;
+        Service told = service;
+        told.done = true;  // said beside its kind
+        model.services.append({service.date, planned ? service.kind + QStringLiteral(" (planned)") : service.kind,
+                               service.note, details_of(told, options.look.length).join(QStringLiteral("; "))});
+    }
+    auto asked = planned_for(book, options, today);
+    if (!asked) return asked.error();
+    const auto plan = plan_care(book, PlanOptions{options.client, today, std::move(*asked)});
     if (!plan) return plan.error();
     add_care(*plan, model);
     QHash<QString, int> seen;

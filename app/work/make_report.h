@@ -23,6 +23,7 @@ struct ReportOptions {
     report::Options look;                    // copy (client or record), paper, length unit
     bool with_pictures = true;  // still withheld without the client's photo consent, and the report says so
     PlanRequest plan;           // services planned for the day of the report; none: nothing is said of a plan
+    bool plan_of_desk = false;  // where `plan` has none: what was planned in the window for that day (plan_draft.h)
     MeasureOptions measure;
 };
 // Everything the report will say. Errors: not_found (client, visit), invalid (a plan that cannot

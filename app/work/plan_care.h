@@ -67,7 +67,8 @@ struct GrowthNow {
     care::Kind kind = care::Kind::hydroxide;
     care::Day since = 0;
     care::GrowthRange new_growth_mm;
-    bool measured = false;  // from its line of demarcation, on a photo or by tape; else from the rate alone
+    bool measured = false;  // from its line of demarcation; else from the rate alone
+    bool by_tape = false;   // when measured; else on a photo
     std::string source;     // of the rate, and of the line when there is one
 };
 

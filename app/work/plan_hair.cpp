@@ -42,13 +42,16 @@ std::vector<GrowthNow> growth_of(const care::ClientState& state) {
     for (const care::Kind sort : {care::Kind::hydroxide, care::Kind::permanent}) {
         const care::PastService* last = care::grown_from(sort, state);
         if (!last) continue;
-        GrowthNow growth{last->kind, last->day, care::new_growth_since(*last, state.today, rate), false, rate.source};
+        GrowthNow growth{last->kind, last->day, care::new_growth_since(*last, state.today, rate),
+                         false,      false,     rate.source};
         if (last->line_mm && last->line_day <= state.today) {
             growth.measured = true;
-            const std::string line =
-                "line of demarcation measured on " + QLocale(QLocale::English, QLocale::UnitedKingdom)
-                                                         .toString(date_of(last->line_day), u"d MMM yyyy")
-                                                         .toStdString();
+            growth.by_tape = last->line_by_tape;
+            const std::string line = std::string("line of demarcation measured ") +
+                                     (growth.by_tape ? "by tape on " : "on a photo of ") +
+                                     QLocale(QLocale::English, QLocale::UnitedKingdom)
+                                         .toString(date_of(last->line_day), u"d MMM yyyy")
+                                         .toStdString();
             growth.source =
                 last->line_day == state.today ? line : line + ", carried on at the rate of growth: " + rate.source;
         }

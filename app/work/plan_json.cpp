@@ -157,6 +157,7 @@ QJsonObject growth_json(const CarePlan& plan) {
                                  {"low", number(growth.new_growth_mm.low)},
                                  {"high", number(growth.new_growth_mm.high)},
                                  {"measured", growth.measured},
+                                 {"by_tape", growth.measured && growth.by_tape},
                                  {"source", text(growth.source)}});
     return {{"um_per_day", number(plan.rate.um_per_day)},
             {"sd_um_per_day", number(plan.rate.sd_um_per_day)},

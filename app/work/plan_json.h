@@ -9,7 +9,7 @@
 namespace kempt::work {
 
 // {"today", "stopped", "findings", "questions", "services", "hair", "growth", "dates", "home_care", "was_it_done",
-// "ask_history_again", "cautions"}. Days
+// "ask_history_again", "cautions"}; the command adds "client" and "state" (care_state_json.h). Days
 // as 2026-03-14, lengths in mm from the scalp; "to_mm" null: to the ends.
 [[nodiscard]] QJsonObject json_of_plan(const CarePlan& plan);
 [[nodiscard]] QJsonObject json_of_date(const care::DateRange& range);

@@ -196,8 +196,9 @@ QString line_of(const GrowthNow& growth) {
     return QStringLiteral("new growth since %1 of %2: %3 mm (%4-%5), %6")
         .arg(text(word_of(growth.kind)), text_of(date_of(growth.since)), mm(growth.new_growth_mm.value),
              mm(growth.new_growth_mm.low), mm(growth.new_growth_mm.high),
-             growth.measured ? QStringLiteral("measured at its line of demarcation")
-                             : QStringLiteral("from the rate of growth"));
+             !growth.measured ? QStringLiteral("from the rate of growth")
+             : growth.by_tape ? QStringLiteral("measured by tape at its line of demarcation")
+                              : QStringLiteral("measured on a photo at its line of demarcation"));
 }
 
 QString was_it_done(const Service& service) {

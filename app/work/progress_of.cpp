@@ -147,8 +147,7 @@ Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, c
     result.visits = std::move(visits).value();
     auto services = store::services_of_client(book, options.client);
     if (!services) return services.error();
-    for (Service& service : services.value())
-        if (service.done) result.services.append(std::move(service));
+    result.services = std::move(services).value();
     const auto targets = store::targets_of_client(book, options.client);
     if (!targets) return targets.error();
     if (options.reading && !all_reading_names().contains(*options.reading))

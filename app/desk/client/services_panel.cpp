@@ -6,9 +6,12 @@
 
 #include "desk/consultation/record_fields.h"
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
+#include "domain/clock.h"
 #include "domain/service_words.h"
+#include "work/care_state.h"
 #include "work/keep_records.h"
 
 namespace kempt::desk {
@@ -60,8 +63,8 @@ void ServicesPanel::add_row(const Service& service) {
     auto* item = new QVBoxLayout;
     item->setSpacing(0);
     auto* line = new QHBoxLayout;
-    const QString named = tr("%1 of %2").arg(service.kind, date_words(service.date));
-    auto* open = button(beginning(service.kind), "trail");
+    const QString named = tr("%1 of %2").arg(said(service.kind), date_words(service.date));
+    auto* open = button(beginning(said(service.kind)), "trail");
     open->setAccessibleName(tr("Open %1").arg(named));
     open->setStyleSheet(QStringLiteral("text-align: left;"));
     line->addWidget(open);
@@ -69,11 +72,20 @@ void ServicesPanel::add_row(const Service& service) {
     auto* when = text(short_date_words(service.date), "soft");
     when->setWordWrap(false);
     line->addWidget(when);
+    if (!service.done && service.date <= Clock().today()) {
+        auto* done = button(tr("Done"));
+        done->setAccessibleName(tr("It was done: %1").arg(named));
+        done->setProperty("done_of", service.id);
+        line->addWidget(done);
+        connect(done, &QPushButton::clicked, this, [this, service] { mark_done(service); });
+    }
     auto* erase_button = sign_button(Sign::remove, tr("Erase %1").arg(named));
     line->addWidget(erase_button);
     item->addLayout(line);
     QStringList words = details_of(service, look().length());
     if (!service.note.isEmpty()) words.append(service.note.simplified());
+    if (work::asks_whether_done(service, Clock().today()))
+        item->addWidget(text(tr("Planned for %1. Was it done?").arg(date_words(service.date)), "strong"));
     if (!words.isEmpty()) item->addWidget(text(beginning(words.join(QStringLiteral("  ·  "))), "caption"));
     rows_->addLayout(item);
     connect(open, &QPushButton::clicked, this, [this, id = service.id] {
@@ -100,6 +112,13 @@ void ServicesPanel::add(const QString& kind) {
             place.service = kept.id;
             emit go(place);
         });
+}
+
+void ServicesPanel::mark_done(const Service& service) {
+    session_.ask(
+        session_.records(), tr("Marking a service as done"), this,
+        [id = service.id](Book& book, const Progress&) { return work::mark_done(book, id); },
+        [this, visit = visit_](const Service& kept) { session_.changed(kept.client, visit); });
 }
 
 void ServicesPanel::erase(const Service& service) {

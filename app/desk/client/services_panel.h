@@ -1,4 +1,5 @@
-// What was done to the hair and when: the list, each with what was written down of it; adding one opens its page.
+// What was done to the hair and when: the list, each with what was written down of it; adding one opens its page. Of
+// one that is planned it is asked whether it was done; one press says so.
 #pragma once
 
 #include <QFrame>
@@ -28,6 +29,7 @@ class ServicesPanel : public QFrame {
   private:
     void add_row(const Service& service);
     void erase(const Service& service);
+    void mark_done(const Service& service);
     void put_back();
     void show_put_back();
     Session& session_;

@@ -2,6 +2,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QRegularExpression>
 #include <QStyle>
 #include <QVBoxLayout>
@@ -27,6 +28,11 @@ int month_of(const QString& word) {
                                     QStringLiteral("october"), QStringLiteral("november"), QStringLiteral("december")};
     for (int i = 0; i < months.size(); ++i)
         if (months[i].startsWith(word)) return i + 1;
+    // As date_words writes them in the language of the windows.
+    for (int i = 1; i <= 12; ++i)
+        if (QLocale().standaloneMonthName(i).toLower().startsWith(word) ||
+            QLocale().monthName(i).toLower().startsWith(word))
+            return i;
     return 0;
 }
 
@@ -42,7 +48,8 @@ std::optional<QDate> day_from(const QString& words, const QDate& today, bool coa
     };
     static const QRegularExpression figures(QStringLiteral("^(\\d{4})-(\\d{1,2})-(\\d{1,2})$")),
         dots(QStringLiteral("^(\\d{1,2})\\. ?(\\d{1,2})\\. ?(\\d{4})$")),
-        named(QStringLiteral("^(?:(\\d{1,2})\\.? )?([a-z]{3,9})\\.? (\\d{4})$")), year(QStringLiteral("^\\d{4}$"));
+        named(QStringLiteral("^(?:(\\d{1,2})\\.? (?:de )?)?(\\p{L}{3,12})\\.? (?:de )?(\\d{4})$")),
+        year(QStringLiteral("^\\d{4}$"));
     if (const auto m = figures.match(plain); m.hasMatch())
         return valid(m.captured(1).toInt(), m.captured(2).toInt(), m.captured(3).toInt());
     if (const auto m = dots.match(plain); m.hasMatch())

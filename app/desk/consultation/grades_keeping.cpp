@@ -3,6 +3,7 @@
 
 #include "desk/consultation/grades_page.h"
 #include "desk/consultation/kept_strip.h"
+#include "desk/translations/said.h"
 #include "work/keep_records.h"
 
 namespace kempt::desk {
@@ -91,7 +92,7 @@ void GradesPage::keep(const GradeStep& step, int round, const std::optional<int>
             }
             --keeping_;
             tell_not_kept(session_, kept.error());
-            strip_->say_not_kept(QString::fromStdString(kept.error().what));
+            strip_->say_not_kept(said(kept.error().what));
             before_.reset();
             strip_->set_undo({});
             load();

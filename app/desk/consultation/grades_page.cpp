@@ -10,6 +10,7 @@
 #include "desk/consultation/kept_strip.h"
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
@@ -28,7 +29,7 @@ QString key_of(const GradeStep& step) {
 
 // "0: scalp bare..." without its number
 QString anchor_of(const QString& quality, int step) {
-    return beginning(grade_anchor(quality, step).section(QStringLiteral(": "), 1));
+    return beginning(said(grade_anchor(quality, step).section(QStringLiteral(": "), 1)));
 }
 
 }  // namespace
@@ -258,9 +259,10 @@ void GradesPage::show_list() {
         const Grade* given = grade_of(data_.grades, one, round_);
         QPushButton* chip = chips_.value(key_of(one));
         const QString mark = given == nullptr ? QStringLiteral("–") : QString::number(given->value);
-        chip->setText(tr("%1  %2").arg(one.zone, mark));
-        chip->setAccessibleName(given == nullptr ? tr("%1, %2: open").arg(beginning(one.quality), one.zone)
-                                                 : tr("%1, %2: %3").arg(beginning(one.quality), one.zone, mark));
+        chip->setText(tr("%1  %2").arg(said(one.zone), mark));
+        chip->setAccessibleName(given == nullptr
+                                    ? tr("%1, %2: open").arg(beginning(said(one.quality)), said(one.zone))
+                                    : tr("%1, %2: %3").arg(beginning(said(one.quality)), said(one.zone), mark));
     }
     sum_->setText(sum_words());
 }

@@ -7,6 +7,7 @@
 #include "desk/consultation/kept_strip.h"
 #include "desk/consultation/profile_panel.h"
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
@@ -181,7 +182,7 @@ void ProfilePage::keep(bool as_undo) {
                 keeping_ = false;
                 tell_not_kept(session_, kept.error());       // the line above the fields may be out of sight
                 if (place_.client != now.client.id) return;  // she has gone on
-                strip_->say_not_kept(QString::fromStdString(kept.error().what));
+                strip_->say_not_kept(said(kept.error().what));
                 return show_undo();
             }
             if (place_.client == now.client.id) {

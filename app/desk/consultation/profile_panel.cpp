@@ -1,6 +1,7 @@
 #include "desk/consultation/profile_panel.h"
 
 #include <QLabel>
+#include <QPushButton>
 #include <QVBoxLayout>
 #include <cmath>
 
@@ -11,6 +12,7 @@
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
 #include "domain/words.h"
+#include "work/care_state.h"
 
 namespace kempt::desk {
 namespace {
@@ -104,18 +106,48 @@ void ProfilePanel::add_history(QBoxLayout* column) {
     column->addWidget(labelled(how, history_));
     history_from_ = new DayField(tr("Day since which every service is in the record"), true);
     column->addWidget(labelled(tr("Since"), history_from_), 0, Qt::AlignLeft);
+    told_ = text({}, "caption");
+    column->addWidget(told_);
+    still_so_ = button(tr("Told again today"), "quiet");
+    column->addWidget(still_so_, 0, Qt::AlignLeft);
+    connect(still_so_, &QPushButton::clicked, this, [this] {
+        told_today();
+        emit entered();
+    });
     connect(history_, &ChoiceRow::picked, this, [this](int index) {
         history_from_->setEnabled(index == 1);
         if (index == 1) history_from_->setFocus(Qt::OtherFocusReason);
         profile_.whole_history = index == 0;
         profile_.history_from = index == 1 ? history_from_->day() : std::nullopt;
+        told_today();
         emit entered();
     });
     connect(history_from_, &DayField::entered, this, [this] {
         profile_.whole_history = false;
         profile_.history_from = history_from_->day();
+        told_today();
         emit entered();
     });
+}
+
+// What is said now of the record is told today, and counts for a week.
+void ProfilePanel::told_today() {
+    const bool told = profile_.whole_history || profile_.history_from;
+    profile_.history_told_on = told ? std::optional(Clock().today()) : std::nullopt;
+    show_told();
+}
+
+void ProfilePanel::show_told() {
+    const bool told = profile_.whole_history || profile_.history_from;
+    const bool counts = work::tells_history(profile_, Clock().today());
+    QString words;
+    if (told)
+        words = profile_.history_told_on ? tr("Told on %1.").arg(date_words(*profile_.history_told_on))
+                                         : tr("When it was told was not kept.");
+    if (told && !counts) words += QLatin1Char(' ') + tr("That is too long ago to count: ask again.");
+    told_->setText(words);
+    told_->setVisible(told);
+    still_so_->setVisible(told && !counts);
 }
 
 // The birthday says the age; the figure of another day then stands aside.
@@ -140,6 +172,7 @@ void ProfilePanel::show_profile(const ClientProfile& profile) {
     history_->set_chosen(profile.whole_history ? 0 : profile.history_from ? 1 : 2);
     history_from_->set_day(profile.history_from);
     history_from_->setEnabled(profile.history_from.has_value());
+    show_told();
 }
 
 }  // namespace kempt::desk

@@ -6,6 +6,8 @@
 #include "domain/records.h"
 
 class QBoxLayout;
+class QLabel;
+class QPushButton;
 
 namespace kempt::desk {
 
@@ -28,6 +30,7 @@ class ProfilePanel : public QFrame {
     [[nodiscard]] NumberField* age() const { return age_; }
     [[nodiscard]] ChoiceRow* history() const { return history_; }
     [[nodiscard]] DayField* history_from() const { return history_from_; }
+    [[nodiscard]] QPushButton* still_so() const { return still_so_; }
 
   signals:
     void entered();
@@ -38,12 +41,16 @@ class ProfilePanel : public QFrame {
     void add_age(QBoxLayout* column);
     void add_history(QBoxLayout* column);
     void show_age();
+    void told_today();
+    void show_told();
 
     ClientProfile profile_;
     ChoiceRow *texture_, *group_, *history_;
     LengthField* length_;
     NumberField* age_;
     DayField *length_day_, *born_, *history_from_;
+    QLabel* told_;
+    QPushButton* still_so_;
 };
 
 }  // namespace kempt::desk

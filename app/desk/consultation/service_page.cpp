@@ -12,6 +12,7 @@
 #include "desk/consultation/service_record.h"
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
@@ -57,7 +58,7 @@ ServicePage::ServicePage(Session& session, QWidget* parent) : Page(session, pare
         for (const QString& kind : group.kinds) kind_->addItem(beginning(kind), kind);
     day_ = new QDateEdit;
     day_->setAccessibleName(tr("Day of the service"));
-    day_->setLocale(QLocale(QLocale::English, QLocale::UnitedKingdom));  // as date_words
+    day_->setLocale(QLocale());  // as date_words
     day_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     day_->setCalendarPopup(true);
     day_->setMinimumWidth(measures().px(150));
@@ -151,11 +152,11 @@ void ServicePage::take(const ServiceData& read) {
 void ServicePage::show_service(const Service& service) {
     filling_ = true;
     shown_ = service;
-    title_->setText(beginning(service.kind));
+    title_->setText(beginning(said(service.kind)));
     below_->setText(tr("%1  ·  %2").arg(data_.client.name, date_words(service.date)));
     const int index = kind_->findData(service.kind);
     kind_->setCurrentIndex(index);
-    day_->setMaximumDate(std::max(Clock().today(), service.date));
+    day_->setMaximumDate(std::max(Clock().today().addYears(1), service.date));  // planned ahead
     day_->setDate(service.date);
     empty_layout(body_);
     record_ = new ServiceRecord(service, data_.length_mm);
@@ -187,7 +188,7 @@ void ServicePage::keep(bool as_undo) {
                 keeping_ = false;
                 tell_not_kept(session_, kept.error());     // the line above the fields may be out of sight
                 if (place_.service != service.id) return;  // she has gone on
-                strip_->say_not_kept(QString::fromStdString(kept.error().what));
+                strip_->say_not_kept(said(kept.error().what));
                 return show_undo();
             }
             if (place_.service == service.id) {

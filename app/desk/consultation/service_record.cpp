@@ -12,6 +12,7 @@
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
 #include "desk/plan/section_picker.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
@@ -76,16 +77,27 @@ ServiceRecord::ServiceRecord(const Service& service, const std::optional<double>
 }
 
 QString ServiceRecord::name_of(const QString& words) const {
-    return tr("%1, %2").arg(words, service_.kind);
+    return tr("%1, %2").arg(words, said(service_.kind));
 }
 
 // The day of the patch test stays; how long before it was moves.
 void ServiceRecord::set_day(const QDate& day) {
     service_.date = day;
+    show_state();
     if (patch_days_ != nullptr && service_.patch_test_on) {
         const qint64 days = service_.patch_test_on->daysTo(day);
         patch_days_->set_number(days < 0 ? std::nullopt : std::optional(static_cast<double>(days)));
     }
+}
+
+// What is to come cannot be done yet.
+void ServiceRecord::show_state() {
+    const bool to_come = service_.date > Clock().today();
+    if (to_come) service_.done = false;
+    if (state_ == nullptr) return;
+    state_->set_chosen(service_.done ? 0 : 1);
+    state_->setEnabled(!to_come);
+    state_->setToolTip(to_come ? tr("Its day is still to come.") : QString());
 }
 
 void ServiceRecord::focus_first() {
@@ -107,13 +119,21 @@ void ServiceRecord::add_where(QBoxLayout* column) {
     }
     if (has(RecordField::stretch)) add_stretch(inside);
     if (has(RecordField::sections)) add_sections(inside);
-    at_home_ = new ChoiceRow(name_of(tr("Done")), {tr("by a stylist"), tr("at home"), tr("unknown")});
+    state_ = new ChoiceRow(name_of(tr("State")), {tr("done"), tr("planned")});
+    show_state();
+    connect(state_, &ChoiceRow::picked, this, [this](int index) {
+        service_.done = index == 0;
+        show_state();
+        emit entered();
+    });
+    inside->addWidget(labelled(tr("Done or still planned"), state_));
+    at_home_ = new ChoiceRow(name_of(tr("By whom")), {tr("by a stylist"), tr("at home"), tr("unknown")});
     at_home_->set_chosen(!service_.at_home ? 2 : *service_.at_home ? 1 : 0);
     connect(at_home_, &ChoiceRow::picked, this, [this](int index) {
         service_.at_home = index > 1 ? std::nullopt : std::optional(index == 1);
         emit entered();
     });
-    inside->addWidget(labelled(tr("Done"), at_home_));
+    inside->addWidget(labelled(tr("By whom"), at_home_));
 }
 
 void ServiceRecord::add_stretch(QBoxLayout* column) {

@@ -28,6 +28,8 @@ class ServiceRecord : public QWidget {
     ServiceRecord(const Service& service, const std::optional<double>& length_mm, QWidget* parent = nullptr);
     [[nodiscard]] Service service() const { return service_; }
     void set_day(const QDate& day);
+    // Done or still planned; on a day that is still to come it is planned.
+    [[nodiscard]] ChoiceRow* state() const { return state_; }
     // For tests and for whoever works by name.
     [[nodiscard]] ChoiceRow* where() const { return where_; }
     [[nodiscard]] LengthField* from() const { return from_; }
@@ -64,13 +66,14 @@ class ServiceRecord : public QWidget {
     ChoiceRow* add_yes_no(QBoxLayout* column, const QString& words, std::optional<bool> Service::*member);
     QPlainTextEdit* add_words(QBoxLayout* column, const QString& words, const QString& hint, QString Service::*member);
     void show_where();
+    void show_state();
 
     Service service_;
     std::optional<double> length_mm_;
     QHash<int, ChoiceRow*> choices_;
     QHash<int, NumberField*> numbers_;
     SectionPicker* sections_ = nullptr;
-    ChoiceRow *where_ = nullptr, *at_home_ = nullptr;
+    ChoiceRow *where_ = nullptr, *at_home_ = nullptr, *state_ = nullptr;
     LengthField *from_ = nullptr, *to_ = nullptr;
     NumberField* patch_days_ = nullptr;
     QLineEdit* patch_where_ = nullptr;

@@ -7,6 +7,7 @@
 
 #include "care/rules.h"
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 
 namespace kempt::desk {
@@ -36,11 +37,11 @@ CautionsStrip::CautionsStrip(QWidget* parent) : QFrame(parent) {
     QStringList sentences, briefs, sources;
     if (const auto& rules = care::built_in_rules(); rules.ok())
         for (const care::Caution& caution : rules->always) {
-            const QString sentence = QString::fromStdString(caution.text);
+            const QString sentence = said(caution.text);
             const QString brief = brief_caution(QString::fromStdString(caution.id));
             sentences.append(sentence);
             briefs.append(brief.isEmpty() ? sentence : brief);
-            sources.append(sentence + QLatin1Char(' ') + QString::fromStdString(caution.source));
+            sources.append(sentence + QLatin1Char(' ') + said(caution.source));
         }
     full_ = sentences.join(QLatin1Char(' '));
     brief_ = beginning(briefs.join(QStringLiteral("  ·  ")));

@@ -8,6 +8,7 @@
 #include "desk/look/look.h"
 #include "desk/plan/calendar_file.h"
 #include "desk/plan/plan_words.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 
@@ -48,7 +49,7 @@ void DatesPanel::show_dates(const Client& client, const work::CarePlan& plan) {
     for (const care::DateRange& range : plan.dates) {
         auto* box = new QWidget;
         auto* column = column_in(box, 0, 0.5);
-        column->addWidget(text(beginning(qs(word_of(range.sort))), "strong"));
+        column->addWidget(text(beginning(said(word_of(range.sort))), "strong"));
         auto* when = text(range_words(range));
         column->addWidget(when);
         if (range.to < today) {
@@ -57,9 +58,7 @@ void DatesPanel::show_dates(const Client& client, const work::CarePlan& plan) {
         }
         if (range.expected)
             column->addWidget(text(tr("Likeliest %1.").arg(date_words(work::date_of(*range.expected))), "soft"));
-        column->addWidget(
-            text(tr("%1 Source: %2").arg(QString::fromStdString(range.reason), QString::fromStdString(range.source)),
-                 "caption"));
+        column->addWidget(text(tr("%1 Source: %2").arg(said(range.reason), said(range.source)), "caption"));
         rows_->addWidget(box);
     }
     if (plan.dates.empty())
@@ -110,10 +109,10 @@ void HomeCarePanel::show_care(const care::HomeCarePlan& plan) {
     const auto add = [](QBoxLayout* into, const care::Tip& tip) {
         auto* box = new QWidget;
         auto* column = column_in(box, 0, 0.5);
-        column->addWidget(text(QString::fromStdString(tip.text)));
+        column->addWidget(text(said(tip.text)));
         const QString minutes =
             tip.minutes_a_week > 0 ? QObject::tr("%1 min a week. ").arg(std::lround(tip.minutes_a_week)) : QString();
-        column->addWidget(text(minutes + QObject::tr("Source: %1").arg(QString::fromStdString(tip.source)), "caption"));
+        column->addWidget(text(minutes + QObject::tr("Source: %1").arg(said(tip.source)), "caption"));
         into->addWidget(box);
     };
     for (const care::Tip& tip : plan.tips) add(rows_, tip);
@@ -122,8 +121,7 @@ void HomeCarePanel::show_care(const care::HomeCarePlan& plan) {
                                       : tr("%1 min a week").arg(std::lround(plan.minutes_a_week));
     if (!plan.tips.empty() && plan.minutes_there_are)
         words += tr(" of the %1 that she has").arg(std::lround(*plan.minutes_there_are));
-    if (!plan.questions.empty())
-        words += tr(". More may belong here: %1").arg(QString::fromStdString(plan.questions.front()));
+    if (!plan.questions.empty()) words += tr(". More may belong here: %1").arg(said(plan.questions.front()));
     sum_->setText(words);
     const auto count = static_cast<qsizetype>(plan.left_out.size());
     more_->setText(tr("Left out for her minutes or the page: %1").arg(count));

@@ -30,7 +30,7 @@ NumberRange length_range(const QString& nothing) {
 }  // namespace
 
 NumberField::NumberField(const QString& name, const NumberRange& range, QWidget* parent) : QDoubleSpinBox(parent) {
-    setLocale(QLocale::c());
+    setLocale(QLocale());  // with the decimal sign of the language
     setRange(range.zero_counts ? -1 : 0, range.most);
     setDecimals(range.decimals);
     setSingleStep(range.step);

@@ -8,6 +8,7 @@
 
 #include "desk/look/look.h"
 #include "desk/plan/plan_words.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "work/plan_words.h"
 
@@ -26,11 +27,11 @@ QString place_words(const care::Finding& finding) {
     QStringList services;
     QHash<QString, QStringList> parts;  // of each service, in the rules' order
     for (const care::Place& place : finding.where) {
-        const QString service = place.service ? qs(word_of(*place.service)) : QString();
+        const QString service = place.service ? said(word_of(*place.service)) : QString();
         if (!services.contains(service)) services.append(service);
         QStringList words;
-        if (place.part) words.append(qs(word_of(*place.part)));
-        if (!place.section.empty()) words.append(QString::fromStdString(place.section));
+        if (place.part) words.append(said(word_of(*place.part)));
+        if (!place.section.empty()) words.append(said(place.section));
         if (!words.isEmpty()) parts[service].append(words.join(QLatin1Char(' ')));
     }
     QStringList all;
@@ -77,18 +78,18 @@ QWidget* FindingsPanel::finding_box(const care::Finding& finding, bool planned) 
     auto* head = text(places.isEmpty() ? level : level + QStringLiteral("  ·  ") + places, "strong");
     if (finding.level != care::RuleLevel::note) head->setProperty("tone", QString::fromLatin1(tone_of(finding.level)));
     column->addWidget(head);
-    column->addWidget(text(QString::fromStdString(finding.reason)));
-    if (!finding.remedy.empty()) column->addWidget(text(QString::fromStdString(finding.remedy), "strong"));
+    column->addWidget(text(said(finding.reason)));
+    if (!finding.remedy.empty()) column->addWidget(text(said(finding.remedy), "strong"));
     if (finding.wait_until)
         column->addWidget(
             text(tr("The wait is over on %1.").arg(date_words(work::date_of(*finding.wait_until))), "strong"));
     if (finding.choose && !planned) {
-        auto* choose = button(tr("Plan %1").arg(qs(word_of(*finding.choose))));
+        auto* choose = button(tr("Plan %1").arg(said(word_of(*finding.choose))));
         connect(choose, &QPushButton::clicked, this, [this, kind = *finding.choose] { emit kind_chosen(kind); });
         column->addWidget(choose, 0, Qt::AlignLeft);
     }
-    column->addWidget(text(tr("Source: %1").arg(QString::fromStdString(finding.source)), "caption"));
-    box->setAccessibleName(level + QStringLiteral(": ") + QString::fromStdString(care::sentence_of(finding)));
+    column->addWidget(text(tr("Source: %1").arg(said(finding.source)), "caption"));
+    box->setAccessibleName(level + QStringLiteral(": ") + said(care::sentence_of(finding)));
     return box;
 }
 
@@ -145,10 +146,10 @@ void FindingsPanel::show_error(const Error& error) {
     sum_->setText(tr("Nothing can be said of this plan as it stands."));
     auto* box = panel("worse");
     auto* column = column_in(box, 3, 1);
-    column->addWidget(text(QString::fromStdString(error.what)));
-    column->addWidget(text(error.kept.empty() ? tr("What you entered is kept.") : QString::fromStdString(error.kept)));
-    if (!error.remedy.empty()) column->addWidget(text(QString::fromStdString(error.remedy), "strong"));
-    box->setAccessibleName(QString::fromStdString(error.sentence()));
+    column->addWidget(text(said(error.what)));
+    column->addWidget(text(error.kept.empty() ? tr("What you entered is kept.") : said(error.kept)));
+    if (!error.remedy.empty()) column->addWidget(text(said(error.remedy), "strong"));
+    box->setAccessibleName(said(error.sentence()));
     boxes_->addWidget(box);
 }
 

@@ -7,6 +7,7 @@
 
 #include "desk/look/look.h"
 #include "desk/plan/plan_words.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "work/plan_words.h"
 
@@ -16,9 +17,11 @@ namespace {
 QString growth_words(const work::GrowthNow& growth) {
     const auto mm = [](double value) { return length_words(value); };
     return QObject::tr("New growth since the %1 of %2: %3 (%4 to %5), %6.")
-        .arg(qs(word_of(growth.kind)), work::text_of(work::date_of(growth.since)), mm(growth.new_growth_mm.value),
+        .arg(said(word_of(growth.kind)), work::text_of(work::date_of(growth.since)), mm(growth.new_growth_mm.value),
              mm(growth.new_growth_mm.low), mm(growth.new_growth_mm.high),
-             growth.measured ? QObject::tr("measured on a photo") : QObject::tr("from the rate of growth"));
+             !growth.measured ? QObject::tr("from the rate of growth")
+             : growth.by_tape ? QObject::tr("measured by tape")
+                              : QObject::tr("measured on a photo"));
 }
 
 }  // namespace
@@ -62,7 +65,7 @@ void HairPanel::show_hair(const care::ClientState& state, const std::vector<care
                      .arg(length_words(plan.rate.um_per_day * 30.44 / 1000),  // days in a mean month
                           tr("%1 µm").arg(std::lround(plan.rate.um_per_day)))
                      .arg(std::lround(plan.rate.sd_um_per_day))
-                     .arg(QString::fromStdString(plan.rate_from)));
+                     .arg(said(plan.rate_from)));
     growth_->setText(words.join(QLatin1Char(' ')));
     list_place();
 }

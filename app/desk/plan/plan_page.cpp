@@ -15,12 +15,15 @@
 #include "desk/plan/plan_words.h"
 #include "desk/plan/questions_panel.h"
 #include "desk/plan/service_form.h"
+#include "desk/plan/was_it_done.h"
 #include "desk/plan/work_panel.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
+#include "work/plan_words.h"
 
 namespace kempt::desk {
 namespace {
@@ -64,6 +67,13 @@ PlanPage::PlanPage(Session& session, QWidget* parent) : Page(session, parent) {
         // Grades belong to a visit; without one the client's page opens one.
         emit go(visit > 0 ? Place{Where::grades, place_.client, visit} : Place{Where::client, place_.client});
     });
+    connect(was_it_done_, &WasItDone::done, this, &PlanPage::mark_done);
+    connect(was_it_done_, &WasItDone::all_there, this, &PlanPage::confirm_history);
+    connect(was_it_done_, &WasItDone::opened, this, [this](Id service) {
+        Place place{Where::service, place_.client, place_.visit};
+        place.service = service;
+        emit go(place);
+    });
     connect(&session_, &Session::client_changed, this, [this](Id client) {
         if (client == place_.client && isVisible()) load();
     });
@@ -74,6 +84,8 @@ void PlanPage::build(QBoxLayout* column) {
     below_ = text({}, "soft");
     column->addWidget(title_);
     column->addWidget(below_);
+    was_it_done_ = new WasItDone;
+    column->addWidget(was_it_done_);
     auto* columns = new Columns(measures().px(900));
     columns->set_shares(1, 1);
     columns->left()->addWidget(build_planned());
@@ -110,7 +122,7 @@ QWidget* PlanPage::build_planned() {
     for (const KindGroup& group : kind_groups()) {
         auto* of = menu->addMenu(group.name);
         for (const care::Kind kind : group.kinds)
-            of->addAction(beginning(qs(word_of(kind))), this, [this, kind] { add_service(kind); });
+            of->addAction(beginning(said(word_of(kind))), this, [this, kind] { add_service(kind); });
     }
     add_->setMenu(menu);
     again_ = button({}, "quiet");
@@ -193,7 +205,7 @@ void PlanPage::take_draft() {
     show_services(todays ? data_.draft->items : std::vector<work::DraftItem>{});
     if (todays || !data_.draft) return;
     QStringList names;
-    for (const work::DraftItem& one : data_.draft->items) names.append(qs(word_of(one.item.service.kind)));
+    for (const work::DraftItem& one : data_.draft->items) names.append(said(word_of(one.item.service.kind)));
     again_->setText(tr("As planned on %1").arg(short_date_words(data_.draft->day)));
     again_->setAccessibleName(
         tr("Plan what was planned on %1: %2").arg(date_words(data_.draft->day), names.join(QStringLiteral(", "))));
@@ -238,6 +250,7 @@ void PlanPage::work_out() {
 void PlanPage::take_plan(WorkedOut worked) {
     shown_ = std::move(worked);
     const work::CarePlan& plan = shown_->plan;
+    was_it_done_->show_open(plan.unanswered, work::history_sentence(plan));
     findings_->show_plan(plan);
     QVector<PlanField> on_forms;
     for (int field = 0; field <= static_cast<int>(PlanField::order); ++field)

@@ -21,6 +21,7 @@ class HairPanel;
 class HomeCarePanel;
 class QuestionsPanel;
 class ServiceForm;
+class WasItDone;
 class WorkPanel;
 
 class PlanPage : public Page {
@@ -41,6 +42,7 @@ class PlanPage : public Page {
     [[nodiscard]] QuestionsPanel* questions() const { return questions_; }
     [[nodiscard]] HairPanel* hair() const { return hair_; }
     [[nodiscard]] DatesPanel* dates() const { return dates_; }
+    [[nodiscard]] WasItDone* was_it_done() const { return was_it_done_; }
     [[nodiscard]] CautionsStrip* cautions() const { return cautions_; }
     [[nodiscard]] const std::optional<WorkedOut>& shown() const { return shown_; }
 
@@ -69,6 +71,8 @@ class PlanPage : public Page {
     void take_plan(WorkedOut worked);
     void answer(const Answering& answering, const std::optional<double>& value);
     void focus_field(PlanField field);
+    void mark_done(Id service);
+    void confirm_history();
     void put_back();
 
     Place place_;
@@ -81,6 +85,7 @@ class PlanPage : public Page {
     QLabel *title_, *below_, *nothing_;
     QPushButton *add_, *again_, *put_back_;
     QBoxLayout *forms_, *works_;
+    WasItDone* was_it_done_;
     FindingsPanel* findings_;
     QuestionsPanel* questions_;
     HairPanel* hair_;

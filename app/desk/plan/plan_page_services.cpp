@@ -1,4 +1,5 @@
 // The services on the plan page: adding them, taking them off, putting them back, what is entered of them.
+#include <QPointer>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -7,8 +8,11 @@
 #include "desk/plan/plan_words.h"
 #include "desk/plan/service_form.h"
 #include "desk/plan/work_panel.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
+#include "work/keep_care.h"
+#include "work/keep_records.h"
 
 namespace kempt::desk {
 
@@ -58,7 +62,7 @@ void PlanPage::remove_service(ServiceForm* form) {
     for (int i = 0; i < services_.size(); ++i) {
         if (services_[i].form != form) continue;
         taken_off_ = qMakePair(i, items()[static_cast<std::size_t>(i)]);
-        const QString name = qs(word_of(form->kind()));
+        const QString name = said(word_of(form->kind()));
         put_back_->setText(QLatin1Char(' ') + tr("Put %1 back").arg(name));
         put_back_->setAccessibleName(tr("Put %1 back on the plan").arg(name));
         for (QWidget* widget : std::initializer_list<QWidget*>{services_[i].form, services_[i].work})
@@ -103,6 +107,30 @@ std::vector<work::DraftItem> PlanPage::items() const {
         all.push_back(std::move(item));
     }
     return all;
+}
+
+void PlanPage::mark_done(Id service) {
+    settled_ = false;
+    session_.ask(
+        session_.records(), tr("Marking a service as done"), &session_,
+        [service](Book& book, const Progress&) { return work::mark_done(book, service); },
+        [session = &session_, id = place_.client](const Service&) { session->changed(id, 0); },
+        [self = QPointer<PlanPage>(this)] {
+            if (self) self->load();
+        });
+}
+
+void PlanPage::confirm_history() {
+    settled_ = false;
+    session_.ask(
+        session_.records(), tr("Keeping how far the record goes back"), &session_,
+        [id = place_.client, today = data_.today](Book& book, const Progress&) {
+            return work::confirm_history(book, id, today);
+        },
+        [session = &session_, id = place_.client](Done) { session->changed(id, 0); },
+        [self = QPointer<PlanPage>(this)] {
+            if (self) self->load();
+        });
 }
 
 void PlanPage::focus_field(PlanField field) {

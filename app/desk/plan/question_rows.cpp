@@ -5,6 +5,7 @@
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
 #include "desk/plan/questions_panel.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/confirm.h"
 #include "desk/widgets/parts.h"
@@ -54,21 +55,21 @@ void QuestionsPanel::add_controls(Row& row, QBoxLayout* into, bool on_form) {
                 return;
             }
             auto* there = button(tr("Enter it"), "quiet");
-            there->setAccessibleName(tr("Enter it with the planned service: %1").arg(answering.sentence));
+            there->setAccessibleName(tr("Enter it with the planned service: %1").arg(said(answering.sentence)));
             connect(there, &QPushButton::clicked, this, [this, field = *answering.field] { emit field_asked(field); });
             into->addWidget(there, 0, Qt::AlignLeft);
             return;
         }
         case AnswerBy::record: {
             auto* there = button(tr("To the record"), "quiet");
-            there->setAccessibleName(tr("To the record of services: %1").arg(answering.sentence));
+            there->setAccessibleName(tr("To the record of services: %1").arg(said(answering.sentence)));
             connect(there, &QPushButton::clicked, this, &QuestionsPanel::record_asked);
             into->addWidget(there, 0, Qt::AlignLeft);
             return;
         }
         case AnswerBy::grade: {
             auto* there = button(tr("Grade it"), "quiet");
-            there->setAccessibleName(tr("To the grades: %1").arg(answering.sentence));
+            there->setAccessibleName(tr("To the grades: %1").arg(said(answering.sentence)));
             connect(there, &QPushButton::clicked, this, &QuestionsPanel::grades_asked);
             into->addWidget(there, 0, Qt::AlignLeft);
             return;
@@ -93,17 +94,17 @@ void QuestionsPanel::add_row(const Answering& answering, int group, bool on_form
     box->set_shares(5, 4);
     box->layout()->setSpacing(measures().gap(2));
     box->left()->setSpacing(0);
-    box->left()->addWidget(text(answering.sentence));
+    box->left()->addWidget(text(said(answering.sentence)));
     row.why = text({}, "caption");
     row.why->hide();
     box->left()->addWidget(row.why);
     row.erase = button(tr("Erase that answer…"), "quiet");
-    row.erase->setAccessibleName(tr("Erase the answer: %1").arg(answering.sentence));
+    row.erase->setAccessibleName(tr("Erase the answer: %1").arg(said(answering.sentence)));
     row.erase->hide();
     box->left()->addWidget(row.erase, 0, Qt::AlignLeft);
     connect(row.erase, &QPushButton::clicked, this, [this, answering] {
         ask_before_erasing(
-            this, tr("Erase the yes to “%1”?").arg(answering.sentence),
+            this, tr("Erase the yes to “%1”?").arg(said(answering.sentence)),
             tr("It is kept for good because it speaks against services for good. Erase it only if it was "
                "written down by mistake."),
             [this, answering] { emit answered(answering, std::nullopt); });

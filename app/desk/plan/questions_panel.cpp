@@ -6,6 +6,7 @@
 
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/confirm.h"
 #include "desk/widgets/focus_order.h"
@@ -29,7 +30,7 @@ QHash<QString, Weight> weights_of(const work::CarePlan& plan) {
     for (const care::Finding& finding : plan.advice.findings)  // stops first
         for (const std::string& question : finding.questions) {
             const QString sentence = QString::fromStdString(question);
-            if (!all.contains(sentence)) all.insert(sentence, {finding.level, QString::fromStdString(finding.reason)});
+            if (!all.contains(sentence)) all.insert(sentence, {finding.level, said(finding.reason)});
         }
     return all;
 }

@@ -9,6 +9,7 @@
 #include "desk/plan/entry_fields.h"
 #include "desk/plan/plan_words.h"
 #include "desk/plan/section_picker.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -29,19 +30,19 @@ int index_of_test(const std::optional<bool>& made, const std::optional<care::Tes
 
 ServiceForm::ServiceForm(const care::PlannedService& service, QWidget* parent) : QFrame(parent), service_(service) {
     setProperty("panel", "surface");
-    setAccessibleName(tr("Planned: %1").arg(qs(word_of(service_.kind))));
+    setAccessibleName(tr("Planned: %1").arg(said(word_of(service_.kind))));
     build();
 }
 
 QString ServiceForm::name_of(const QString& words) const {
-    return tr("%1 of %2").arg(words, qs(word_of(service_.kind)));
+    return tr("%1 of %2").arg(words, said(word_of(service_.kind)));
 }
 
 void ServiceForm::build() {
     auto* column = column_in(this, 4, 2);
     auto* head = new QHBoxLayout;
-    head->addWidget(text(beginning(qs(word_of(service_.kind))), "lead"), 1);
-    auto* remove = sign_button(Sign::remove, tr("Take %1 off the plan").arg(qs(word_of(service_.kind))));
+    head->addWidget(text(beginning(said(word_of(service_.kind))), "lead"), 1);
+    auto* remove = sign_button(Sign::remove, tr("Take %1 off the plan").arg(said(word_of(service_.kind))));
     connect(remove, &QToolButton::clicked, this, &ServiceForm::remove_asked);
     head->addWidget(remove, 0, Qt::AlignTop);
     column->addLayout(head);

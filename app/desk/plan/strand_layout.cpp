@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "desk/plan/plan_words.h"
+#include "desk/translations/said.h"
 #include "work/plan_words.h"
 
 namespace kempt::desk {
@@ -60,7 +61,7 @@ QVector<StrandLane> planned_lanes(const work::CarePlan& plan, double length) {
         if (service.service.kind == care::Kind::cut) continue;
         StrandLane lane;
         lane.sort = LaneSort::planned;
-        lane.name = qs(word_of(service.service.kind));
+        lane.name = said(word_of(service.service.kind));
         lane.when = QObject::tr("planned today");
         lane.surely = joined(service.coverage.put_on, length);
         lane.keep_off = joined(service.coverage.keep_off, length);
@@ -80,7 +81,7 @@ QVector<StrandLane> past_lanes(const care::ClientState& state, const std::vector
         lane.sort = sort_of(service.kind);
         if (lane.sort == LaneSort::gentle && !gentle_too) continue;
         lane.service = one.service;
-        lane.name = qs(word_of(service.kind));
+        lane.name = said(word_of(service.kind));
         lane.when = work::text_of(work::date_of(service.day));
         add_clipped(lane.surely, one.surely, length);
         add_clipped(lane.perhaps, one.perhaps, length);
@@ -147,7 +148,7 @@ StrandPicture layout_strand(const care::ClientState& state, const std::vector<ca
     for (const work::PartRecord& part : plan.hair) {
         const double to = std::min(part.span.to_mm, hair);
         if (!(to > part.span.from_mm)) continue;
-        picture.parts.append({(picture.x_of(part.span.from_mm) + picture.x_of(to)) / 2, qs(word_of(part.part))});
+        picture.parts.append({(picture.x_of(part.span.from_mm) + picture.x_of(to)) / 2, said(word_of(part.part))});
         if (to < hair - 0.5) picture.part_ends.append(picture.x_of(to));
     }
     return picture;
@@ -162,8 +163,8 @@ QVector<PassedWords> passed_at(double mm, const care::ClientState& state, const 
         const bool surely = holds(one.surely);
         if (!surely && !holds(one.perhaps)) continue;
         const care::PastService& service = state.history.services[one.service];
-        QStringList words{qs(word_of(service.kind)), work::text_of(work::date_of(service.day))};
-        if (service.strength) words.append(qs(word_of(*service.strength)));
+        QStringList words{said(word_of(service.kind)), work::text_of(work::date_of(service.day))};
+        if (service.strength) words.append(said(word_of(*service.strength)));
         if (service.minutes) words.append(QObject::tr("%1 min").arg(QLocale::c().toString(*service.minutes, 'g', 4)));
         if (service.temperature_c) words.append(QObject::tr("%1 °C").arg(std::lround(*service.temperature_c)));
         QStringList sections;

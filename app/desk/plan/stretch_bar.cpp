@@ -7,6 +7,7 @@
 
 #include "desk/look/look.h"
 #include "desk/plan/plan_words.h"
+#include "desk/translations/said.h"
 
 namespace kempt::desk {
 namespace {
@@ -14,7 +15,7 @@ namespace {
 QString stretch_words(const std::vector<care::Stretch>& stretches) {
     QStringList words;
     for (const care::Stretch& one : stretches)
-        words.append(QObject::tr("%1 (%2)").arg(qs(word_of(one.part)), span_words(one.span)));
+        words.append(QObject::tr("%1 (%2)").arg(said(word_of(one.part)), span_words(one.span)));
     return words.join(QStringLiteral(", "));
 }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "desk/plan/plan_words.h"
+#include "desk/translations/said.h"
 
 namespace kempt::desk {
 namespace {
@@ -19,8 +20,8 @@ double tick_step(double px_per_minute, double least_px) {
 }  // namespace
 
 QString strip_name(const care::Task& task) {
-    const QString part = qs(word_of(task.part));
-    return task.section.empty() ? part : QObject::tr("%1, %2").arg(QString::fromStdString(task.section), part);
+    const QString part = said(word_of(task.part));
+    return task.section.empty() ? part : QObject::tr("%1, %2").arg(said(task.section), part);
 }
 
 QString result_words(const care::Placed& placed) {

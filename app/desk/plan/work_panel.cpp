@@ -11,6 +11,7 @@
 #include "desk/plan/plan_words.h"
 #include "desk/plan/stretch_bar.h"
 #include "desk/plan/timeline_view.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
@@ -53,7 +54,7 @@ WorkPanel::WorkPanel(const work::DraftItem& item, QWidget* parent)
 void WorkPanel::build(const work::DraftItem& item) {
     const care::Setting setting = item.item.setting.value_or(care::Setting{});
     auto* column = column_in(this, 4, 2);
-    const QString kind = qs(word_of(kind_));
+    const QString kind = said(word_of(kind_));
     column->addWidget(text(tr("Order of work: %1").arg(kind), "heading"));
     stretches_ = new StretchBar;
     column->addWidget(stretches_);
@@ -78,7 +79,7 @@ void WorkPanel::build(const work::DraftItem& item) {
 }
 
 void WorkPanel::add_entries(QBoxLayout* column, const care::Setting& setting) {
-    const QString of = tr(" of %1").arg(qs(word_of(kind_)));
+    const QString of = tr(" of %1").arg(said(word_of(kind_)));
     const auto strand = [&](const QString& words, const QString& nothing, double value) {
         auto* field = new NumberField(words + of, {most_strand, 1, 1, tr("min"), nothing, false});
         field->set_number(value > 0 ? std::optional(value) : std::nullopt);
@@ -146,7 +147,7 @@ void WorkPanel::fill_table(const std::vector<care::SectionMinutes>& lines) {
         table_->addWidget(made.label, row, 0);
         const auto field = [&](int column, double minutes) {
             auto* box = new NumberField(
-                tr("Minutes to apply %1 to the %2 of the %3").arg(qs(word_of(kind_)), parts[column - 1], name),
+                tr("Minutes to apply %1 to the %2 of the %3").arg(said(word_of(kind_)), parts[column - 1], name),
                 {most_apply, 1, 0.5, tr("min"), tr("none"), false});
             box->setMinimumWidth(measures().px(124));
             box->set_number(minutes > 0 ? std::optional(minutes) : std::nullopt);

@@ -12,6 +12,7 @@
 #include "desk/plan/stretch_bar.h"
 #include "desk/plan/timeline_view.h"
 #include "desk/plan/work_panel.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/focus_order.h"
 #include "desk/widgets/parts.h"
 
@@ -34,7 +35,7 @@ void WorkPanel::show_plan(const work::ServicePlan& plan, const std::optional<dou
     if (plan.timeline) {
         show_order(*plan.timeline);
     } else {
-        QString say = QString::fromStdString(plan.no_timeline);
+        QString say = said(plan.no_timeline);
         if (!hint_.isEmpty()) say += QLatin1Char(' ') + hint_;
         say_->setText(say);
         if (plan.stopped) say_->setProperty("role", "strong");
@@ -47,7 +48,7 @@ void WorkPanel::show_plan(const work::ServicePlan& plan, const std::optional<dou
 }
 
 void WorkPanel::show_order(const work::PlannedTimeline& planned) {
-    const QString kind = qs(word_of(kind_));
+    const QString kind = said(word_of(kind_));
     if (planned.timeline.works) {
         say_->setText(
             tr("In this order every part keeps within what is tolerated, with one rinse %1 after the first stroke.")
@@ -58,7 +59,7 @@ void WorkPanel::show_order(const work::PlannedTimeline& planned) {
     const auto rounds = std::find_if(planned.would_help.begin(), planned.would_help.end(),
                                      [](const auto& one) { return one.remedy.sort == care::RemedySort::rounds; });
     if (in_rounds_ && rounds != planned.would_help.end()) {
-        say_->setText(QString::fromStdString(rounds->remedy.text));
+        say_->setText(said(rounds->remedy.text));
         for (std::size_t i = 0; i < rounds->rounds.size(); ++i) {
             order_->addWidget(text(tr("Round %1").arg(i + 1), "lead"));
             add_timeline(tr("Order of work: %1, round %2").arg(kind).arg(i + 1), rounds->remedy.rounds[i],
@@ -76,8 +77,8 @@ void WorkPanel::show_order(const work::PlannedTimeline& planned) {
     auto* box = panel("worse");
     auto* column = column_in(box, 3, 1);
     column->addWidget(text(tr("No order of work keeps every part within what is tolerated."), "strong"));
-    column->addWidget(text(QString::fromStdString(planned.timeline.why_not)));
-    box->setAccessibleName(tr("No order works. %1").arg(QString::fromStdString(planned.timeline.why_not)));
+    column->addWidget(text(said(planned.timeline.why_not)));
+    box->setAccessibleName(tr("No order works. %1").arg(said(planned.timeline.why_not)));
     order_->addWidget(box);
     if (planned.would_help.empty()) {
         order_->addWidget(text(tr("Neither more people, nor rounds, nor a milder strength would make one work. Plan "
@@ -111,7 +112,7 @@ void WorkPanel::add_legend() {
 void WorkPanel::add_remedy(const work::ProvenRemedy& remedy) {
     auto* row = new QHBoxLayout;
     row->setSpacing(measures().gap(2));
-    const QString words = QString::fromStdString(remedy.remedy.text);
+    const QString words = said(remedy.remedy.text);
     row->addWidget(text(words), 1);
     auto* take = button(tr("Do it so"));
     take->setAccessibleName(tr("Do it so: %1").arg(words));

@@ -237,6 +237,52 @@ BOOST_AUTO_TEST_CASE(a_patch_test_that_was_written_down_is_known_to_the_plan) {
     BOOST_TEST((asked("patch-test-missing") == "check first"));
 }
 
+// The state that a plan prints is one that a plan can be made of.
+BOOST_AUTO_TEST_CASE(a_plan_is_made_from_a_state_without_a_book) {
+    service("hydroxide straightener without lye", "2026-03-20");
+    (void)json({"service", "change", "b.kempt", "--service", "1", "--line-mm", "15", "--line-on", "2026-05-20"});
+    grade("ends", "porosity", 1);
+    (void)json(
+        words("client profile b.kempt --client 1 --age 30 --texture fine --hair-group african --length-mm 300 "
+              "--history 2020-01-01 --date 2026-05-30"));
+    (void)json(
+        {"client", "daily", "b.kempt", "--client", "1", "--date", "2026-05-30", "--heat", "flat iron,200,3,wet"});
+    (void)json(
+        words("client answers b.kempt --client 1 --date 2026-06-01 --no scalp_wound,scalp_pain --yes dye_reaction "
+              "--comb-count 12"));
+    const QStringList asked = words("--today 2026-06-01 --service gloss --from-mm 20");
+    const QJsonObject planned = json(words("plan b.kempt --client 1") + asked);
+    write("state.json", QJsonDocument(planned["state"].toObject()).toJson());
+    QJsonObject again = json(words("plan --state state.json --service gloss --from-mm 20"));
+    BOOST_TEST(!again.contains("client"));
+    BOOST_TEST((again["state"] == planned["state"]));
+    // Photographs are of the book; all else says the same.
+    for (const char* member : {"today", "stopped", "findings", "questions", "services", "hair", "growth", "home_care"})
+        BOOST_TEST((again[QLatin1String(member)] == planned[QLatin1String(member)]), member);
+    BOOST_TEST((again["growth"].toObject()["since"].toArray()[0].toObject()["by_tape"] == true));
+    BOOST_TEST(done(words("plan --state state.json")).out.contains("measured by tape at its line of demarcation"));
+
+    write("bare.json", R"({"today": "2026-06-01"})");
+    BOOST_TEST(json(words("plan --state bare.json --service gloss"))["questions"].toArray().size() > 10);
+    for (const auto& [state, word] :
+         {std::pair(R"({"grades": [{"quality": "porosity", "zone": "elbow", "value": 1}]})", "front hairline"),
+          {R"({"grades": [{"quality": "porosity", "value": 7}]})", "0 to 4"},
+          {R"({"services": [{"kind": "magic", "date": "2026-01-01"}]})", "magic"},
+          {R"({"services": [{"kind": "gloss"}]})", "date"},
+          {R"({"services": [{"kind": "gloss", "date": "2026-01-01", "sections": ["chin"]}]})", "chin"},
+          {R"({"record_from": "always"})", "record_from"},
+          {R"({"answers": {"scalp_wond": true}})", "scalp_wond"},
+          {R"({"daily": {"hard_water": "yes"}})", "hard_water"},
+          {R"({"age": 30})", "age"},
+          {"[]", "no JSON object"}}) {
+        write("wrong.json", state);
+        fails(1, words("plan --state wrong.json"), word);
+    }
+    fails(1, words("plan --state none.json"), "none.json");
+    fails(2, words("plan b.kempt --client 1 --state state.json"), "not from both");
+    fails(2, words("plan --service gloss"), "a state");
+}
+
 BOOST_AUTO_TEST_CASE(several_services_come_from_a_file) {
     write("plan.json", R"({"services": [{"kind": "hydroxide straightener without lye"}, {"kind": "lightening"}]})");
     const QJsonObject planned = json(words("plan b.kempt --client 1 --today 2026-06-01 --request plan.json"));
@@ -268,6 +314,7 @@ BOOST_AUTO_TEST_CASE(an_order_of_work_for_other_sections_than_the_service_or_in_
     fails(2, call + words("--sections chin"), "chin");
     for (const char* minutes : {"nan", "inf", "-1", "-inf", "1e999", "soon"})
         refused((std::string("nape=1/") + minutes + "/1").c_str(), "is not like nape=0.5/1/0.5");
+    fails(2, call + words("--sections crown,nape --apply nape=1/1/1"), "'crown', which the order of work leaves out");
     const QJsonObject fits = json(call + words("--sections left-temple --apply Left-Temple=1/1/1"));
     BOOST_TEST(fits["services"].toArray().size() == 1);
     const auto file = [&](const char* sections, const char* word) {

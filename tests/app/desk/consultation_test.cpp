@@ -184,6 +184,21 @@ BOOST_AUTO_TEST_CASE(one_end_is_changed_without_rounding_the_other_and_a_patch_t
     BOOST_TEST((only().date == old.date.addDays(2)));
 }
 
+BOOST_AUTO_TEST_CASE(a_service_is_planned_ahead_and_done_on_its_page) {
+    ServicePage* page = add("gloss");
+    BOOST_TEST(page->record()->state()->chosen() == 0);
+    press(page->record()->state(), Qt::Key_P);
+    settle();
+    BOOST_TEST(!only().done);
+    press(page->record()->state(), Qt::Key_D);
+    settle();
+    BOOST_TEST(only().done);
+    page->record()->set_day(Clock().today().addDays(7));
+    BOOST_TEST(page->record()->state()->chosen() == 1);  // what is to come cannot be done yet
+    BOOST_TEST(!page->record()->state()->isEnabled());
+    BOOST_TEST(!page->record()->service().done);
+}
+
 BOOST_AUTO_TEST_CASE(the_last_change_of_a_service_is_taken_back) {
     ServicePage* page = add("gloss");
     BOOST_TEST(!page->strip()->undo_button()->isEnabled());

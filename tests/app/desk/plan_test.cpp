@@ -9,16 +9,21 @@
 #include <QScrollBar>
 #include <boost/test/unit_test.hpp>
 
+#include "desk/client/client_page.h"
+#include "desk/client/services_panel.h"
 #include "desk/look/look.h"
+#include "desk/plan/answering.h"
 #include "desk/plan/cautions_strip.h"
 #include "desk/plan/dates_panel.h"
 #include "desk/plan/entry_fields.h"
 #include "desk/plan/findings_panel.h"
 #include "desk/plan/hair_panel.h"
+#include "desk/plan/plan_fields.h"
 #include "desk/plan/plan_page.h"
 #include "desk/plan/questions_panel.h"
 #include "desk/plan/service_form.h"
 #include "desk/plan/timeline_view.h"
+#include "desk/plan/was_it_done.h"
 #include "desk/plan/work_panel.h"
 #include "desk/session/session.h"
 #include "desk/start/due_page.h"
@@ -27,7 +32,9 @@
 #include "domain/clock.h"
 #include "domain/words.h"
 #include "hands.h"
+#include "work/keep_care.h"
 #include "work/keep_records.h"
+#include "work/make_report.h"
 
 using namespace kempt;
 using namespace kempt::desk;
@@ -448,6 +455,109 @@ BOOST_AUTO_TEST_CASE(a_kind_is_not_asked_for_what_it_does_not_have) {
     BOOST_REQUIRE(protectant != nullptr);
     protectant->click();
     BOOST_TEST(plan->form(0)->choice(PlanField::protectant)->isAncestorOf(window->focusWidget()));
+}
+
+// Of every kind: what is asked of the planned service has its field on the form, or is answered in the question itself.
+BOOST_AUTO_TEST_CASE(every_question_of_every_kind_can_be_answered) {
+    open_plan();
+    for (const KindGroup& group : kind_groups())
+        for (const care::Kind kind : group.kinds) {
+            add(kind);
+            for (const std::string& question : plan->shown()->plan.questions) {
+                const auto answering = answering_of(QString::fromStdString(question));
+                BOOST_REQUIRE_MESSAGE(answering.has_value(), question);
+                if (!answering->field || is_yes_no(*answering->field)) continue;
+                BOOST_TEST(plan->form(0)->shows(*answering->field), word_of(kind) << ": " << question);
+            }
+            emit plan->form(0)->remove_asked();
+            settle();
+        }
+}
+
+BOOST_AUTO_TEST_CASE(what_was_planned_is_asked_for_and_done_with_one_key) {
+    Service planned = past("hydroxide straightener", 5);
+    planned.done = false;
+    keep(planned);
+    open_plan();
+    add(care::Kind::permanent);
+    WasItDone* asks = plan->was_it_done();
+    BOOST_REQUIRE_EQUAL(asks->asked(), 1);
+    BOOST_TEST(asks->isVisible());
+    BOOST_TEST(!speaks("colour-after-straightening"));  // perhaps: it is asked
+    const auto& before = plan->shown()->plan.advice.findings;
+    BOOST_TEST(std::any_of(before.begin(), before.end(), [](const care::Finding& finding) {
+        return finding.rule == "colour-after-straightening" && finding.sort == care::FindingSort::check_first;
+    }));
+    BOOST_TEST(asks->done_button(0)->accessibleName().contains("hydroxide straightener"));
+    asks->done_button(0)->setFocus();
+    QTest::keyClick(asks->done_button(0), Qt::Key_D);
+    settle();
+    BOOST_TEST(speaks("colour-after-straightening"));
+    BOOST_TEST(!asks->isVisible());
+    const auto services =
+        read<QVector<Service>>(book.path, [this](Book& b) { return work::list_services(b, book.client); });
+    BOOST_TEST(std::all_of(services.begin(), services.end(), [](const Service& one) { return one.done; }));
+}
+
+BOOST_AUTO_TEST_CASE(that_all_is_in_the_record_is_asked_again_and_told_with_one_press) {
+    const auto told = [this] {
+        return read<ClientProfile>(book.path, [this](Book& b) { return work::profile_of(b, book.client); });
+    };
+    (void)read<bool>(book.path, [this](Book& b) -> Result<bool> {
+        ClientProfile profile;
+        profile.client = book.client;
+        profile.whole_history = true;
+        profile.history_told_on = Clock().today().addDays(-30);
+        if (const Status kept = work::set_profile(b, profile); !kept) return kept.error();
+        return true;
+    });
+    open_plan();
+    BOOST_REQUIRE(plan->was_it_done()->all_there_button() != nullptr);
+    BOOST_TEST(!plan->shown()->plan.hair.front().complete);
+    plan->was_it_done()->all_there_button()->click();
+    settle();
+    BOOST_TEST((told().history_told_on == Clock().today()));
+    BOOST_TEST(plan->shown()->plan.hair.front().complete);
+    BOOST_TEST(!plan->was_it_done()->isVisible());
+}
+
+BOOST_AUTO_TEST_CASE(the_clients_page_asks_whether_it_was_done) {
+    Service planned = past("cut", 3);
+    planned.done = false;
+    keep(planned);
+    go({Where::client, book.client});
+    auto* panel = page<ClientPage>()->findChild<ServicesPanel*>();
+    BOOST_REQUIRE(panel != nullptr);
+    QPushButton* done = nullptr;
+    for (QPushButton* one : panel->findChildren<QPushButton*>())
+        if (one->property("done_of").isValid()) done = one;
+    BOOST_REQUIRE(done != nullptr);
+    BOOST_TEST(done->accessibleName().startsWith("It was done: cut of"));
+    done->setFocus();
+    QTest::keyClick(done, Qt::Key_Space);
+    settle();
+    const auto services =
+        read<QVector<Service>>(book.path, [this](Book& b) { return work::list_services(b, book.client); });
+    BOOST_TEST(std::all_of(services.begin(), services.end(), [](const Service& one) { return one.done; }));
+}
+
+// What is planned in the window is in the report of that day.
+BOOST_AUTO_TEST_CASE(the_plan_of_the_day_reaches_the_report) {
+    open_plan();
+    add(care::Kind::gloss);
+    work::ReportOptions options;
+    options.client = book.client;
+    const auto planned = [&](QDate day) {
+        return read<report::Model>(book.path, [&](Book& b) { return work::report_model_of(b, options, day); })
+            .planned.services.size();
+    };
+    BOOST_TEST(planned(Clock().today()) == 0);
+    options.plan_of_desk = true;
+    BOOST_TEST(planned(Clock().today()) == 1);
+    BOOST_TEST(planned(Clock().today().addDays(1)) == 0);
+    // What the command asks for goes before it.
+    options.plan.services.resize(2);
+    BOOST_TEST(planned(Clock().today()) == 2);
 }
 
 BOOST_AUTO_TEST_CASE(numbers_and_habits_that_are_told_are_kept) {
