@@ -19,8 +19,12 @@ constexpr int arrange_after_ms = 120;  // several files that come together are s
 
 }  // namespace
 
+// Both workers give way to the windows.
 Inbox::Inbox(Session& session)
-    : QObject(&session), session_(session), reading_(session.book_path()), comparing_(session.book_path()) {
+    : QObject(&session),
+      session_(session),
+      reading_(session.book_path(), nullptr, jobs::JobRunner::Pace::behind),
+      comparing_(session.book_path(), nullptr, jobs::JobRunner::Pace::behind) {
     clock_.start();
     poll_.setInterval(poll_ms);
     connect(&poll_, &QTimer::timeout, this, &Inbox::look_round);
