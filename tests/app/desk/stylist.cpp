@@ -125,9 +125,13 @@ void Stylist::reach(QWidget* on, QPoint at, bool whole) {
     QRect place;
     // What was laid out a moment ago may still move.
     for (int turn = 0; turn < 10; ++turn) {
-        for (QWidget* up = on->parentWidget(); up != nullptr; up = up->parentWidget())
-            if (auto* area = qobject_cast<QScrollArea*>(up); area != nullptr && area->widget()->isAncestorOf(on))
-                area->ensureWidgetVisible(on, 8, 8);
+        for (QWidget* up = on->parentWidget(); up != nullptr; up = up->parentWidget()) {
+            auto* area = qobject_cast<QScrollArea*>(up);
+            if (area == nullptr || !area->widget()->isAncestorOf(on)) continue;
+            const QPoint middle = on->mapTo(area->widget(), whole ? on->rect().center() : at);
+            const QSize room = whole ? on->size() / 2 : QSize(0, 0);
+            area->ensureVisible(middle.x(), middle.y(), room.width() + 8, room.height() + 8);
+        }
         QTest::qWait(turn == 0 ? 0 : 20);
         place = whole ? QRect(on->mapTo(top, QPoint(0, 0)), on->size()) : QRect(on->mapTo(top, at), QSize(1, 1));
         if (top->rect().contains(place)) break;

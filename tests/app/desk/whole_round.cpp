@@ -43,6 +43,8 @@
 #include "domain/marks_json.h"
 #include "domain/questions.h"
 #include "work/keep_records.h"
+#include "work/plan_care.h"
+#include "work/plan_draft.h"
 #include "work/set_marks.h"
 
 namespace kempt::test {
@@ -254,9 +256,24 @@ void WholeRound::plan() {
     answer = 1;
     hands.settle("the answer is kept");
     BOOST_TEST(page->findings()->rules().size() > before.size());  // what she told speaks against it
-    findings_shown = words_in(page->findings());
     BOOST_TEST(page->questions()->open_questions() < open);
-    dates_shown = words_in(page->dates());
+    const QString dates = words_in(page->dates());
+    const auto planned = read<work::CarePlan>(book_path, [&](Book& b) -> Result<work::CarePlan> {
+        const auto clients = work::list_clients(b);
+        if (!clients.ok()) return clients.error();
+        work::PlanOptions options{clients->first().client.id, Clock().today(), {}};
+        const auto draft = work::plan_draft_of(b, options.client);
+        if (!draft.ok()) return draft.error();
+        if (*draft)
+            for (const work::DraftItem& one : (*draft)->items) options.request.services.push_back(one.item);
+        return work::plan_care(b, options);
+    });
+    BOOST_TEST_REQUIRE(planned.dates.size() >= 2);  // a patch test before the colour, the next photographs
+    for (const care::DateRange& one : planned.dates)
+        for (const care::Day day : {one.from, one.to}) {
+            const QString words = date_words(work::date_of(day));
+            BOOST_TEST(dates.contains(words), "the dates lack " << words.toStdString());
+        }
     hands.key(Qt::Key_Left, Qt::AltModifier);
     hands.arrive<VisitPage>("back on the visit");
     hands.press("Go to " + name);

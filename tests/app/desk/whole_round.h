@@ -41,7 +41,7 @@ class WholeRound {
     int answer = -1;
     QString second_note = QStringLiteral("less pulling, edges softer");
     QVector<QPointF> left_line;  // drawn when the window was closed
-    QString verdict_shown, dates_shown, findings_shown;
+    QString verdict_shown;
     QString pdf, table, pictures;
 };
 

@@ -197,7 +197,9 @@ void the_report_says_what_the_book_says(const QString& book, const InBook& there
     BOOST_TEST_REQUIRE(reason.size() > 20);
     BOOST_TEST(verdict->judgement.difference > 0);  // 8.4 to 11.6 % in the truth beside the photos
     const QString told = text_of(round.pdf);
-    for (const QString& words : {round.name, QString("3 Mar 2026"), QString("14 Apr 2026"), reason})
+    for (const QString& words :
+         {round.name, QString("3 Mar 2026"), QString("14 Apr 2026"), reason,
+          QString("Protein treatment 15 min; stronger, not stiff"), QString("Permanent colour (planned)")})
         BOOST_TEST(told.contains(words), "the report has no \"" << words.toStdString() << "\"");
     BOOST_TEST(round.verdict_shown.contains(reason.left(30), Qt::CaseInsensitive), round.verdict_shown.toStdString());
     QFile table(round.table);
@@ -234,8 +236,6 @@ BOOST_AUTO_TEST_CASE(a_new_client_from_the_start_page_to_the_report_and_all_of_i
     round.compare();
     round.report();
     std::cout << "whole round: " << round.hands.presses << " presses\n";
-    BOOST_TEST(!round.findings_shown.isEmpty());
-    BOOST_TEST(!round.dates_shown.isEmpty());
     round.hands.close();
 
     const InBook there = in_book(round.book_path);
@@ -260,6 +260,10 @@ BOOST_AUTO_TEST_CASE(with_text_of_twice_the_size_no_control_of_the_round_is_out_
     round.first_visit();
     round.first_photos(1);
     round.draw_first();
+    round.hands.key(Qt::Key_Left, Qt::AltModifier);
+    round.grade();
+    round.services();
+    round.plan();
     BOOST_TEST(in_book(round.book_path).photos[0].size() == 1);
 }
 
