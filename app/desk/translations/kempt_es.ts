@@ -8563,5 +8563,13 @@ cómo está hoy y si el cambio es real.</translation>
         <source>Ask about any rash, itch, swelling or burning after a treatment.</source>
         <translation>Pregunte por sarpullido, picor o hinchazón tras un tinte.</translation>
     </message>
+    <message>
+        <source>Distance behind the edge line at which the hair reaches half of its fullness at 15 to 20 mm.</source>
+        <translation>Distancia detrás de la línea del contorno a la que el cabello alcanza la mitad de su densidad a 15-20 mm.</translation>
+    </message>
+    <message>
+        <source>30 mm along the strand over the straight distance that they span: 1 is straight.</source>
+        <translation>30 mm a lo largo de la hebra entre la distancia recta que abarcan: 1 es recta.</translation>
+    </message>
 </context>
 </TS>

@@ -194,6 +194,9 @@ const char* const said_words[] = {
     QT_TRANSLATE_NOOP("said", "per cm"),
     QT_TRANSLATE_NOOP("said", "per mm"),
     QT_TRANSLATE_NOOP("said", "per in"),
+    QT_TRANSLATE_NOOP("said",
+                      "Distance behind the edge line at which the hair reaches half of its fullness at 15 to 20 mm."),
+    QT_TRANSLATE_NOOP("said", "30 mm along the strand over the straight distance that they span: 1 is straight."),
     nullptr};
 
 }  // namespace kempt::desk

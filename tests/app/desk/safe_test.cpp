@@ -128,6 +128,7 @@ BOOST_AUTO_TEST_CASE(a_backup_comes_back_as_a_new_book_which_can_be_opened) {
     dialog->bring_back(file, to);
     finish();
     BOOST_TEST(QFile::exists(to));
+    QTest::qWait(20);  // what was just laid out is shown in the next turn of the event loop
     QPushButton* open = nullptr;
     for (QPushButton* one : dialog->findChildren<QPushButton*>())
         if (one->isVisibleTo(dialog) && one->text() == "Open it") open = one;
