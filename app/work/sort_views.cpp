@@ -135,7 +135,8 @@ QVector<std::optional<View>> fill_last_view(const QVector<std::optional<View>>& 
     for (const View view : missing)
         if (std::find(known.begin(), known.end(), std::optional(view)) == known.end()) unclaimed.append(view);
     QVector<std::optional<View>> out = known;
-    if (unclaimed.size() != 1) return out;
+    constexpr int most_shots = 3;
+    if (unclaimed.size() != 1 || std::count(known.begin(), known.end(), std::nullopt) > most_shots) return out;
     for (std::optional<View>& view : out)
         if (!view) view = unclaimed.first();
     return out;

@@ -41,7 +41,7 @@ struct RecognisedView {
 
 // What is left over when the photos of one sitting have been looked at: `known` holds a view for those that were
 // recognised or chosen. When exactly one missing view is claimed by none of them, it is proposed for the photos that
-// are open; else they stay open.
+// are open, as long as these are no more than the shots a view has (two or three: user guide); else they stay open.
 [[nodiscard]] QVector<std::optional<View>> fill_last_view(const QVector<std::optional<View>>& known,
                                                           const QVector<View>& missing);
 

@@ -219,6 +219,9 @@ BOOST_AUTO_TEST_CASE(the_only_view_that_is_left_is_proposed_and_two_are_not) {
     BOOST_TEST((work::fill_last_view({View::nape, std::nullopt}, missing) == Views{View::nape, View::left_temple}));
     BOOST_TEST((work::fill_last_view({std::nullopt, View::crown}, missing) == Views{std::nullopt, View::crown}));
     BOOST_TEST((work::fill_last_view({std::nullopt}, {}) == Views{std::nullopt}));
+    // Three shots of it may be; four photos are of something else as well.
+    BOOST_TEST((work::fill_last_view(Views(3), {View::nape}) == Views(3, View::nape)));
+    BOOST_TEST((work::fill_last_view(Views(4), {View::nape}) == Views(4)));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
