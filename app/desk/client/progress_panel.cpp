@@ -166,7 +166,8 @@ void ProgressPanel::fill_targets() {
         const QString wanted =
             tr("%1, %2: target %3 %4")
                 .arg(beginning(said(word_of(s.view))), said(title_of_reading(s.reading)),
-                     in_figures(plain_value(s.target->target.value * shown_factor(s.unit), 0, QString())), shown_unit(s.unit));
+                     in_figures(plain_value(s.target->target.value * shown_factor(s.unit), 0, QString())),
+                     shown_unit(s.unit));
         auto* box = panel("sunken");
         auto* column = column_in(box, 3, 1);
         auto* line = new QHBoxLayout;
@@ -189,7 +190,7 @@ void ProgressPanel::fill_targets() {
             words->setToolTip(said(v->judgement.reason));
             column->addWidget(words);
         }
-        if (!s.target->forecast_text.isEmpty()) column->addWidget(text(s.target->forecast_text, "caption"));
+        if (!s.target->forecast_text.isEmpty()) column->addWidget(text(said(s.target->forecast_text), "caption"));
         targets_->addWidget(box);
         connect(show, &QPushButton::clicked, this, [this, view = static_cast<int>(s.view), reading = s.reading] {
             view_->setCurrentIndex(view_->findData(view));
@@ -228,8 +229,7 @@ void ProgressPanel::show_series() {
     }
     chart_->set_data(work::chart_of(*s, progress_->services, look().length()));
     if (const work::PairVerdict* v = s->first_to_last()) {
-        add_verdict(tr("Since the first visit"), work::word_of(v->judgement.verdict),
-                    said(v->judgement.reason));
+        add_verdict(tr("Since the first visit"), work::word_of(v->judgement.verdict), said(v->judgement.reason));
         const auto& visits = s->visits;
         if (visits.size() > 2) {
             const work::PairVerdict* last = s->verdict(visits[visits.size() - 2].visit, visits.back().visit);

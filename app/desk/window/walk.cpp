@@ -20,6 +20,8 @@
 #include "desk/photo/strand_box.h"
 #include "desk/photo/strand_list.h"
 #include "desk/session/session.h"
+#include "desk/settings/section.h"
+#include "desk/settings/settings_dialog.h"
 #include "desk/start/due_page.h"
 #include "desk/start/start_page.h"
 #include "desk/window/book_view.h"
@@ -117,6 +119,7 @@ Walk::Walk(MainWindow& window, const QString& book, const QString& folder, QSize
     if (look().choice().text_scale > 1.001)
         ending_ += QStringLiteral("-%1").arg(qRound(look().choice().text_scale * 100));
     if (look().choice().dark) ending_ += QStringLiteral("-dark");
+    if (spoken() != Language::english) ending_ += QLatin1Char('-') + code_of(spoken());
     poll_.setInterval(poll_ms);
     connect(&poll_, &QTimer::timeout, this, &Walk::wait_then_grab);
 }
@@ -230,6 +233,25 @@ void Walk::plan() {
                 steps_.append({step.name, step.act, whole});
             if (s.bare.client > 0) steps_.append({QStringLiteral("client-without-visits"), to(s.bare), whole});
             steps_.append({QStringLiteral("settings"), [this] { window_.show_settings(); }, dialog});
+            const auto open_section = [](qsizetype index) {
+                return [index] {
+                    if (auto* open = qobject_cast<SettingsDialog*>(QApplication::activeModalWidget()))
+                        open->sections().value(index)->set_open(true);
+                };
+            };
+            for (const auto& [name, index] : {QPair<const char*, qsizetype>{"settings-look", 0},
+                                              {"settings-language", 1},
+                                              {"settings-targets", 2},
+                                              {"settings-photos", 3},
+                                              {"settings-paper", 4},
+                                              {"settings-safe", 5}})
+                steps_.append({QString::fromLatin1(name), open_section(index), dialog});
+            steps_.append({QStringLiteral("safe-keeping"),
+                           [this] {
+                               if (QWidget* open = QApplication::activeModalWidget()) open->close();
+                               window_.show_safe_keeping();
+                           },
+                           dialog});
             steps_.append({QStringLiteral("new-client"),
                            [this] {
                                if (QWidget* open = QApplication::activeModalWidget()) open->close();
