@@ -1,6 +1,7 @@
 #include "desk/plan/was_it_done.h"
 
 #include <QKeyEvent>
+#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -12,8 +13,10 @@ namespace kempt::desk {
 WasItDone::WasItDone(QWidget* parent) : QFrame(parent) {
     setProperty("panel", "caution");
     auto* column = column_in(this, 4, 2);
-    column->addWidget(text(tr("Was it done?"), "heading"));
-    column->addWidget(text(tr("Until somebody says so, the rules take it as perhaps done. D answers too."), "caption"));
+    heading_ = text({}, "heading");
+    column->addWidget(heading_);
+    caption_ = text({}, "caption");
+    column->addWidget(caption_);
     rows_ = new QVBoxLayout;
     rows_->setSpacing(measures().gap(2));
     column->addLayout(rows_);
@@ -28,6 +31,10 @@ void WasItDone::show_open(const QVector<Service>& planned, const QString& histor
     done_.clear();
     all_there_ = nullptr;
     answers_.clear();
+    heading_->setText(planned.isEmpty() ? tr("Is the record complete?") : tr("Was it done?"));
+    caption_->setText(planned.isEmpty()
+                          ? tr("Until somebody says so, this hair may have been through anything. D answers too.")
+                          : tr("Until somebody says so, the rules take it as perhaps done. D answers too."));
     for (const Service& service : planned) {
         const QString named = tr("%1, planned for %2").arg(service.kind, date_words(service.date));
         auto* yes = button(tr("Done"));

@@ -10,6 +10,7 @@
 #include "domain/records.h"
 
 class QBoxLayout;
+class QLabel;
 class QPushButton;
 
 namespace kempt::desk {
@@ -35,6 +36,7 @@ class WasItDone : public QFrame {
 
   private:
     void answer_with_d(QPushButton* focused, QPushButton* answer);
+    QLabel *heading_, *caption_;
     QBoxLayout* rows_;
     QVector<QPushButton*> done_;
     QHash<QObject*, QPushButton*> answers_;  // of the button that has the focus
