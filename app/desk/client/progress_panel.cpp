@@ -184,7 +184,7 @@ void ProgressPanel::fill_targets() {
         column->addLayout(line);
         if (const work::PairVerdict* v = s.first_to_last()) {
             const QString verdict = work::word_of(v->judgement.verdict);
-            auto* words = text(tr("%1 since the first visit").arg(beginning(verdict)), "strong");
+            auto* words = text(tr("%1 since the first visit").arg(beginning(said(verdict))), "strong");
             if (verdict == "improved" || verdict == "worse")
                 words->setProperty("tone", verdict == "worse" ? "worse" : "better");
             words->setToolTip(said(v->judgement.reason));

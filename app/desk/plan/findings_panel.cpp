@@ -73,7 +73,7 @@ FindingsPanel::FindingsPanel(QWidget* parent) : QFrame(parent) {
 QWidget* FindingsPanel::finding_box(const care::Finding& finding, bool planned) {
     auto* box = panel(tone_of(finding.level));
     auto* column = column_in(box, 3, 1);
-    const QString level = work::word_of_level(finding.level);
+    const QString level = said(work::word_of_level(finding.level));
     const QString places = place_words(finding);
     auto* head = text(places.isEmpty() ? level : level + QStringLiteral("  ·  ") + places, "strong");
     if (finding.level != care::RuleLevel::note) head->setProperty("tone", QString::fromLatin1(tone_of(finding.level)));

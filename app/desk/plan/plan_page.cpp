@@ -250,7 +250,7 @@ void PlanPage::work_out() {
 void PlanPage::take_plan(WorkedOut worked) {
     shown_ = std::move(worked);
     const work::CarePlan& plan = shown_->plan;
-    was_it_done_->show_open(plan.unanswered, work::history_sentence(plan));
+    was_it_done_->show_open(plan.unanswered, said(work::history_sentence(plan)));
     findings_->show_plan(plan);
     QVector<PlanField> on_forms;
     for (int field = 0; field <= static_cast<int>(PlanField::order); ++field)

@@ -5,6 +5,7 @@
 #include <QLabel>
 
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
@@ -23,8 +24,8 @@ SectionPicker::SectionPicker(const QStringList& chosen_now, const std::function<
                                           : tr("Head sections: only those chosen"));
     };
     for (const QString& section : head_sections()) {
-        auto* check = new QCheckBox(section);
-        check->setAccessibleName(name_of(tr("Head section %1").arg(section)));
+        auto* check = new QCheckBox(said(section));
+        check->setAccessibleName(name_of(tr("Head section %1").arg(said(section))));
         check->setChecked(chosen_now.contains(section));
         checks_.insert(section, check);
         connect(check, &QCheckBox::toggled, this, [this, say] {

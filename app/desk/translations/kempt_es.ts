@@ -5273,6 +5273,14 @@ cómo está hoy y si el cambio es real.</translation>
         <source>Every service is in the record</source>
         <translation>Todos los servicios constan</translation>
     </message>
+    <message>
+        <source>Is the record complete?</source>
+        <translation>¿Está completo el historial?</translation>
+    </message>
+    <message>
+        <source>Until somebody says so, this hair may have been through anything. D answers too.</source>
+        <translation>Hasta que alguien lo diga, este cabello puede haber pasado por cualquier cosa. La tecla D también contesta.</translation>
+    </message>
 </context>
 <context>
     <name>kempt::desk::WorkPanel</name>
@@ -8570,6 +8578,158 @@ cómo está hoy y si el cambio es real.</translation>
     <message>
         <source>30 mm along the strand over the straight distance that they span: 1 is straight.</source>
         <translation>30 mm a lo largo de la hebra entre la distancia recta que abarcan: 1 es recta.</translation>
+    </message>
+    <message>
+        <source>When it was told how far the record goes back was not kept.</source>
+        <translation>No se guardó cuándo se dijo hasta dónde llega el historial.</translation>
+    </message>
+    <message>
+        <source>Ask again whether every service is in it, those elsewhere and at home too.</source>
+        <translation>Pregunte de nuevo si constan todos los servicios, también los hechos en otro sitio y en casa.</translation>
+    </message>
+    <message>
+        <source>%1; the rest common practice, no source</source>
+        <translation>%1; el resto, práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>It was told on %1 how far the record goes back, too long ago to count.</source>
+        <translation>Se dijo el %1 hasta dónde llega el historial, hace demasiado para que valga.</translation>
+    </message>
+    <message>
+        <source>looking for the gauge card</source>
+        <translation>buscando la tarjeta de medida</translation>
+    </message>
+    <message>
+        <source>reading the photo</source>
+        <translation>leyendo la foto</translation>
+    </message>
+    <message>
+        <source>judging the photo</source>
+        <translation>valorando la foto</translation>
+    </message>
+    <message>
+        <source>photo is open</source>
+        <translation>la foto está abierta</translation>
+    </message>
+    <message>
+        <source>looking at the edge</source>
+        <translation>mirando el contorno</translation>
+    </message>
+    <message>
+        <source>laying the photos over each other</source>
+        <translation>superponiendo las fotos</translation>
+    </message>
+    <message>
+        <source>drawing the earlier photo</source>
+        <translation>dibujando la foto anterior</translation>
+    </message>
+    <message>
+        <source>drawing the later photo</source>
+        <translation>dibujando la foto posterior</translation>
+    </message>
+    <message>
+        <source>pictures are drawn</source>
+        <translation>las imágenes están dibujadas</translation>
+    </message>
+    <message>
+        <source>looking for strands</source>
+        <translation>buscando hebras</translation>
+    </message>
+    <message>
+        <source>following strands</source>
+        <translation>siguiendo hebras</translation>
+    </message>
+    <message>
+        <source>joining strands at crossings</source>
+        <translation>uniendo hebras en los cruces</translation>
+    </message>
+    <message>
+        <source>strands traced</source>
+        <translation>hebras trazadas</translation>
+    </message>
+    <message>
+        <source>looking at the paper</source>
+        <translation>mirando el papel</translation>
+    </message>
+    <message>
+        <source>telling hair from paper</source>
+        <translation>distinguiendo cabello y papel</translation>
+    </message>
+    <message>
+        <source>following the hem</source>
+        <translation>siguiendo el borde</translation>
+    </message>
+    <message>
+        <source>cutting out the ends</source>
+        <translation>recortando las puntas</translation>
+    </message>
+    <message>
+        <source>laying the hair flat</source>
+        <translation>alisando el cabello</translation>
+    </message>
+    <message>
+        <source>reading the light along the fibres</source>
+        <translation>leyendo la luz a lo largo de las fibras</translation>
+    </message>
+    <message>
+        <source>reading the highlight</source>
+        <translation>leyendo el brillo</translation>
+    </message>
+    <message>
+        <source>looking for lines of demarcation</source>
+        <translation>buscando líneas de demarcación</translation>
+    </message>
+    <message>
+        <source>copying the book</source>
+        <translation>copiando el libro</translation>
+    </message>
+    <message>
+        <source>the copy is complete</source>
+        <translation>la copia está completa</translation>
+    </message>
+    <message>
+        <source>reading services and visits</source>
+        <translation>leyendo servicios y visitas</translation>
+    </message>
+    <message>
+        <source>counting the days</source>
+        <translation>contando los días</translation>
+    </message>
+    <message>
+        <source>comparing the visits</source>
+        <translation>comparando las visitas</translation>
+    </message>
+    <message>
+        <source>visits are compared</source>
+        <translation>visitas comparadas</translation>
+    </message>
+    <message>
+        <source>reading the visits</source>
+        <translation>leyendo las visitas</translation>
+    </message>
+    <message>
+        <source>looking for an order of work</source>
+        <translation>buscando un orden de trabajo</translation>
+    </message>
+    <message>
+        <source>measuring</source>
+        <translation>midiendo</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
     </message>
 </context>
 </TS>

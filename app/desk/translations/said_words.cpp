@@ -197,6 +197,9 @@ const char* const said_words[] = {
     QT_TRANSLATE_NOOP("said",
                       "Distance behind the edge line at which the hair reaches half of its fullness at 15 to 20 mm."),
     QT_TRANSLATE_NOOP("said", "30 mm along the strand over the straight distance that they span: 1 is straight."),
+    QT_TRANSLATE_NOOP("said", "Stop"),
+    QT_TRANSLATE_NOOP("said", "Caution"),
+    QT_TRANSLATE_NOOP("said", "Note"),
     nullptr};
 
 }  // namespace kempt::desk
