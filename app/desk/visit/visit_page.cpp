@@ -64,9 +64,9 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     note_->setAcceptDrops(false);  // photos dropped on it are photos, not words
     note_->setAccessibleName(tr("Note on this visit"));
     note_->setPlaceholderText(tr("What she said, what you saw"));
-    note_->setFixedHeight(measures().px(72));
-    state_column->addWidget(note_);
-    state_column->addStretch();
+    note_->setMinimumHeight(measures().px(72));  // it takes what the steps beside it leave free
+    note_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    state_column->addWidget(note_, 1);
     steps_ = new StepsPanel;
     connect(steps_, &StepsPanel::step_asked, this, &VisitPage::go_to_step);
     connect(steps_, &StepsPanel::missing_asked, this, &VisitPage::go_to_missing);
