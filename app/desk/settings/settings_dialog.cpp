@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -56,6 +57,11 @@ Section* SettingsDialog::add_section(const QString& name) {
     connect(section, &Section::opened, this, [this, section] {
         for (Section* other : sections_)
             if (other != section) other->set_open(false);
+        // Its beginning is seen, once the others have closed above it.
+        QTimer::singleShot(0, section, [this, section] {
+            if (auto* area = findChild<QScrollArea*>())
+                area->verticalScrollBar()->setValue(section->y() - measures().gap(3));
+        });
     });
     return section;
 }
