@@ -30,6 +30,13 @@ bool sound(const EyeBand& band) {
            finite(band.height) && band.length > 0 && band.height > 0;
 }
 
+// Only "not found" means gone: a busy book or a bad disk must not cost her wish.
+template <class T>
+Result<bool> is_there(const Result<T>& read) {
+    if (!read && read.error().kind != ErrorKind::not_found) return read.error();
+    return read.ok();
+}
+
 }  // namespace
 
 Result<FaceWish> face_wish_of(Book& book, Id client) {
@@ -85,12 +92,13 @@ Status forget_lost_faces(Book& book) {
     const auto all = store::list_settings(book);
     if (!all) return all.error();
     for (auto it = all->keyBegin(); it != all->keyEnd(); ++it) {
-        bool lost = false;
+        Result<bool> known = true;
         if (it->startsWith(photo_key))
-            lost = !store::get_photo(book, it->mid(photo_key.size()).toLongLong());
+            known = is_there(store::get_photo(book, it->mid(photo_key.size()).toLongLong()));
         else if (it->startsWith(client_key))
-            lost = !store::get_client(book, it->mid(client_key.size()).toLongLong());
-        if (!lost) continue;
+            known = is_there(store::get_client(book, it->mid(client_key.size()).toLongLong()));
+        if (!known) return known.error();
+        if (known.value()) continue;
         if (const Status erased = store::erase_setting(book, *it); !erased) return erased;
     }
     return Done{};

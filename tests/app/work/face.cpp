@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/work/book_photos.h"
+#include "book/sql.h"
 #include "work/compare_pictures.h"
 #include "work/face_find.h"
 #include "work/face_keep.h"
@@ -112,6 +113,26 @@ BOOST_AUTO_TEST_CASE(the_wish_goes_with_the_client) {
     BOOST_TEST((TemporaryBook::required(work::face_wish_of(*in.book, in.client.id)) == work::FaceWish::hidden));
     TemporaryBook::required(work::erase_client(*in.book, in.client.id));
     BOOST_TEST((TemporaryBook::required(work::face_wish_of(*in.book, in.client.id)) == work::FaceWish::not_asked));
+}
+
+BOOST_AUTO_TEST_CASE(a_wish_outlives_a_book_that_cannot_be_read_for_a_moment) {
+    TemporaryBook in;
+    const Id photo = tests::add_photo(in, in.visit, tests::small_photo(8, 1));
+    TemporaryBook::required(work::keep_face_wish(*in.book, in.client.id, work::FaceWish::hidden));
+    TemporaryBook::required(work::keep_bands(*in.book, photo, {{QPointF(300, 200), 180, 60, 0}}));
+    const auto rename = [&](const QString& from, const QString& to) {
+        TemporaryBook::required(
+            sql::change(in.book->connection(), QStringLiteral("ALTER TABLE %1 RENAME TO %2").arg(from, to)));
+    };
+    for (const QString& table : {QStringLiteral("client"), QStringLiteral("photo")}) {
+        rename(table, QStringLiteral("away"));  // reading fails as from a bad disk
+        const Status failed = work::forget_lost_faces(*in.book);
+        rename(QStringLiteral("away"), table);
+        BOOST_REQUIRE(!failed.ok());
+        BOOST_TEST((failed.error().kind != ErrorKind::not_found));
+        BOOST_TEST((TemporaryBook::required(work::face_wish_of(*in.book, in.client.id)) == work::FaceWish::hidden));
+        BOOST_TEST(TemporaryBook::required(work::kept_bands(*in.book, photo)).has_value());
+    }
 }
 
 BOOST_AUTO_TEST_CASE(no_picture_leaves_unlooked_at_when_she_wants_her_face_hidden) {
