@@ -59,11 +59,14 @@ std::optional<care::PastService> past_service(const Service& service) {
 namespace {
 
 // A reaction in the record, or a patch test that failed, is an answer, whatever she remembers. The test was put on
-// before the service, which may only be planned yet.
+// before the service, which may only be planned yet: what is written down of a planned one has happened, on the day of
+// the test where that is known.
 void heed_reaction(const Service& service, QDate today, care::Answers& answers) {
     const auto kind = care::kind_from_word(service.kind.toStdString());
-    const bool told = service.date <= today || (service.patch_test_on && *service.patch_test_on <= today);
-    if (!kind || !told || !(service.reaction.value_or(false) || service.patch_test == u"failed")) return;
+    const bool told = service.date <= today || !service.done;
+    const bool failed = service.patch_test == u"failed" &&
+                        (service.date <= today || (service.patch_test_on ? *service.patch_test_on <= today : told));
+    if (!kind || !(failed || (told && service.reaction.value_or(false)))) return;
     const auto of = [&](const char* family) { return care::belongs(*care::find_family(family), *kind); };
     if (of("dye") || of("oxidative")) answers.dye_reaction = true;
     if (of("texture")) answers.straightener_burn = true;

@@ -23,16 +23,27 @@ Result<std::optional<QDate>> photographed_on(Book& book, Id client, QDate today)
     return std::optional<QDate>();
 }
 
-// A strand test that was written down for this service, as take_patch_test does with its patch test.
+// A strand test that was written down for this service, as take_patch_test does with its patch test. One that failed
+// counts before one that passed; it may be why the service was not done, so it goes on after its day until a later test
+// of that kind passed. services: by day.
 void take_strand_test(const QVector<Service>& services, QDate today, care::PlannedService& planned) {
     if (planned.strand_tested || planned.strand_test) return;
+    bool failed_before = false, failed = false, passed = false;
     for (const Service& service : services) {
-        if (service.date < today || care::kind_from_word(service.kind.toStdString()) != planned.kind) continue;
-        if (service.strand_test.isEmpty()) continue;
-        planned.strand_tested = true;
-        planned.strand_test = service.strand_test == u"failed" ? care::TestResult::failed : care::TestResult::passed;
-        return;
+        if (care::kind_from_word(service.kind.toStdString()) != planned.kind) continue;
+        const bool bad = service.strand_test == u"failed", good = service.strand_test == u"passed";
+        if (service.date < today) {
+            if (good) failed_before = false;
+            if (bad && !service.done) failed_before = true;
+        } else {
+            failed = failed || bad;
+            passed = passed || good;
+        }
     }
+    failed = failed || (failed_before && !passed);
+    if (!failed && !passed) return;
+    planned.strand_tested = true;
+    planned.strand_test = failed ? care::TestResult::failed : care::TestResult::passed;
 }
 
 }  // namespace
@@ -52,12 +63,21 @@ std::optional<Service> next_dye(const QVector<Service>& services, QDate today) {
 
 void take_patch_test(const QVector<Service>& services, QDate today, care::PlannedService& planned) {
     if (planned.patch_tested || planned.patch_test || planned.patch_test_hours) return;
+    const auto of_this_kind = [&](const Service& service) {
+        return service.date >= today && care::kind_from_word(service.kind.toStdString()) == planned.kind;
+    };
     for (const Service& service : services) {
-        if (service.date < today || care::kind_from_word(service.kind.toStdString()) != planned.kind) continue;
-        if (!service.patch_test_on || *service.patch_test_on > today) continue;
+        // A result that is written down has happened, also without its day; one that failed counts before all others.
+        if (!of_this_kind(service) || service.patch_test != u"failed") continue;
+        if (service.patch_test_on && *service.patch_test_on > today) continue;
+        planned.patch_tested = true;
+        planned.patch_test = care::TestResult::failed;
+        return;
+    }
+    for (const Service& service : services) {
+        if (!of_this_kind(service) || !service.patch_test_on || *service.patch_test_on > today) continue;
         planned.patch_tested = true;
         if (service.patch_test == u"passed") planned.patch_test = care::TestResult::passed;
-        if (service.patch_test == u"failed") planned.patch_test = care::TestResult::failed;
         // Of a test put on two days ago nobody knows whether 48 hours have passed: asked. From three days on they have.
         if (const qint64 days = service.patch_test_on->daysTo(today); days >= 3)
             planned.patch_test_hours = static_cast<double>(24 * (days - 1));

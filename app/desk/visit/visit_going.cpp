@@ -19,7 +19,7 @@ void VisitPage::fill_steps(const VisitData& read) {
     facts.followed = read.followed;
     facts.grades = read.grades;
     for (const Service& service : read.services)
-        if (service.visit == std::optional(read.visit.id)) facts.services.append(service);
+        if (service.done && service.visit == std::optional(read.visit.id)) facts.services.append(service);
     steps_->show_steps(steps_of(facts));
 }
 

@@ -521,6 +521,59 @@ BOOST_AUTO_TEST_CASE(a_patch_test_that_failed_counts_before_the_dye_was_done) {
     BOOST_TEST(!in.state(today.addDays(-1)).answers.dye_reaction.has_value());
 }
 
+BOOST_AUTO_TEST_CASE(what_is_written_down_of_a_planned_service_has_happened_also_without_a_day) {
+    Client1 in;
+    Service dye;
+    dye.date = today.addDays(10);
+    dye.kind = QStringLiteral("permanent colour");
+    dye.patch_test = QStringLiteral("failed");
+    in.add(dye);
+    Service relaxer;
+    relaxer.date = today.addDays(20);
+    relaxer.kind = QStringLiteral("hydroxide straightener");
+    relaxer.reaction = true;
+    in.add(relaxer);
+    BOOST_TEST((in.state().answers.dye_reaction == true && in.state().answers.straightener_burn == true));
+    work::PlanOptions options;
+    options.client = in.client.id;
+    options.today = today;
+    options.request.services.resize(1);
+    options.request.services[0].service.kind = care::Kind::permanent;
+    const work::PlanRequest request = TemporaryBook::required(work::completed(*in.book, options));
+    BOOST_TEST((request.services[0].service.patch_test == care::TestResult::failed));
+}
+
+// Of two planned services of a kind, and of one that was planned and, since its test failed, not done.
+BOOST_AUTO_TEST_CASE(a_test_that_failed_counts_before_one_that_passed_until_a_later_one_passes) {
+    Client1 in;
+    const auto plan = [&](int days, const char* strand, const char* patch) {
+        Service service;
+        service.date = today.addDays(days);
+        service.kind = QStringLiteral("permanent colour");
+        service.done = false;
+        service.strand_test = QLatin1String(strand);
+        service.patch_test = QLatin1String(patch);
+        return in.add(service);
+    };
+    const auto asked = [&](QDate day) {
+        work::PlanOptions options;
+        options.client = in.client.id;
+        options.today = day;
+        options.request.services.resize(1);
+        options.request.services[0].service.kind = care::Kind::permanent;
+        return TemporaryBook::required(work::completed(*in.book, options)).services[0].service;
+    };
+    plan(6, "passed", "passed");
+    BOOST_TEST((asked(today).strand_test == care::TestResult::passed));
+    plan(13, "failed", "failed");
+    BOOST_TEST((asked(today).strand_test == care::TestResult::failed));
+    BOOST_TEST((asked(today).patch_test == care::TestResult::failed));
+    BOOST_TEST((asked(today.addDays(14)).strand_test == care::TestResult::failed));  // its day has passed
+    plan(20, "passed", "");
+    BOOST_TEST((asked(today.addDays(14)).strand_test == care::TestResult::passed));
+    BOOST_TEST((asked(today).strand_test == care::TestResult::failed));
+}
+
 BOOST_AUTO_TEST_CASE(a_patch_test_that_failed_is_a_reaction_to_the_dye) {
     Client1 in;
     Service service;
