@@ -5,10 +5,10 @@
 #include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
-#include <QFileInfo>
+#include <QGuiApplication>
+#include <QImage>
 #include <QLineF>
 #include <QProcess>
-#include <QStandardPaths>
 #include <boost/test/unit_test.hpp>
 #include <iostream>
 
@@ -235,7 +235,8 @@ BOOST_AUTO_TEST_CASE(a_new_client_from_the_start_page_to_the_report_and_all_of_i
     round.second_visit();
     round.compare();
     round.report();
-    std::cout << "whole round: " << round.hands.presses << " presses\n";
+    std::cout << "whole round on " << QGuiApplication::platformName().toStdString() << ": " << round.hands.presses
+              << " presses\n";
     round.hands.close();
 
     const InBook there = in_book(round.book_path);
