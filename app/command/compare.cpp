@@ -4,7 +4,6 @@
 #include "command/options.h"
 #include "domain/words.h"
 #include "work/compare_pictures.h"
-#include "work/keep_records.h"
 #include "work/measure_json.h"
 #include "work/open_book.h"
 
@@ -20,15 +19,9 @@ Result<Answer> compare(const Arguments& arguments, const Progress& progress) {
     options.view = arguments.view(q("view"));
     options.from_visit = arguments.id(q("from"));
     options.to_visit = arguments.id(q("to"));
-    const auto client = work::client_of(**book, options.client);
-    if (!client) return client.error();
-    auto pictures = work::compare_pictures(**book, options, progress);
-    if (!pictures) return pictures.error();
-    if (!client->photo_consent)
-        pictures->pair.notes.append(
-            q("The client has not agreed that pictures leave the book: show it to nobody else."));
     const QString out = arguments.text(q("out"));
-    if (const Status status = work::write_pair(pictures.value(), out); !status) return status.error();
+    const auto pictures = work::write_pair(**book, options, out, progress);
+    if (!pictures) return pictures.error();
     const work::AlignedPair& pair = pictures->pair;
     return Answer{{{"file", out},
                    {"view", word_of(options.view)},
@@ -51,7 +44,8 @@ Command compare_command() {
         q("aligned before/after picture"),
         true,
         {{q(""),
-          q("Both photos at one scale, laid over each other at the edge line, one tone mapping for both."),
+          q("Both photos at one scale, laid over each other at the edge line, one tone mapping for both; only with the "
+            "client's photo consent."),
           {book_taken()},
           {client_option(), needed("view", Type::view, "VIEW", "camera position"),
            needed("from", Type::id, "VISIT", "the earlier visit"), needed("to", Type::id, "VISIT", "the later visit"),

@@ -9,6 +9,10 @@ namespace kempt::command {
 
 namespace {
 
+const QString originals =
+    q("The photos are the originals, with faces and eyes open, also of clients who have not agreed "
+      "that pictures leave the book: give each client no other's, and nobody else any.");
+
 Result<Answer> write_out(const Arguments& arguments, const Progress& progress) {
     const auto book = work::open_book(arguments.book());
     if (!book) return book.error();
@@ -18,8 +22,14 @@ Result<Answer> write_out(const Arguments& arguments, const Progress& progress) {
     options.photos = arguments.has(q("photos"));
     const auto report = work::export_book(**book, options, progress);
     if (!report) return report.error();
-    return Answer{{{"folder", options.folder}, {"files", QJsonArray::fromStringList(report->files)}},
-                  {q("Wrote %1 files to %2.").arg(report->files.size()).arg(options.folder)},
+    QStringList lines{q("Wrote %1 files to %2.").arg(report->files.size()).arg(options.folder)};
+    QJsonArray notes;
+    if (options.photos) {
+        notes.append(originals);
+        lines.append(originals);
+    }
+    return Answer{{{"folder", options.folder}, {"files", QJsonArray::fromStringList(report->files)}, {"notes", notes}},
+                  lines,
                   {}};
 }
 
@@ -33,7 +43,7 @@ Command export_command() {
               q("Tables as CSV, everything as JSON."),
               {book_taken()},
               {needed("out", Type::text, "DIR", "folder to fill"), may("client", Type::id, "N", "this client only"),
-               flag("photos", "the photos' original bytes too")},
+               flag("photos", "the photos' original bytes too: faces are seen, whatever was agreed")},
               write_out}}};
 }
 

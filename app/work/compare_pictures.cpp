@@ -12,6 +12,7 @@
 #include "work/measure_json.h"
 #include "work/open_book.h"
 #include "work/open_kept.h"
+#include "work/photo_consent.h"
 #include "work/progress_json.h"
 #include "work/progress_of.h"
 
@@ -165,16 +166,18 @@ report::PairPicture picture_of(const ComparedPictures& pictures) {
 }
 }  // namespace
 
-Result<QImage> compose_pair(const ComparedPictures& pictures) {
-    if (pictures.must_look()) return look_first();
-    return report::paint_pair(picture_of(pictures));
-}
-
-Status write_pair(const ComparedPictures& pictures, const QString& path) {
-    if (pictures.must_look()) return look_first();
-    const auto png = report::pair_png(picture_of(pictures));
+Result<ComparedPictures> write_pair(Book& book, const CompareOptions& asked, const QString& path,
+                                    const Progress& progress) {
+    if (const Status agreed = pictures_may_leave(book, asked.client); !agreed) return agreed.error();
+    CompareOptions options = asked;
+    options.hide_eyes = true;
+    auto pictures = compare_pictures(book, options, progress);
+    if (!pictures) return pictures.error();
+    if (pictures->must_look()) return look_first();
+    const auto png = report::pair_png(picture_of(pictures.value()));
     if (!png) return png.error();
-    return write_file(path, png.value());
+    if (const Status written = write_file(path, png.value()); !written) return written.error();
+    return pictures;
 }
 
 }  // namespace kempt::work

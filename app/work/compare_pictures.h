@@ -89,10 +89,10 @@ struct ComparedPictures {
 // visit with itself, a second view that is not the other temple), cancelled.
 [[nodiscard]] Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& options,
                                                         const Progress& progress = {});
-// Side by side with dates, scale bar and verdict (report/pair_picture.h). Needs a QGuiApplication. Both refuse with
-// "look-at-face" when must_look().
-[[nodiscard]] Result<QImage> compose_pair(const ComparedPictures& pictures);
-// The same as PNG file, atomically. Errors: io.
-[[nodiscard]] Status write_pair(const ComparedPictures& pictures, const QString& path);
+// Side by side with dates, scale bar and verdict (report/pair_picture.h) as PNG file, atomically; eyes are hidden
+// whatever was asked. Needs a QGuiApplication. Errors: those above; refused ("no-photo-consent", as the book says at
+// that moment; "look-at-face" when must_look()), io.
+[[nodiscard]] Result<ComparedPictures> write_pair(Book& book, const CompareOptions& options, const QString& path,
+                                                  const Progress& progress = {});
 
 }  // namespace kempt::work

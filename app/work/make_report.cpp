@@ -14,6 +14,7 @@
 #include "work/errors.h"
 #include "work/measure_json.h"
 #include "work/open_book.h"
+#include "work/photo_consent.h"
 #include "work/plan_draft.h"
 #include "work/progress_json.h"
 #include "work/progress_of.h"
@@ -247,8 +248,8 @@ Result<report::Model> report_model_of(Book& book, const ReportOptions& wanted, Q
         if (const Status status = add_photos(book, visit, model, seen, sources); !status) return status.error();
     add_other_visits(model, progress);
     if (const Status status = add_grades(book, options.client, model); !status) return status.error();
-    if (!progress.client.photo_consent) {
-        model.pictures_withheld = QStringLiteral("The client has not agreed that pictures leave the book.");
+    if (const Status agreed = pictures_may_leave(progress.client); !agreed) {
+        model.pictures_withheld = QString::fromStdString(agreed.error().what);
     } else if (!options.with_pictures) {
         model.pictures_withheld = QStringLiteral("This report was asked for without pictures.");
     } else if (const Status status = add_pairs(book, options, progress, model, part_of(tell_on, 0.2, 0.9)); !status) {

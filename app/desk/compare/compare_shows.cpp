@@ -155,24 +155,11 @@ void ComparePage::choose_file() {
 }
 
 void ComparePage::save_to(const QString& path) {
-    if (!choices_ || !choices_->client.photo_consent) {
-        emit session_.trouble(
-            tr("No picture was saved: she has not agreed that photos leave the book. Her consent is kept under “Change "
-               "name, note or consent”."));
-        return;
-    }
     session_.ask(
         session_.bench(), tr("Saving the picture"), this,
         [asked_for = options(), path](Book& book, const Progress& progress) -> Status {
-            // As the book says now: she may have taken her consent back since the page was opened.
-            const auto client = work::client_of(book, asked_for.client);
-            if (!client.ok()) return client.error();
-            if (!client->photo_consent)
-                return Error{ErrorKind::refused, "no-photo-consent", "She has not agreed that photos leave the book.",
-                             "Nothing was written.", "Ask her."};
-            auto pictures = work::compare_pictures(book, asked_for, progress);
-            if (!pictures.ok()) return pictures.error();
-            return work::write_pair(pictures.value(), path);
+            const auto written = work::write_pair(book, asked_for, path, progress);
+            return written.ok() ? Status(Done{}) : Status(written.error());
         },
         [this, path](Done) { emit session_.news(tr("The picture is saved as %1.").arg(path)); });
 }

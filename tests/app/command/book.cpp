@@ -72,7 +72,15 @@ BOOST_AUTO_TEST_CASE(from_photos_to_report_by_commands_alone) {
     kempt.fails(1, words("report b.kempt --client 1 --out b.kempt"), "is a book");
     (void)kempt.json(words("report b.kempt --client 1 --out report.pdf --today 2026-04-01"));
     BOOST_TEST(kempt.read(QStringLiteral("report.pdf")).startsWith("%PDF"));
-    BOOST_TEST(kempt.json(words("export b.kempt --out out --photos"))["files"].toArray().size() == 15);
+    const QJsonObject exported = kempt.json(words("export b.kempt --out out --photos"));
+    BOOST_TEST(exported["files"].toArray().size() == 15);
+    BOOST_TEST(exported["notes"].toArray()[0].toString().contains(u"faces"));
+    BOOST_TEST(kempt.json(words("export b.kempt --out tables"))["notes"].toArray().isEmpty());
+    BOOST_TEST(kempt.run(words("export --help")).out.contains("faces are seen"));
+    (void)kempt.done(words("client change b.kempt --client 1 --consent no"));
+    kempt.fails(1, words("compare b.kempt --client 1 --view left-temple --from 1 --to 2 --out withheld.png"),
+                "has not agreed");
+    BOOST_TEST(!QFile::exists(kempt.folder.filePath(QStringLiteral("withheld.png"))));
     BOOST_TEST(kempt.json(words("check b.kempt"))["sound"].toBool());
     (void)kempt.json(words("backup b.kempt --out copy.kempt"));
     const auto erased = kempt.run(words("client erase b.kempt --client 1 --yes"));

@@ -8,6 +8,7 @@
 #include "work/compare_pictures.h"
 #include "work/face_find.h"
 #include "work/face_keep.h"
+#include "work/make_report.h"
 
 using namespace kempt;
 using tests::TemporaryBook;
@@ -145,11 +146,9 @@ BOOST_AUTO_TEST_CASE(no_picture_leaves_unlooked_at_when_she_wants_her_face_hidde
     options.from_visit = in.visit.id;
     options.to_visit = later.id;
     const QString path = in.folder.filePath(QStringLiteral("pair.png"));
-    const auto write = [&] {
-        return work::write_pair(TemporaryBook::required(work::compare_pictures(*in.book, options)), path);
-    };
+    const auto write = [&] { return work::write_pair(*in.book, options, path); };
     TemporaryBook::required(work::keep_face_wish(*in.book, in.client.id, work::FaceWish::hidden));
-    const Status unlooked = write();
+    const auto unlooked = write();
     BOOST_REQUIRE(!unlooked.ok());
     BOOST_TEST(unlooked.error().code == "look-at-face");
     BOOST_TEST(!QFile::exists(path));
@@ -159,6 +158,31 @@ BOOST_AUTO_TEST_CASE(no_picture_leaves_unlooked_at_when_she_wants_her_face_hidde
     const auto compared = work::compare_pictures(*in.book, options);
     BOOST_REQUIRE(compared.ok());
     BOOST_TEST(!compared->must_look());
+}
+
+BOOST_AUTO_TEST_CASE(no_picture_leaves_without_her_consent) {
+    TemporaryBook in;
+    const Visit later = in.add_visit(QDate(2026, 3, 12));
+    tests::add_measured(in, in.visit, tests::small_photo(8, 1));
+    tests::add_measured(in, later, tests::small_photo(14, 2));
+    work::CompareOptions options;
+    options.client = in.client.id;
+    options.from_visit = in.visit.id;
+    options.to_visit = later.id;
+    const QString path = in.folder.filePath(QStringLiteral("pair.png"));
+    in.client.photo_consent = false;
+    in.client.consent_on.reset();
+    TemporaryBook::required(work::change_client(*in.book, in.client));
+    const auto refused = work::write_pair(*in.book, options, path);
+    BOOST_REQUIRE(!refused.ok());
+    BOOST_TEST(refused.error().code == "no-photo-consent");
+    BOOST_TEST(!QFile::exists(path));
+    // The report goes by the same word.
+    work::ReportOptions report;
+    report.client = in.client.id;
+    const auto model = TemporaryBook::required(work::report_model_of(*in.book, report, QDate(2026, 3, 12)));
+    BOOST_TEST(model.pairs.isEmpty());
+    BOOST_TEST(model.pictures_withheld.toStdString() == refused.error().what);
 }
 
 BOOST_AUTO_TEST_CASE(a_band_is_filled_in_both_pictures_of_the_pair) {
