@@ -1,5 +1,7 @@
 #include "desk/inbox/inbox.h"
 
+#include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QSettings>
 #include <algorithm>
@@ -43,6 +45,21 @@ void Inbox::follow_settings() {
     following_ = true;
     poll_.start();
     look_round();
+    if (left_overs_asked_) return;
+    left_overs_asked_ = true;
+    for (const QFileInfo& file : QDir(camera_folder()).entryInfoList(work::picture_endings(), QDir::Files, QDir::Name))
+        look_at(file.absoluteFilePath(), false, {});
+}
+
+QString Inbox::camera_folder() const {
+    const QFileInfo book(session_.book_path());
+    return book.absoluteDir().filePath(book.completeBaseName() + QStringLiteral(" camera"));
+}
+
+void drop_camera_file(const QString& path) {
+    QFile::remove(path);
+    const QDir folder = QFileInfo(path).absoluteDir();
+    folder.rmdir(folder.absolutePath());
 }
 
 // ---- the watched folder --------------------------------------------------------------------------------------------
@@ -135,6 +152,8 @@ bool Inbox::known(const QString& sha256) const {
 }
 
 void Inbox::add(const work::IncomingPhoto& photo, bool by_hand, const Place& on) {
+    if (photo.in_record && photo.path.startsWith(camera_folder() + QLatin1Char('/')))
+        return drop_camera_file(photo.path);  // kept just before the window closed
     if (photo.in_record) {
         const bool told = std::any_of(in_record_.begin(), in_record_.end(),
                                       [&](const work::IncomingPhoto& one) { return one.sha256 == photo.sha256; });
@@ -189,6 +208,10 @@ Result<QVector<Answered>> answers_to(Book& book, const QVector<Asked>& all) {
     for (const Asked& asked : all) {
         const auto proposal = asked.client_by_hand > 0 ? work::visit_of_day(book, asked.client_by_hand, asked.times.day)
                                                        : work::propose_visit(book, asked.times, asked.context);
+        if (!proposal.ok() && proposal.error().kind == ErrorKind::not_found) {  // erased meanwhile: she says whose
+            out.append(Answered{{0, {}, 0, asked.times.day, work::ProposedBy::nothing}, {}});
+            continue;
+        }
         if (!proposal.ok()) return proposal.error();
         Answered answer{proposal.value(), {}};
         if (answer.proposal.client > 0) {

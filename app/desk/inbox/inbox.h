@@ -56,6 +56,10 @@ class Inbox : public QObject {
     void look_at_older();
     [[nodiscard]] QString folder_trouble() const { return folder_trouble_; }
 
+    // Where the camera page lays its photos until the book has them: beside the book. What is found there when the
+    // book is opened comes into the tray.
+    [[nodiscard]] QString camera_folder() const;
+
     // What is open while photos come.
     void set_open(const Place& place);
     // Files and folders that she dropped or chose at a place.
@@ -70,7 +74,7 @@ class Inbox : public QObject {
     // Client and view are there and it is not under way already.
     [[nodiscard]] bool ready(int key) const;
 
-    void choose_client(int sitting, Id client);
+    void choose_client(const QVector<int>& keys, Id client);  // those that are still here and not under way
     void choose_view(int key, View view);
     void take(const QVector<int>& keys);  // those that are ready
     void leave(int key);
@@ -102,7 +106,7 @@ class Inbox : public QObject {
     Session& session_;
     jobs::JobRunner reading_, comparing_;
     QString folder_, folder_trouble_;
-    bool following_ = false, listing_ = false, all_ages_ = false;
+    bool following_ = false, left_overs_asked_ = false, listing_ = false, all_ages_ = false;
     int older_ = 0;
     QFileSystemWatcher watcher_;
     QTimer poll_, arrange_pause_;
@@ -116,6 +120,9 @@ class Inbox : public QObject {
     QVector<InboxPhoto> left_;
     int next_key_ = 1, reading_now_ = 0, arranging_ = 0, taking_ = 0, generation_ = 0;
 };
+
+// Removes a photo of the camera page that the book has, and its folder when that is bare.
+void drop_camera_file(const QString& path);
 
 // In QSettings: path of the folder; empty or missing: none.
 inline constexpr auto watched_folder_key = "desk.watched_folder";

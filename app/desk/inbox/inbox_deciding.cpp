@@ -71,9 +71,11 @@ void Inbox::recognised(const InboxSitting& sitting) {
     }
 }
 
-void Inbox::choose_client(int sitting, Id client) {
-    if (sitting < 0 || sitting >= sittings_.size() || client == 0) return;
-    for (const int key : sittings_[sitting].keys) photos_[key].client_by_hand = client;
+// By key: sittings come, go and change places while she looks for the name.
+void Inbox::choose_client(const QVector<int>& keys, Id client) {
+    if (client == 0) return;
+    for (const int key : keys)
+        if (const auto it = photos_.find(key); it != photos_.end() && !it->taking) it->client_by_hand = client;
     arrange();
 }
 
@@ -104,7 +106,10 @@ void Inbox::take(const QVector<int>& keys) {
             if (!keys.contains(key) || !ready(key)) continue;
             InboxPhoto& one = photos_[key];
             one.taking = true;
-            options.photos.append({one.photo.path, *one.view, one.photo.sha256, std::nullopt});
+            // A file that the camera page wrote was changed last when it was taken.
+            const bool ours = one.photo.path.startsWith(camera_folder() + QLatin1Char('/'));
+            options.photos.append(
+                {one.photo.path, *one.view, one.photo.sha256, ours ? std::optional(one.photo.taken) : std::nullopt});
             taking.append(key);
             emit photo_changed(key);
         }
@@ -134,7 +139,10 @@ void Inbox::take(const QVector<int>& keys) {
 void Inbox::took(const QVector<int>& keys, const work::TakeReport& report) {
     QStringList errors;
     for (const work::ImportedFile& file : report.import.files) {
-        if (file.what == work::ImportedFile::What::failed) errors.append(said(file.error.sentence()));
+        if (file.what == work::ImportedFile::What::failed)
+            errors.append(said(file.error.sentence()));
+        else if (file.path.startsWith(camera_folder() + QLatin1Char('/')))
+            drop_camera_file(file.path);
         for (const int key : keys)
             if (const InboxPhoto* one = photo(key); one != nullptr && one->photo.path == file.path) remove(key);
     }

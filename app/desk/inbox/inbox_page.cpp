@@ -200,10 +200,10 @@ QWidget* InboxPage::sitting_panel(int index) {
     client->setAccessibleName(tr("Choose the client of the photos of %1").arg(when));
     acts->addWidget(client);
     column->addLayout(acts);
-    connect(client, &QPushButton::clicked, this, [this, index] { ask_client(index); });
+    connect(client, &QPushButton::clicked, this, [this, keys = sitting.keys] { ask_client(keys); });
     auto* key_c = new QShortcut(QKeySequence(Qt::Key_C), box);
     key_c->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(key_c, &QShortcut::activated, this, [this, index] { ask_client(index); });
+    connect(key_c, &QShortcut::activated, this, [this, keys = sitting.keys] { ask_client(keys); });
     for (const int key : sitting.keys) {
         if (rows_.size() >= most_rows) break;
         auto* row = new InboxRow(*inbox_.photo(key));
@@ -287,11 +287,11 @@ void InboxPage::refresh_all_button() {
     take_all_->setToolTip(ready == 0 ? tr("No photo has both its client and its view yet") : QString());
 }
 
-void InboxPage::ask_client(int sitting) {
+void InboxPage::ask_client(const QVector<int>& keys) {
     auto* picker = new ClientPicker(session_, this);
-    connect(picker, &ClientPicker::chosen, this, [this, sitting](Id client) {
+    connect(picker, &ClientPicker::chosen, this, [this, keys](Id client) {
         claims_keyboard_ = true;
-        inbox_.choose_client(sitting, client);
+        inbox_.choose_client(keys, client);
     });
     picker->open();
 }

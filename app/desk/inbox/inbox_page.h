@@ -22,8 +22,8 @@ class InboxPage : public Page {
     [[nodiscard]] bool settled() const override { return inbox_.settled(); }
     [[nodiscard]] InboxRow* row(int key) const { return rows_.value(key); }
     [[nodiscard]] QPushButton* take_all_button() const { return take_all_; }
-    // The dialog of the client of a sitting.
-    void ask_client(int sitting);
+    // The dialog of the client of these photos.
+    void ask_client(const QVector<int>& keys);
 
   protected:
     void showEvent(QShowEvent* event) override;

@@ -163,6 +163,27 @@ BOOST_AUTO_TEST_CASE(without_a_client_nothing_can_be_taken_until_she_is_named) {
     BOOST_TEST((photos(visits(book.other).first().id).first().photo.view == View::lengths));
 }
 
+BOOST_AUTO_TEST_CASE(the_client_that_is_picked_goes_to_the_photos_that_were_asked_about_whatever_has_come_since) {
+    const QString late = book.picture_file(1), early = book.picture_file(2);
+    set_time(late, QDateTime(QDate(2026, 6, 1), QTime(15, 0)));
+    set_time(early, QDateTime(QDate(2026, 6, 1), QTime(9, 0)));
+    drop({late});
+    BOOST_TEST_REQUIRE(keys().size() == 1);
+    const int asked = keys()[0];
+    page<InboxPage>()->ask_client(keys());
+    auto* picker = window->findChild<ClientPicker*>();
+    BOOST_TEST_REQUIRE(picker != nullptr);
+    inbox->bring({early}, {});  // its sitting comes before the one that she is asked about
+    wait();
+    BOOST_TEST_REQUIRE(inbox->sittings().size() == 2);
+    BOOST_TEST(inbox->sittings()[1].keys.contains(asked));
+    emit picker->chosen(book.other);
+    wait();
+    for (const InboxSitting& sitting : inbox->sittings())
+        BOOST_TEST(sitting.proposal.client == (sitting.keys.contains(asked) ? book.other : 0));
+    picker->close();
+}
+
 BOOST_AUTO_TEST_CASE(a_photo_left_alone_does_not_come_again_unless_it_is_brought) {
     drop({book.picture_file(1), book.picture_file(2)});
     const int first = keys()[0];
