@@ -21,6 +21,9 @@
 namespace kempt::desk {
 namespace {
 
+// A camera that has not given its photo by then gives none; those tried take less than two seconds (own choice).
+constexpr int await_limit_ms = 5000;
+
 QStringList view_words() {
     QStringList words;
     for (const View view : all_views())
@@ -41,6 +44,12 @@ CameraPage::CameraPage(Session& session, QWidget* parent) : Page(session, parent
     row->addWidget(none_, 1);
     row->addWidget(build_side());
     none_->hide();
+    await_limit_.setSingleShot(true);
+    await_limit_.setInterval(await_limit_ms);
+    connect(&await_limit_, &QTimer::timeout, this, [this] {
+        say(tr("The camera gave no photo. Take it again."), "worse");
+        answered();
+    });
 }
 
 QWidget* CameraPage::build_none() {
@@ -105,10 +114,8 @@ QWidget* CameraPage::build_side() {
     column->addStretch();
     area->setWidget(side);
 
-    connect(take_, &QPushButton::clicked, this, [this] {
-        if (source_ && taking_ == 0) source_->take();
-    });
-    connect(views_, &ChoiceRow::picked, this, [this](int index) { choose_view(all_views()[index]); });
+    connect(take_, &QPushButton::clicked, this, &CameraPage::ask_for_photo);
+    connect(views_, &ChoiceRow::picked, this, [this](int index) { pick_view(all_views()[index]); });
     connect(strength_, &QSlider::valueChanged, this, [this](int v) { picture_->set_strength(v / 100.0); });
     connect(cameras_, &QComboBox::currentIndexChanged, this, [this](int index) {
         if (source_ && index >= 0) source_->start(index);
@@ -121,18 +128,22 @@ QWidget* CameraPage::build_side() {
     on_key(Qt::Key_Space, [this] {
         if (take_->isEnabled()) take_->click();
     });
-    for (int i = 0; i < all_views().size(); ++i) on_key(Qt::Key_1 + i, [this, i] { choose_view(all_views()[i]); });
+    for (int i = 0; i < all_views().size(); ++i) on_key(Qt::Key_1 + i, [this, i] { pick_view(all_views()[i]); });
     return area;
 }
 
 void CameraPage::show_place(const Place& place) {
     place_ = place;
+    data_ = {};  // nothing of the client before: not her guide, not her day
+    ++guide_turn_;
+    picture_->show_guide({});
     empty_layout(told_);
     look_for_cameras();
     load(true);
 }
 
 void CameraPage::put_away(std::function<void()> then) {
+    if (awaiting_) return leaving_.append(std::move(then));
     if (source_) source_->stop();  // its light goes out with the page
     source_.reset();
     then();
@@ -141,12 +152,18 @@ void CameraPage::put_away(std::function<void()> then) {
 // ---- cameras -------------------------------------------------------------------------------------------------------
 
 void CameraPage::look_for_cameras() {
+    if (awaiting_) {  // unplugged between the press and the photo
+        say(tr("The camera gave no photo. Take it again."), "worse");
+        answered();
+    }
     source_ = make_camera();
     connect(source_.get(), &CameraSource::frame, picture_, &GuideView::show_frame);
     connect(source_.get(), &CameraSource::took, this, &CameraPage::took);
     connect(source_.get(), &CameraSource::cameras_changed, this, &CameraPage::look_for_cameras, Qt::QueuedConnection);
-    connect(source_.get(), &CameraSource::trouble, this,
-            [this](const QString& reason) { say(tr("The camera: %1").arg(reason), "worse"); });
+    connect(source_.get(), &CameraSource::trouble, this, [this](const QString& reason) {
+        say(tr("The camera: %1").arg(reason), "worse");
+        answered();
+    });
     const QStringList names = source_->names();
     picture_->show_frame({});
     {
@@ -187,9 +204,15 @@ void CameraPage::take(const CameraData& found, bool fresh) {
     emit trail_changed({{found.client.name, {Where::client, found.client.id}},
                         {date_words(found.visit.date), {Where::visit, found.client.id, found.visit.id}},
                         {tr("Camera"), place_}});
+    if (!fresh && picked_since_) return choose_view(view_);  // she is ahead of the proposal
     const auto next = next_view(data_, fresh ? std::nullopt : std::optional(view_));
     choose_view(next.value_or(fresh ? place_.view : view_));
     if (!next && !fresh) say(tr("Every view has its two shots."), "better");
+}
+
+void CameraPage::pick_view(View view) {
+    picked_since_ = true;
+    choose_view(view);
 }
 
 void CameraPage::choose_view(View view) {
@@ -202,6 +225,7 @@ void CameraPage::choose_view(View view) {
 
 void CameraPage::show_guide() {
     picture_->show_guide({});
+    const int turn = ++guide_turn_;
     const auto guide = data_.guides.constFind(view_);
     if (guide == data_.guides.constEnd()) {
         guide_words_->setText(tr("There is no earlier photo of this view to guide by."));
@@ -219,11 +243,11 @@ void CameraPage::show_guide() {
             if (!bytes.ok()) return bytes.error();
             return open(bytes.value(), 1.0, progress);
         },
-        [this, view = view_](Result<OpenedPhoto> opened) {
+        [this, turn](Result<OpenedPhoto> opened) {
             --looking_;
             if (!opened.ok()) return session_.tell(opened.error());
             // As large as the page at most.
-            if (view == view_) picture_->show_guide(opened->picture.level_for(0.5));
+            if (turn == guide_turn_) picture_->show_guide(opened->picture.level_for(0.5));
         });
 }
 

@@ -2,12 +2,13 @@
 // take, the next view that is missing. What is taken goes the same way into the book as a file.
 #pragma once
 
-#include <QTemporaryDir>
+#include <QTimer>
 #include <memory>
 
 #include "desk/camera/camera_data.h"
 #include "desk/camera/camera_source.h"
 #include "desk/window/page.h"
+#include "work/sort_take.h"
 
 class QComboBox;
 class QLabel;
@@ -28,13 +29,19 @@ class CameraPage : public Page {
     void show_place(const Place& place) override;
     void put_away(std::function<void()> then) override;
     [[nodiscard]] bool wants_whole_width() const override { return true; }
-    [[nodiscard]] bool settled() const override { return settled_ && taking_ == 0 && looking_ == 0; }
+    [[nodiscard]] bool settled() const override { return settled_ && !awaiting_ && taking_ == 0 && looking_ == 0; }
     [[nodiscard]] QPushButton* take_button() const { return take_; }
     [[nodiscard]] GuideView* picture() const { return picture_; }
     [[nodiscard]] View view() const { return view_; }
     [[nodiscard]] QString told() const;
 
   private:
+    // What was on the page when she pressed: the picture comes later, and belongs there.
+    struct Asked {
+        Place place;
+        View view = View::front_hairline;
+        QDate day;
+    };
     QWidget* build_side();
     QWidget* build_none();
     void load(bool choose_view);
@@ -42,7 +49,11 @@ class CameraPage : public Page {
     void choose_view(View view);
     void show_guide();
     void look_for_cameras();
+    void ask_for_photo();
+    void answered();  // the camera gave the photo, or will not
     void took(const QByteArray& photo);
+    void kept(const Asked& asked, const work::ImportedFile& photo);
+    void pick_view(View view);  // by hand
     void look_at(Id photo, int shot);
     void say(const QString& words, const char* tone);
 
@@ -50,8 +61,12 @@ class CameraPage : public Page {
     CameraData data_;
     View view_ = View::front_hairline;
     bool settled_ = true;
-    int taking_ = 0, looking_ = 0, takes_ = 0;
-    QTemporaryDir folder_;
+    int taking_ = 0, looking_ = 0, guide_turn_ = 0;
+    bool awaiting_ = false;      // pressed, and no photo yet
+    bool picked_since_ = false;  // another view was chosen by hand since
+    Asked asked_;
+    QTimer await_limit_;
+    QVector<std::function<void()>> leaving_;  // wait for the photo that was asked for
     std::unique_ptr<CameraSource> source_;
     GuideView* picture_;
     QWidget* none_;

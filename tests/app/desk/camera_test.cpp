@@ -1,14 +1,20 @@
 // The camera page, with a camera that the test pushes frames through, and without any.
 #include <QBuffer>
+#include <QDir>
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
+#include <QThread>
+#include <atomic>
 #include <boost/test/unit_test.hpp>
+#include <utility>
 
 #include "desk/camera/camera_page.h"
 #include "desk/camera/guide_view.h"
+#include "desk/inbox/inbox.h"
 #include "desk/session/session.h"
 #include "desk/window/book_view.h"
+#include "domain/words.h"
 #include "room.h"
 #include "work/keep_records.h"
 
@@ -40,8 +46,12 @@ struct FakeCamera : CameraSource {
         QBuffer buffer(&bytes);
         buffer.open(QIODevice::WriteOnly);
         image.save(&buffer, "JPEG");
-        emit took(bytes);
+        if (!late) return emit took(bytes);
+        held = bytes;
     }
+    void give() { emit took(std::exchange(held, {})); }
+    QByteArray held;
+    static inline bool late = false;  // the photo comes when `give` is called
     static inline FakeCamera* live = nullptr;
     static inline int started = 0, stopped = 0, takes = 0;
     static inline bool broken = false;
@@ -53,7 +63,7 @@ struct FakeCamera : CameraSource {
 struct Studio : test::Desk {
     Studio() {
         FakeCamera::started = FakeCamera::stopped = 0;
-        FakeCamera::broken = false;
+        FakeCamera::broken = FakeCamera::late = false;
     }
     ~Studio() {
         window.reset();  // before the maker goes
@@ -70,6 +80,8 @@ struct Studio : test::Desk {
         QTest::qWait(20);
         BOOST_REQUIRE(wait_until([this] { return settled(); }));
     }
+    void press(int key) { QTest::keyClick(page<CameraPage>(), static_cast<Qt::Key>(key)); }
+    [[nodiscard]] QDir left_overs() const { return QDir(Inbox::of(*window->session()).camera_folder()); }
     [[nodiscard]] QVector<work::PhotoRow> photos() const {
         return read<QVector<work::PhotoRow>>(book.path,
                                              [this](Book& b) { return work::list_photos(b, book.second_visit); });
@@ -154,6 +166,99 @@ BOOST_AUTO_TEST_CASE(what_the_camera_complains_of_is_told_and_nothing_is_kept) {
     key(Qt::Key_Space);
     BOOST_TEST(page<CameraPage>()->told().contains("the lens is covered"));
     BOOST_TEST(photos().isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(a_photo_goes_to_the_view_that_was_chosen_when_it_was_asked_for) {
+    with({"a camera"});
+    FakeCamera::late = true;
+    press(Qt::Key_Space);
+    press(Qt::Key_5);
+    BOOST_TEST((page<CameraPage>()->view() == View::nape));
+    BOOST_TEST(!page<CameraPage>()->settled());
+    FakeCamera::live->give();
+    BOOST_REQUIRE(wait_until([this] { return settled(); }));
+    BOOST_TEST_REQUIRE(photos().size() == 1);
+    BOOST_TEST((photos()[0].photo.view == View::left_temple));
+    BOOST_TEST((page<CameraPage>()->view() == View::nape));  // what she chose since is not taken from her
+    BOOST_TEST(!left_overs().exists());
+}
+
+BOOST_AUTO_TEST_CASE(a_page_that_is_left_between_the_press_and_the_photo_waits_for_it) {
+    with({"a camera"});
+    FakeCamera::late = true;
+    press(Qt::Key_Space);
+    window->book()->go({Where::client, book.client});
+    BOOST_TEST_REQUIRE((FakeCamera::live != nullptr));
+    FakeCamera::live->give();
+    BOOST_TEST(wait_until([this] { return window->book()->place().where == Where::client && settled(); }));
+    BOOST_TEST((FakeCamera::live == nullptr));
+    BOOST_TEST(wait_until([this] { return window->session()->bench().unfinished() == 0; }));
+    BOOST_TEST(photos().size() == 1);
+}
+
+BOOST_AUTO_TEST_CASE(a_photo_that_the_book_does_not_take_waits_in_the_tray_and_after_the_window_too) {
+    with({"a camera"});
+    {
+        const auto elsewhere = work::open_book(book.path);
+        BOOST_REQUIRE(elsewhere.ok());
+        BOOST_REQUIRE(work::erase_visit(**elsewhere, book.second_visit).ok());
+    }
+    press(Qt::Key_Space);
+    Inbox& inbox = Inbox::of(*window->session());
+    BOOST_TEST(wait_until([&] { return inbox.waiting() == 1 && inbox.settled(); }));
+    BOOST_TEST(page<CameraPage>()->told().contains("waits among the new photos"));
+    BOOST_TEST_REQUIRE(left_overs().entryList(QDir::Files).size() == 1);
+    MainWindow later(test::fake_open(analysis));
+    later.show();
+    later.open_book(book.path);
+    BOOST_REQUIRE(wait_until([&] { return later.book() != nullptr; }));
+    Inbox& again = Inbox::of(*later.session());
+    BOOST_TEST(wait_until([&] { return again.waiting() == 1 && again.settled(); }));
+    // Taken there, it is in the book with its time, and the file goes.
+    const int key = again.sittings().first().keys.first();
+    again.choose_client({key}, book.other);
+    again.choose_view(key, View::crown);
+    BOOST_TEST(wait_until([&] { return again.ready(key); }));
+    again.take({key});
+    BOOST_TEST(wait_until([&] { return again.waiting() == 0 && again.settled(); }));
+    BOOST_TEST(!left_overs().exists());
+    const auto visits = read<QVector<Visit>>(book.path, [this](Book& b) { return work::list_visits(b, book.other); });
+    BOOST_TEST_REQUIRE(visits.size() == 1);
+    const auto kept =
+        read<QVector<work::PhotoRow>>(book.path, [&](Book& b) { return work::list_photos(b, visits.first().id); });
+    BOOST_TEST_REQUIRE(kept.size() == 1);
+    BOOST_TEST(kept[0].photo.taken.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(one_clients_photo_never_lies_over_the_next_ones_picture) {
+    Visit visit;
+    visit.client = book.other;
+    visit.date = QDate(2026, 5, 4);
+    visit = read<Visit>(book.path, [&](Book& b) { return work::add_visit(b, visit); });
+    set_camera_maker([] { return std::make_unique<FakeCamera>(QStringList{"a camera"}); });
+    std::atomic<bool> open{false};  // the worker that opens guides stands still until then
+    window->session()->bench().start(
+        "standing still", window.get(),
+        [&open](Book&, const Progress&) -> Result<int> {
+            while (!open) QThread::msleep(2);
+            return 0;
+        },
+        [](const Result<int>&) {});
+    window->book()->go({Where::camera, book.client, book.second_visit});
+    const auto titled = [this](const QString& words) {
+        for (const QLabel* label : page<CameraPage>()->findChildren<QLabel*>())
+            if (label->text().contains(words)) return true;
+        return false;
+    };
+    BOOST_REQUIRE(wait_until([&] { return page<CameraPage>() != nullptr && titled("lies over the picture"); }));
+    BOOST_TEST((page<CameraPage>()->view() == View::left_temple));
+    window->book()->go({Where::camera, book.other, visit.id});
+    BOOST_REQUIRE(wait_until([&] { return titled("There is no earlier photo"); }));
+    press(Qt::Key_1 + static_cast<int>(all_views().indexOf(View::left_temple)));
+    open = true;
+    BOOST_REQUIRE(wait_until([this] { return settled(); }));
+    BOOST_TEST((page<CameraPage>()->view() == View::left_temple));
+    BOOST_TEST(page<CameraPage>()->picture()->guide().isNull());
 }
 
 BOOST_AUTO_TEST_CASE(the_next_view_is_the_first_with_fewer_than_two_shots_and_the_one_at_hand_is_finished_first) {
