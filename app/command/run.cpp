@@ -58,6 +58,8 @@ int show(const Answer& answer, bool as_json) {
     return answer.failure.isEmpty() ? done : complain(answer.failure, failed);
 }
 
+constexpr qsizetype longest_usage = 200;  // characters: about two lines of a terminal
+
 int run_command(const Command& command, QStringList words) {
     const Verb* verb = find_verb(command, words);
     if (!verb)
@@ -67,7 +69,9 @@ int run_command(const Command& command, QStringList words) {
         verb->options +
         QVector<Option>{{QStringLiteral("json"), Type::flag, {}, QStringLiteral("one JSON object"), false, {}}};
     const auto arguments = Arguments::parse(words, verb->taken, options);
-    const QString usage = QStringLiteral(" Usage: ") + usage_of(command, *verb);
+    // A usage of several lines would hide what was wrong.
+    QString usage = QStringLiteral(" Usage: ") + usage_of(command, *verb);
+    if (usage.size() > longest_usage) usage = QStringLiteral(" kempt help %1 lists what it takes.").arg(command.name);
     if (!arguments) return complain(QString::fromStdString(arguments.error().what) + usage, wrong_usage);
     const auto answer = verb->run(arguments.value(), progress_on_terminal());
     if (answer) return show(answer.value(), arguments->has(QStringLiteral("json")));

@@ -63,26 +63,23 @@ std::optional<Service> next_dye(const QVector<Service>& services, QDate today) {
 
 void take_patch_test(const QVector<Service>& services, QDate today, care::PlannedService& planned) {
     if (planned.patch_tested || planned.patch_test || planned.patch_test_hours) return;
-    const auto of_this_kind = [&](const Service& service) {
-        return service.date >= today && care::kind_from_word(service.kind.toStdString()) == planned.kind;
-    };
+    // A result that is written down has happened, also without its day; one that failed counts before all others.
+    const Service* tested = nullptr;
     for (const Service& service : services) {
-        // A result that is written down has happened, also without its day; one that failed counts before all others.
-        if (!of_this_kind(service) || service.patch_test != u"failed") continue;
+        if (service.date < today || care::kind_from_word(service.kind.toStdString()) != planned.kind) continue;
         if (service.patch_test_on && *service.patch_test_on > today) continue;
-        planned.patch_tested = true;
-        planned.patch_test = care::TestResult::failed;
-        return;
+        const bool failed = service.patch_test == u"failed";
+        if (failed || (!tested && service.patch_test_on)) tested = &service;
+        if (failed) break;
     }
-    for (const Service& service : services) {
-        if (!of_this_kind(service) || !service.patch_test_on || *service.patch_test_on > today) continue;
-        planned.patch_tested = true;
-        if (service.patch_test == u"passed") planned.patch_test = care::TestResult::passed;
-        // Of a test put on two days ago nobody knows whether 48 hours have passed: asked. From three days on they have.
-        if (const qint64 days = service.patch_test_on->daysTo(today); days >= 3)
-            planned.patch_test_hours = static_cast<double>(24 * (days - 1));
-        return;
-    }
+    if (!tested) return;
+    planned.patch_tested = true;
+    if (tested->patch_test == u"passed") planned.patch_test = care::TestResult::passed;
+    if (tested->patch_test == u"failed") planned.patch_test = care::TestResult::failed;
+    if (!tested->patch_test_on) return;
+    // Of a test put on two days ago nobody knows whether 48 hours have passed: asked. From three days on they have.
+    if (const qint64 days = tested->patch_test_on->daysTo(today); days >= 3)
+        planned.patch_test_hours = static_cast<double>(24 * (days - 1));
 }
 
 Result<PlanRequest> completed(Book& book, const PlanOptions& options) {

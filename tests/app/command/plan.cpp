@@ -297,7 +297,7 @@ BOOST_AUTO_TEST_CASE(several_services_come_from_a_file) {
     fails(2, words("plan b.kempt --client 1 --minutes 3"), "--service");
     fails(2, words("plan b.kempt --client 1 --service gloss --apply nape"), "nape");
     fails(2, words("plan b.kempt --client 1 --service magic"), "magic");
-    fails(2, words("plan b.kempt"), "--client");
+    fails(2, words("plan b.kempt"), "the client");
     fails(1, words("plan b.kempt --client 7"), "7");
     fails(1, words("plan b.kempt --client 1 --today 2026-06-01 --service gloss --from-mm 900"), "beyond");
     fails(1, words("report b.kempt --client 1 --plan bad.json --out r.pdf"), "minuts");

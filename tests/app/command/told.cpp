@@ -280,16 +280,16 @@ BOOST_AUTO_TEST_CASE(values_out_of_their_range_are_wrong_usage_wherever_they_are
     for (const char* wrong :
          {"--from-mm -1", "--to-mm 6001", "--minutes -5", "--most-minutes 5000", "--temperature-c -3",
           "--temperature-c 2000", "--passes 1.5", "--passes -1", "--from-mm 50 --to-mm 20"})
-        fails(2, add + words(wrong), "Usage: kempt service add");
+        fails(2, add + words(wrong), "kempt help service");
     for (const char* wrong : {"--age 200", "--age -1", "--length-mm 0", "--length-mm 7000"})
-        fails(2, words("client profile b.kempt --client 1") + words(wrong), "Usage: kempt client profile");
+        fails(2, words("client profile b.kempt --client 1") + words(wrong), "kempt help client");
     for (const char* wrong : {"--minutes-a-day 2000", "--swims-a-week 101", "--washes-a-week -1", "--style-weeks 6000"})
-        fails(2, words("client daily b.kempt --client 1") + words(wrong), "Usage: kempt client daily");
+        fails(2, words("client daily b.kempt --client 1") + words(wrong), "kempt help client");
     fails(2, words("client answers b.kempt --client 1 --comb-count 1001"), "comb-count");
-    fails(2, words("target add b.kempt --client 1 --view nape --reading edge_coverage --value 101"), "Usage");
+    fails(2, words("target add b.kempt --client 1 --view nape --reading edge_coverage --value 101"), "kempt help target");
     for (const char* wrong : {"--from-mm -1", "--minutes 5000", "--most-minutes -1", "--temperature-c 2000",
                               "--patch-test-hours -2", "--from-mm 50 --to-mm 20"})
-        fails(2, words("plan b.kempt --client 1 --service gloss") + words(wrong), "Usage: kempt plan");
+        fails(2, words("plan b.kempt --client 1 --service gloss") + words(wrong), "kempt help plan");
     fails(2, words("grade add b.kempt --visit 1 --zone nape --quality edges --value 7"), "--value");
     fails(2, words("grade add b.kempt --visit 1 --zone temple --quality edges --value 1"),
           "Zones: front hairline, left temple, right temple, crown, nape, roots, mid-shaft, ends, whole head.");

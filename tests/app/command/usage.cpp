@@ -36,6 +36,7 @@ BOOST_AUTO_TEST_CASE(wrong_usage_exits_2_with_one_line_that_names_what_is_wrong)
     kempt.fails(2, words("compare b.kempt --client 1 --view nape --from 1 --to 2"), "--out");
     kempt.fails(2, words("demo"), "--out");
     kempt.fails(2, words("help comb"), "comb");
+    kempt.fails(2, words("service add b.kempt --client 1 --date 2026-03-01 --kind gloss --loud"), "kempt help service");
 }
 
 BOOST_AUTO_TEST_CASE(what_cannot_be_done_exits_1_with_one_line_and_leaves_nothing) {
