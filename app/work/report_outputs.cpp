@@ -12,6 +12,7 @@
 #include "report/export_csv.h"
 #include "report/pair_picture.h"
 #include "work/errors.h"
+#include "work/free_file.h"
 
 namespace kempt::work {
 
@@ -38,11 +39,11 @@ Result<QStringList> write_report_pictures(const report::Model& model, LengthUnit
             picture.length = length;
             const auto png = report::pair_png(picture);
             if (!png) return png.error();
-            const QString name = QStringLiteral("%1 %2 %3.png")
-                                     .arg(word_of(pair.view), pair.before_date.toString(Qt::ISODate),
-                                          pair.after_date.toString(Qt::ISODate));
-            if (const Status written = write_file(QDir(folder).filePath(name), *png); !written) return written.error();
-            names.append(name);
+            const QString path = free_file(folder, QStringLiteral("%1 %2 %3.png")
+                                                       .arg(word_of(pair.view), pair.before_date.toString(Qt::ISODate),
+                                                            pair.after_date.toString(Qt::ISODate)));
+            if (const Status written = write_file(path, *png); !written) return written.error();
+            names.append(QFileInfo(path).fileName());
         }
         return names;
     });

@@ -12,9 +12,9 @@
 
 namespace kempt::work {
 
-// Every before/after picture of the report as PNG, named by view and dates, in a folder that is made when missing.
-// Returns the names. Errors: refused ("pictures-withheld": no consent, or none can be shown; the sentence says why),
-// io.
+// Every before/after picture of the report as PNG, named by view and dates, in a folder that is made when missing. What
+// lies there stays: another client's pictures may have the same dates, and a number is then put after the name. Returns
+// the names. Errors: refused ("pictures-withheld": no consent, or none can be shown; the sentence says why), io.
 [[nodiscard]] Result<QStringList> write_report_pictures(const report::Model& model, LengthUnit length,
                                                         const QString& folder);
 

@@ -9,6 +9,7 @@
 #include <chrono>
 #include <thread>
 
+#include "work/free_file.h"
 #include "work/keep_safe.h"
 #include "work/open_book.h"
 
@@ -47,19 +48,10 @@ class Watch {
     std::thread thread_;
 };
 
-QString free_file(const QString& folder, const QString& name) {
-    const QFileInfo wanted(QDir(folder), name);
-    QString path = wanted.filePath();
-    for (int i = 2; QFileInfo::exists(path); ++i)
-        path = QDir(folder).filePath(
-            QStringLiteral("%1 (%2).%3").arg(wanted.completeBaseName()).arg(i).arg(wanted.suffix()));
-    return path;
-}
-
 }  // namespace
 
 Result<QString> make_backup(Book& book, const CopyOptions& options, const Progress& progress) {
-    const QString path = free_file(options.folder, options.name);
+    const QString path = work::free_file(options.folder, options.name);
     if (tell(progress, 0, "copying the book") == Go::stop) return stopped();
     bool stop = false;
     {

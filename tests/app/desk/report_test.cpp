@@ -1,5 +1,6 @@
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDir>
 #include <QFile>
 #include <QPrinter>
 #include <QPushButton>
@@ -13,6 +14,7 @@
 #include "desk/window/book_view.h"
 #include "room.h"
 #include "work/keep_records.h"
+#include "work/report_outputs.h"
 
 using namespace kempt;
 using namespace kempt::desk;
@@ -65,6 +67,30 @@ BOOST_AUTO_TEST_CASE(it_is_printed_as_it_is_shown) {
     const QByteArray bytes = file.readAll();
     BOOST_TEST(bytes.startsWith("%PDF-"));
     BOOST_TEST(bytes.count("/Type /Page\n") == report()->pages()->count());
+}
+
+BOOST_AUTO_TEST_CASE(pictures_of_another_client_of_the_same_days_do_not_replace_those_in_the_folder) {
+    const QString folder = book.folder.filePath("pictures");
+    QStringList names;
+    for (const QColor skin : {QColor(150, 110, 90), QColor(90, 60, 50)}) {
+        report::Model model;
+        report::Pair pair;
+        pair.before_date = QDate(2026, 3, 2);
+        pair.after_date = QDate(2026, 5, 4);
+        pair.before = QImage(120, 90, QImage::Format_RGB888);
+        pair.before.fill(skin);
+        pair.after = pair.before;
+        model.pairs.append(pair);
+        const auto written = work::write_report_pictures(model, LengthUnit::millimetres, folder);
+        BOOST_REQUIRE(written.ok());
+        names += *written;
+    }
+    BOOST_REQUIRE_EQUAL(names.size(), 2);
+    BOOST_TEST(names[0].toStdString() != names[1].toStdString());
+    BOOST_TEST(QDir(folder).entryList(QDir::Files).size() == 2);
+    const QImage one(QDir(folder).filePath(names[0])), other(QDir(folder).filePath(names[1]));
+    BOOST_REQUIRE((!one.isNull() && one.size() == other.size()));
+    BOOST_TEST((one != other));  // hers is still there
 }
 
 BOOST_AUTO_TEST_CASE(the_readings_are_saved_as_a_table_and_pictures_stay_without_consent) {
