@@ -50,7 +50,7 @@ Result<PairSide> drawn_side(Book& book, const CompareOptions& options, const Ope
         side->calibration.mm_from_px = cv::Matx33d::diag({-1, 1, 1}) * side->calibration.mm_from_px;
     }
     if (!options.hide_eyes) return side;
-    auto cover = face_cover(book, options.client, shot.photo.id, open, progress);
+    auto cover = face_cover(book, options.client, shot.photo.id, open, progress, options.find_eyes);
     if (!cover) return cover.error();
     side->hidden = cover->bands;
     faces.append(std::move(cover).value());
@@ -133,7 +133,8 @@ Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& aske
     if (!pair) return pair.error();
     pictures.pair = std::move(pair).value();
     for (const FaceCover& face : pictures.faces)
-        if (!face.bands.isEmpty() && !pictures.pair.notes.contains(face.told)) pictures.pair.notes.append(face.told);
+        if (const QString note = note_of(face); !note.isEmpty() && !pictures.pair.notes.contains(note))
+            pictures.pair.notes.append(note);
     pictures.view = options.view;
     pictures.after_view = options.to_view;
     pictures.before_photo = one.photo.id;

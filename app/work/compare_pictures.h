@@ -69,6 +69,7 @@ struct CompareOptions {
     Id from_visit = 0, to_visit = 0;
     std::optional<View> to_view;  // left and right temple: the later side's view, mirrored; the visits may be the same
     bool hide_eyes = true;
+    EyeFinder find_eyes = work::find_eyes;  // of photos that nobody has looked at
     AlignOptions align;
     MeasureOptions measure;
     LengthUnit length = LengthUnit::millimetres;  // of the verdict's sentence and the scale bar

@@ -37,6 +37,11 @@ Result<bool> is_there(const Result<T>& read) {
     return read.ok();
 }
 
+QString nobody_searched(const Error& why) {
+    return QStringLiteral("This photo was not searched for faces; no eyes are hidden in it: ") +
+           QString::fromStdString(Error{why.kind, why.code, why.what, {}, why.remedy}.sentence());
+}
+
 }  // namespace
 
 Result<FaceWish> face_wish_of(Book& book, Id client) {
@@ -104,7 +109,12 @@ Status forget_lost_faces(Book& book) {
     return Done{};
 }
 
-Result<FaceCover> face_cover(Book& book, Id client, Id photo, const OpenPhoto& open, const Progress& progress) {
+QString note_of(const FaceCover& face) {
+    return face.not_searched || !face.bands.isEmpty() ? face.told : QString();
+}
+
+Result<FaceCover> face_cover(Book& book, Id client, Id photo, const OpenPhoto& open, const Progress& progress,
+                             const EyeFinder& finder) {
     const auto wish = face_wish_of(book, client);
     if (!wish) return wish.error();
     const auto kept = kept_bands(book, photo);
@@ -123,13 +133,14 @@ Result<FaceCover> face_cover(Book& book, Id client, Id photo, const OpenPhoto& o
         return cover;
     }
     const bool scaled = open.card.card_found || open.card.sheet_found;
-    const auto found = find_eyes(open.decoded.photo.pixels, scaled ? open.card.px_per_mm : 0, progress);
+    const auto found = finder(open.decoded.photo.pixels, scaled ? open.card.px_per_mm : 0, progress);
     if (!found && found.error().kind == ErrorKind::cancelled) return found.error();
     if (found) cover.bands = *found;
     cover.must_look = *wish == FaceWish::hidden;
+    cover.not_searched = !found.ok();
     cover.told = !cover.bands.isEmpty() ? QStringLiteral("A face was found: its eyes are hidden. Look whether it fits.")
                  : found ? QStringLiteral("No face was found. That is no proof that there is none: look yourself.")
-                         : QString::fromStdString(found.error().what);
+                         : nobody_searched(found.error());
     return cover;
 }
 

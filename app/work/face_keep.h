@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QVector>
+#include <functional>
 #include <optional>
 
 #include "core/progress.h"
@@ -37,13 +38,17 @@ enum class FaceWish {
 struct FaceCover {
     Id photo = 0;
     QVector<EyeBand> bands;
-    bool looked = false;     // by a person; else proposed by the cascades
-    bool must_look = false;  // she does not want her face seen, and nobody has looked
-    QString told;            // one sentence
+    bool looked = false;        // by a person; else proposed by the cascades
+    bool must_look = false;     // she does not want her face seen, and nobody has looked
+    bool not_searched = false;  // nobody has looked and faces could not be searched for: `told` says why
+    QString told;               // a sentence or two
 };
-// Errors: not_found, cancelled.
+// What belongs beside a picture that leaves: that eyes are hidden, or that nobody could search for them; else empty.
+[[nodiscard]] QString note_of(const FaceCover& face);
+using EyeFinder = std::function<Result<QVector<EyeBand>>(const cv::Mat& rgb, double px_per_mm, const Progress&)>;
+// Errors: not_found, cancelled. A finder that fails (no cascades) is no error: not_searched.
 [[nodiscard]] Result<FaceCover> face_cover(Book& book, Id client, Id photo, const OpenPhoto& open,
-                                           const Progress& progress = {});
+                                           const Progress& progress = {}, const EyeFinder& finder = find_eyes);
 // The refusal of pictures with a photo that must be looked at first: code "look-at-face".
 [[nodiscard]] Error look_first();
 

@@ -92,7 +92,7 @@ void EyesDialog::take(const work::FaceLook& look) {
                         .arg(at_ + 1)
                         .arg(photos_.size())
                         .arg(said(word_of(look.view)), date_words(look.date)));
-    told_->setText(look.cover.told);
+    told_->setText(said(look.cover.told));
     canvas_->set_photo(look.picture, look.picture_px, look.cover.bands);
     for (QPushButton* b : tools_) b->setEnabled(true);
     keep_->setEnabled(true);

@@ -185,6 +185,33 @@ BOOST_AUTO_TEST_CASE(no_picture_leaves_without_her_consent) {
     BOOST_TEST(model.pictures_withheld.toStdString() == refused.error().what);
 }
 
+BOOST_AUTO_TEST_CASE(where_faces_cannot_be_searched_for_the_picture_says_so) {
+    TemporaryBook in;
+    const Visit later = in.add_visit(QDate(2026, 3, 12));
+    tests::add_measured(in, in.visit, tests::small_photo(8, 1));
+    const Id other = tests::add_measured(in, later, tests::small_photo(14, 2));
+    work::CompareOptions options;
+    options.client = in.client.id;
+    options.from_visit = in.visit.id;
+    options.to_visit = later.id;
+    options.find_eyes = [](const cv::Mat&, double, const Progress&) -> Result<QVector<work::EyeBand>> {
+        return Error{ErrorKind::unsupported, "no-cascades", "The files are not installed.", "", "Install them."};
+    };
+    const auto notes_of = [&] {
+        const auto pictures = TemporaryBook::required(work::compare_pictures(*in.book, options));
+        return pictures.pair.notes.join(u' ');
+    };
+    const QString words = notes_of();
+    BOOST_TEST(words.contains(QStringLiteral("not searched for faces")));
+    BOOST_TEST(words.contains(QStringLiteral("Install them.")));
+    BOOST_TEST(words.count(QStringLiteral("not searched")) == 1);  // of both photos once
+    // Somebody looked, or she agrees to be seen: there was nothing to search for.
+    TemporaryBook::required(work::keep_bands(*in.book, other, {}));
+    BOOST_TEST(notes_of().contains(QStringLiteral("not searched")));
+    TemporaryBook::required(work::keep_face_wish(*in.book, in.client.id, work::FaceWish::shown));
+    BOOST_TEST(!notes_of().contains(QStringLiteral("not searched")));
+}
+
 BOOST_AUTO_TEST_CASE(a_band_is_filled_in_both_pictures_of_the_pair) {
     TemporaryBook in;
     const Visit later = in.add_visit(QDate(2026, 3, 12));
