@@ -31,6 +31,13 @@ Result<bool> of_same_sitting(Book& book, Id visit, const SittingTimes& sitting) 
     });
 }
 
+Result<bool> has_timed_photo(Book& book, Id visit) {
+    const auto photos = store::photos_of_visit(book, visit);
+    if (!photos) return photos.error();
+    return std::any_of(photos->begin(), photos->end(),
+                       [](const PhotoRecord& photo) { return photo.taken.has_value(); });
+}
+
 }  // namespace
 
 QVector<QVector<int>> sittings_of(const QVector<QDateTime>& taken) {
@@ -79,6 +86,7 @@ Result<VisitProposal> propose_visit(Book& book, const SittingTimes& sitting, con
     const auto visits = store::visits_between(book, sitting.day, sitting.day);
     if (!visits) return visits.error();
     for (const Visit& visit : visits.value()) {
+        if (sitting.of_files) break;
         const auto same = of_same_sitting(book, visit.id, sitting);
         if (!same) return same.error();
         if (same.value()) return proposal_for(book, visit, ProposedBy::same_sitting);
@@ -89,7 +97,12 @@ Result<VisitProposal> propose_visit(Book& book, const SittingTimes& sitting, con
         if (out) out->by = ProposedBy::open_client;
         return out;
     }
-    if (visits->size() == 1) return proposal_for(book, visits->front(), ProposedBy::only_visit);
+    if (visits->size() == 1 && !sitting.of_files) {
+        // With photos of another time in it, these are of somebody else as well as not.
+        const auto timed = has_timed_photo(book, visits->front().id);
+        if (!timed) return timed.error();
+        if (!timed.value()) return proposal_for(book, visits->front(), ProposedBy::only_visit);
+    }
     return VisitProposal{0, {}, 0, sitting.day, ProposedBy::nothing};
 }
 

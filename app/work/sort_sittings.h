@@ -36,7 +36,7 @@ enum class ProposedBy {
     same_sitting,  // that visit has photos of the same quarter of an hour
     open_visit,    // that visit of the day is open
     open_client,   // her page is open and the photos are of today
-    only_visit,    // the only visit of that day
+    only_visit,    // a guess: the only visit of that day, and it has no photo with a capture time yet
     chosen         // by hand, in the tray
 };
 
@@ -51,6 +51,9 @@ struct VisitProposal {
 struct SittingTimes {
     QDateTime from, to;
     QDate day;
+    // A time of these is only the file's: a sync gives photos of several clients one time, so it says nothing of whose
+    // they are.
+    bool of_files = false;
 };
 // Errors: not_found (client or visit of the context), io.
 [[nodiscard]] Result<VisitProposal> propose_visit(Book& book, const SittingTimes& sitting, const SortContext& context);

@@ -1,5 +1,6 @@
 #include "work/sort_take.h"
 
+#include <QCryptographicHash>
 #include <algorithm>
 
 #include "work/errors.h"
@@ -43,6 +44,27 @@ Result<TakeReport> take_into(Book& book, Id visit, const TakeOptions& options, c
     return report;
 }
 
+bool same_bytes(const TakenPhoto& one) {
+    const auto bytes = intake::read_file(one.path, {});
+    return bytes && one.sha256 == QString::fromLatin1(
+                                      QCryptographicHash::hash(bytes.value(), QCryptographicHash::Sha256).toHex());
+}
+
+// No photo, grade, service or word in it.
+Result<bool> is_bare(Book& book, Id id) {
+    const auto visit = visit_of(book, id);
+    if (!visit) return visit.error();
+    const auto photos = list_photos(book, id);
+    if (!photos) return photos.error();
+    const auto grades = list_grades(book, id);
+    if (!grades) return grades.error();
+    const auto services = list_services(book, visit->client);
+    if (!services) return services.error();
+    const bool served = std::any_of(services->begin(), services->end(),
+                                    [id](const Service& one) { return one.visit == std::optional(id); });
+    return photos->isEmpty() && grades->isEmpty() && !served && visit->note.isEmpty() && visit->hair == HairState{};
+}
+
 }  // namespace
 
 Result<TakeReport> take_sorted(Book& book, const TakeOptions& options, const Progress& progress) {
@@ -77,6 +99,32 @@ Result<TakeReport> take_sorted(Book& book, const TakeOptions& options, const Pro
     report->visit_opened = opened && !bare;
     if (bare) report->visit = 0;
     return report;
+}
+
+Result<bool> take_back(Book& book, const TakenBack& taken) {
+    QVector<Id> going;
+    for (const TakenPhoto& one : taken.photos) {
+        const auto kept = photo_of(book, one.photo);
+        if (!kept && kept.error().kind == ErrorKind::not_found) continue;
+        if (!kept) return kept.error();
+        if (kept->has_marks)
+            return Error{ErrorKind::refused, "worked-on", "Marks have been drawn on one of these photos since.",
+                         "The photos stay in the record.", "Erase those that do not belong there on the visit's page."};
+        if (!same_bytes(one))
+            return Error{ErrorKind::refused, "only-copy",
+                         "The file of one of these photos is gone or changed: the book has the only copy.",
+                         "The photos stay in the record.", "Save the photo first, then erase it on the visit's page."};
+        going.append(one.photo);
+    }
+    for (const Id photo : going)
+        if (const Status gone = erase_photo(book, photo); !gone) return gone.error();
+    if (!taken.visit_opened) return false;
+    const auto bare = is_bare(book, taken.visit);
+    if (!bare && bare.error().kind == ErrorKind::not_found) return true;
+    if (!bare) return bare.error();
+    if (!bare.value()) return false;
+    if (const Status gone = erase_visit(book, taken.visit); !gone) return gone.error();
+    return true;
 }
 
 }  // namespace kempt::work

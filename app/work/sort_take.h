@@ -33,4 +33,19 @@ struct TakeReport {
 // visit, nothing to take), invalid (day), cancelled (the sentence says how many were kept).
 [[nodiscard]] Result<TakeReport> take_sorted(Book& book, const TakeOptions& options, const Progress& progress = {});
 
+// Taken to the wrong client: what goes out of the book again.
+struct TakenPhoto {
+    Id photo = 0;
+    QString path, sha256;
+};
+struct TakenBack {
+    Id visit = 0;
+    bool visit_opened = false;  // for these photos
+    QVector<TakenPhoto> photos;
+};
+// Erases the photos; true when the visit that was opened for them went too, because nothing else is in it. Those that
+// are not in the book any more are passed over. Nothing is erased when one has marks ("worked-on") or its file is not
+// there with the same bytes ("only-copy"); both are of kind refused. Else: not_found, io.
+[[nodiscard]] Result<bool> take_back(Book& book, const TakenBack& taken);
+
 }  // namespace kempt::work

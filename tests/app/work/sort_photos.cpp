@@ -140,6 +140,11 @@ BOOST_AUTO_TEST_CASE(watched_photos_are_proposed_by_sitting_then_by_what_is_open
     BOOST_TEST((proposed(context, at(10, 12), at(10, 14)).by == ProposedBy::nothing));
     const Visit adas = visit_of(client);
     BOOST_TEST((proposed(context, at(10, 12), at(10, 14)).by == ProposedBy::only_visit));
+    // The time of a file is that of a sync, perhaps: no guess by it.
+    const auto by_files = [&] {
+        return required(work::propose_visit(*book, {at(10, 12), at(10, 14), day, true}, context));
+    };
+    BOOST_TEST((by_files().by == ProposedBy::nothing));
     const Visit beas = visit_of(bea);
     BOOST_TEST((proposed(context, at(10, 12), at(10, 14)).by == ProposedBy::nothing));
     context.client = bea.id;
@@ -152,6 +157,7 @@ BOOST_AUTO_TEST_CASE(watched_photos_are_proposed_by_sitting_then_by_what_is_open
     p = proposed(context, at(10, 12), at(10, 14));
     BOOST_TEST((p.by == ProposedBy::same_sitting));
     BOOST_TEST(p.client == client.id);
+    BOOST_TEST((by_files().by == ProposedBy::open_visit));
     BOOST_TEST((proposed(context, at(10, 27), at(10, 40)).by == ProposedBy::open_visit));
     // A visit of another day that lies open says nothing of today's photos.
     context.visit = visit.id;
@@ -162,6 +168,56 @@ BOOST_AUTO_TEST_CASE(watched_photos_are_proposed_by_sitting_then_by_what_is_open
     BOOST_TEST((proposed(context, at(15, 0), at(15, 2)).by == ProposedBy::open_client));
     context.today = day.addDays(1);
     BOOST_TEST((proposed(context, at(15, 0), at(15, 2)).by == ProposedBy::nothing));
+}
+
+BOOST_AUTO_TEST_CASE(the_only_visit_is_no_guess_any_more_when_it_has_photos_of_another_time) {
+    const Visit adas = visit_of(client);
+    const work::SortContext context{0, 0, false, day};
+    BOOST_TEST((proposed(context, at(16, 0), at(16, 2)).by == ProposedBy::only_visit));
+    required(work::import_photos(*book, {adas.id, View::nape, {write("one.jpg", picture(1))}, true, {}}));
+    BOOST_TEST((proposed(context, at(16, 0), at(16, 2)).by == ProposedBy::nothing));
+    BOOST_TEST((proposed(context, at(10, 12), at(10, 14)).by == ProposedBy::same_sitting));
+}
+
+BOOST_AUTO_TEST_CASE(a_take_goes_back_with_the_visit_it_opened_unless_something_else_is_in_it) {
+    const auto take_one = [&](const QString& name, unsigned seed) {
+        const QString file_path = write(name, picture(seed));
+        const QString sha = required(work::look_at_incoming(*book, file_path)).sha256;
+        const auto report =
+            required(work::take_sorted(*book, {client.id, 0, day, {{file_path, View::nape, sha, {}}}, {}}));
+        return work::TakenBack{
+            report.visit, report.visit_opened, {{report.import.files.front().photo, file_path, sha}}};
+    };
+    auto back = take_one("one.jpg", 1);
+    BOOST_TEST(required(work::take_back(*book, back)));
+    BOOST_TEST((work::visit_of(*book, back.visit).error().kind == ErrorKind::not_found));
+    BOOST_TEST(QFile::exists(back.photos.first().path));
+    // Something was written down in the visit since: it stays.
+    back = take_one("one.jpg", 1);
+    Visit noted = required(work::visit_of(*book, back.visit));
+    noted.note = "came late";
+    required(work::change_visit(*book, noted));
+    BOOST_TEST(!required(work::take_back(*book, back)));
+    BOOST_TEST(required(work::list_photos(*book, back.visit)).isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(a_take_does_not_go_back_when_a_photo_would_be_lost_or_was_worked_on) {
+    const QString file_path = write("one.jpg", picture(1));
+    const QString sha = required(work::look_at_incoming(*book, file_path)).sha256;
+    const auto report = required(work::take_sorted(*book, {client.id, 0, day, {{file_path, View::nape, sha, {}}}, {}}));
+    const work::TakenBack back{report.visit, true, {{report.import.files.front().photo, file_path, sha}}};
+    write("one.jpg", picture(2));  // other bytes by now
+    BOOST_TEST(work::take_back(*book, back).error().code == "only-copy");
+    QFile::remove(file_path);
+    BOOST_TEST(work::take_back(*book, back).error().code == "only-copy");
+    write("one.jpg", picture(1));
+    Marks marks;
+    marks.view = View::nape;
+    marks.edge_line = {{10, 10}, {50, 12}};
+    marks.hair_side = QPointF(30, 60);
+    required(work::set_marks(*book, back.photos.first().photo, marks));
+    BOOST_TEST(work::take_back(*book, back).error().code == "worked-on");
+    BOOST_TEST(required(work::list_photos(*book, report.visit)).size() == 1);
 }
 
 BOOST_AUTO_TEST_CASE(three_photos_open_a_visit_of_their_day_with_three_views_filled) {
