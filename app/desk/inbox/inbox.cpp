@@ -248,8 +248,11 @@ void Inbox::arrange() {
             sitting.from = taken[places.first()];
             sitting.to = taken[places.last()];
             sitting.day = photos_[sitting.keys.first()].photo.day(today);
+            const bool of_files = std::any_of(sitting.keys.begin(), sitting.keys.end(), [this](int key) {
+                return photos_[key].photo.from == work::TakenFrom::file;
+            });
             asked.append(
-                {{sitting.from, sitting.to, sitting.day},
+                {{sitting.from, sitting.to, sitting.day, of_files},
                  {put ? first.put_on.client : open_.client, put ? first.put_on.visit : open_.visit, put, today},
                  first.client_by_hand});
             sittings.append(sitting);

@@ -30,6 +30,7 @@ struct InboxPhoto {
     bool looking = false;  // its view is being looked for
     Id looked_for = 0;     // the client whose photos it was compared with
     bool taking = false;
+    QString trouble;  // why it could not be taken
     jobs::JobHandle job;
 };
 
@@ -77,6 +78,10 @@ class Inbox : public QObject {
     void choose_client(const QVector<int>& keys, Id client);  // those that are still here and not under way
     void choose_view(int key, View view);
     void take(const QVector<int>& keys);  // those that are ready
+    // The last take of this window, back out of the record; what it says: "3 photos of Ada Holloway, visit of ...".
+    [[nodiscard]] bool can_undo() const { return !takes_.isEmpty() && !undoing_; }
+    [[nodiscard]] QString last_take() const;
+    void undo_last_take();
     void leave(int key);
     [[nodiscard]] bool can_bring_back() const { return !left_.isEmpty(); }
     void bring_back_last();
@@ -98,7 +103,7 @@ class Inbox : public QObject {
     void arrange();
     void recognise();
     void recognised(const InboxSitting& sitting);
-    void took(const QVector<int>& keys, const work::TakeReport& report);
+    void took(const QVector<int>& keys, const work::TakeReport& report, const work::VisitProposal& into);
     void remove(int key);
     [[nodiscard]] const InboxSitting* sitting_of(int key) const;
     [[nodiscard]] bool known(const QString& sha256) const;
@@ -118,6 +123,13 @@ class Inbox : public QObject {
     QVector<work::IncomingPhoto> in_record_;
     QHash<QString, QString> unreadable_;  // by path
     QVector<InboxPhoto> left_;
+    struct Take {
+        work::VisitProposal into;
+        work::TakenBack back;
+        QVector<InboxPhoto> photos;
+    };
+    QVector<Take> takes_;
+    bool undoing_ = false;
     int next_key_ = 1, reading_now_ = 0, arranging_ = 0, taking_ = 0, generation_ = 0;
 };
 

@@ -106,6 +106,7 @@ void Inbox::take(const QVector<int>& keys) {
             if (!keys.contains(key) || !ready(key)) continue;
             InboxPhoto& one = photos_[key];
             one.taking = true;
+            one.trouble.clear();
             // A file that the camera page wrote was changed last when it was taken.
             const bool ours = one.photo.path.startsWith(camera_folder() + QLatin1Char('/'));
             options.photos.append(
@@ -118,7 +119,7 @@ void Inbox::take(const QVector<int>& keys) {
         session_.bench().start(
             tr("Taking photos in"), this,
             [options](Book& book, const Progress& progress) { return work::take_sorted(book, options, progress); },
-            [this, taking, name = sitting.proposal.client_name, day = options.day](Result<work::TakeReport> report) {
+            [this, taking, into = sitting.proposal](Result<work::TakeReport> report) {
                 --taking_;
                 for (const int key : taking)
                     if (const auto it = photos_.find(key); it != photos_.end()) it->taking = false;
@@ -127,29 +128,83 @@ void Inbox::take(const QVector<int>& keys) {
                     arrange();
                     return;
                 }
-                const int count = report->import.imported;
-                if (count > 0)
-                    emit session_.news(tr("%1 taken into %2’s visit of %3.")
-                                           .arg(counted(count, tr("photo"), tr("photos")), name, date_words(day)));
-                took(taking, report.value());
+                took(taking, report.value(), into);
             });
     }
 }
 
-void Inbox::took(const QVector<int>& keys, const work::TakeReport& report) {
+// What could not be taken stays, and says why.
+void Inbox::took(const QVector<int>& keys, const work::TakeReport& report, const work::VisitProposal& into) {
+    Take take{into, {report.visit, report.visit_opened, {}}, {}};
     QStringList errors;
     for (const work::ImportedFile& file : report.import.files) {
-        if (file.what == work::ImportedFile::What::failed)
-            errors.append(said(file.error.sentence()));
-        else if (file.path.startsWith(camera_folder() + QLatin1Char('/')))
-            drop_camera_file(file.path);
-        for (const int key : keys)
-            if (const InboxPhoto* one = photo(key); one != nullptr && one->photo.path == file.path) remove(key);
+        const bool failed = file.what == work::ImportedFile::What::failed;
+        if (failed) errors.append(said(file.error.sentence()));
+        const bool ours = file.path.startsWith(camera_folder() + QLatin1Char('/'));
+        if (!failed && ours) drop_camera_file(file.path);
+        for (const int key : keys) {
+            const auto it = photos_.find(key);
+            if (it == photos_.end() || it->photo.path != file.path) continue;
+            if (failed) {
+                it->trouble = errors.last();
+                continue;
+            }
+            if (file.what == work::ImportedFile::What::imported && !ours) {  // the camera's: no file is left
+                take.back.photos.append({file.photo, file.path, it->photo.sha256});
+                take.photos.append(*it);
+            }
+            remove(key);
+        }
+    }
+    if (!take.photos.isEmpty()) takes_.append(take);
+    if (report.import.imported > 0) {
+        const QString words = tr("%1 taken into %2’s visit of %3.")
+                                  .arg(counted(report.import.imported, tr("photo"), tr("photos")), into.client_name,
+                                       date_words(into.day));
+        emit session_.news(take.photos.isEmpty()
+                               ? words
+                               : words + QLatin1Char(' ') + tr("It can be undone under New photos (Ctrl+Z)."));
     }
     if (!errors.isEmpty()) emit session_.trouble(errors.join(QLatin1Char(' ')));
     session_.changed(report.client, report.visit);
     arrange();
     if (report.visit > 0) emit taken({Where::visit, report.client, report.visit});
+}
+
+QString Inbox::last_take() const {
+    if (takes_.isEmpty()) return {};
+    const Take& last = takes_.last();
+    return tr("Taken last: %1 of %2, visit of %3.")
+        .arg(counted(static_cast<int>(last.photos.size()), tr("photo"), tr("photos")), last.into.client_name,
+             date_words(last.into.day));
+}
+
+void Inbox::undo_last_take() {
+    if (!can_undo()) return;
+    const Take last = takes_.last();
+    undoing_ = true;
+    ++taking_;
+    session_.bench().start(
+        tr("Undoing a take"), this,
+        [back = last.back](Book& book, const Progress&) { return work::take_back(book, back); },
+        [this, last](const Result<bool>& gone) {
+            undoing_ = false;
+            --taking_;
+            if (!gone.ok()) {
+                session_.tell(gone.error());
+                emit rearranged();
+                return;
+            }
+            takes_.removeLast();
+            for (InboxPhoto one : last.photos) {
+                one.job.reset();
+                one.taking = one.looking = false;
+                one.looked_for = 0;
+                if (!known(one.photo.sha256)) photos_.insert(one.key, one);
+            }
+            session_.changed(last.into.client, last.back.visit);
+            arrange();
+        });
 }
 
 void Inbox::leave(int key) {

@@ -37,7 +37,7 @@ QString proposed_words(const work::VisitProposal& p) {
         case work::ProposedBy::open_client:
             return QObject::tr("%1: her page was open.").arg(where);
         case work::ProposedBy::only_visit:
-            return QObject::tr("%1: the only visit of that day.").arg(where);
+            return QObject::tr("%1: a guess, the only visit of that day. Take all leaves them out.").arg(where);
         case work::ProposedBy::chosen:
             return QObject::tr("%1, as you chose.").arg(where);
         case work::ProposedBy::nothing:
@@ -58,6 +58,13 @@ InboxPage::InboxPage(Session& session, QWidget* parent) : Page(session, parent),
     bring_back_ = button(tr("Bring back the last one left"), "quiet");
     for (QWidget* w : {take_all_, choose, bring_back_}) acts->addWidget(w);
     page->addLayout(acts);
+    auto* undo_row = new FlowLayout(measures().gap(2));
+    last_take_ = text({}, "soft");
+    undo_ = button(tr("Undo it (Ctrl+Z)"), "quiet");
+    undo_->setAccessibleName(tr("Undo the last take: the photos come back here"));
+    undo_row->addWidget(last_take_);
+    undo_row->addWidget(undo_);
+    page->addLayout(undo_row);
     folder_ = new QVBoxLayout;
     folder_->setSpacing(measures().gap(1));
     page->addLayout(folder_);
@@ -72,13 +79,18 @@ InboxPage::InboxPage(Session& session, QWidget* parent) : Page(session, parent),
     page->addStretch();
 
     connect(take_all_, &QPushButton::clicked, this, [this] {
-        QVector<int> all;
-        for (const InboxSitting& sitting : inbox_.sittings()) all += sitting.keys;
         leaving_ = true;
-        inbox_.take(all);
+        inbox_.take(all_shown());
     });
     connect(choose, &QPushButton::clicked, this, &InboxPage::choose_files);
     connect(bring_back_, &QPushButton::clicked, &inbox_, &Inbox::bring_back_last);
+    connect(undo_, &QPushButton::clicked, this, [this] {
+        claims_keyboard_ = true;
+        inbox_.undo_last_take();
+    });
+    auto* undo_key = new QShortcut(QKeySequence::Undo, this);
+    undo_key->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(undo_key, &QShortcut::activated, undo_, &QPushButton::click);
     auto* all_key = new QShortcut(QKeySequence(Qt::Key_A), this);
     all_key->setContext(Qt::WidgetWithChildrenShortcut);
     connect(all_key, &QShortcut::activated, take_all_, &QPushButton::click);
@@ -148,6 +160,9 @@ void InboxPage::fill() {
     fill_told();
     refresh_all_button();
     bring_back_->setVisible(inbox_.can_bring_back());
+    undo_->setVisible(inbox_.can_undo());
+    last_take_->setVisible(inbox_.can_undo());
+    last_take_->setText(inbox_.last_take());
     InboxRow* next = rows_.value(had_key);
     if (next == nullptr && had_key > 0 && !inbox_.sittings().isEmpty())
         next = rows_.value(inbox_.sittings().first().keys.first());
@@ -190,7 +205,7 @@ QWidget* InboxPage::sitting_panel(int index) {
         column->addWidget(note);
     }
     auto* acts = new FlowLayout(measures().gap(2));
-    if (known && inbox_.sittings().size() > 1) {
+    if (known && (inbox_.sittings().size() > 1 || sitting.proposal.by == work::ProposedBy::only_visit)) {
         auto* take = button(tr("Take these"));
         take->setAccessibleName(tr("Take the photos of %1").arg(when));
         connect(take, &QPushButton::clicked, this, [this, keys = sitting.keys] { inbox_.take(keys); });
@@ -277,14 +292,24 @@ void InboxPage::refresh(int key) {
 }
 
 void InboxPage::refresh_all_button() {
-    int ready = 0;
-    for (const InboxSitting& sitting : inbox_.sittings())
-        for (const int key : sitting.keys) ready += inbox_.ready(key) ? 1 : 0;
+    const int ready = static_cast<int>(all_shown().size());
     take_all_->setEnabled(ready > 0);
     const int open = inbox_.waiting() - ready;
-    take_all_->setText(ready == 0 || open == 0 ? tr("Take all (A)") : tr("Take the %1 that are sorted (A)").arg(ready));
+    take_all_->setText(ready == 0 || open == 0           ? tr("Take all (A)")
+                       : inbox_.waiting() > rows_.size() ? tr("Take the %1 sorted ones shown here (A)").arg(ready)
+                                                         : tr("Take the %1 that are sorted (A)").arg(ready));
     take_all_->setAccessibleName(take_all_->text());
     take_all_->setToolTip(ready == 0 ? tr("No photo has both its client and its view yet") : QString());
+}
+
+// Nothing that she has not seen, and no guess by the day alone.
+QVector<int> InboxPage::all_shown() const {
+    QVector<int> out;
+    for (const InboxSitting& sitting : inbox_.sittings())
+        for (const int key : sitting.keys)
+            if (rows_.contains(key) && inbox_.ready(key) && sitting.proposal.by != work::ProposedBy::only_visit)
+                out.append(key);
+    return out;
 }
 
 void InboxPage::ask_client(const QVector<int>& keys) {

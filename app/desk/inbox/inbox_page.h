@@ -22,6 +22,7 @@ class InboxPage : public Page {
     [[nodiscard]] bool settled() const override { return inbox_.settled(); }
     [[nodiscard]] InboxRow* row(int key) const { return rows_.value(key); }
     [[nodiscard]] QPushButton* take_all_button() const { return take_all_; }
+    [[nodiscard]] QPushButton* undo_button() const { return undo_; }
     // The dialog of the client of these photos.
     void ask_client(const QVector<int>& keys);
 
@@ -35,6 +36,7 @@ class InboxPage : public Page {
     QWidget* sitting_panel(int index);
     void refresh(int key);
     void refresh_all_button();
+    [[nodiscard]] QVector<int> all_shown() const;  // that one press takes
     void give_focus();
     void choose_files();
     void took(const Place& visit);
@@ -44,9 +46,9 @@ class InboxPage : public Page {
     int focus_key_ = 0;  // to be given the keyboard when the rows are made anew
     bool leaving_ = false;
     bool claims_keyboard_ = false;  // until what she came for is there: the first thing to do has it
-    QPushButton *take_all_, *bring_back_;
+    QPushButton *take_all_, *bring_back_, *undo_;
     QBoxLayout *folder_, *sittings_, *told_;
-    QLabel* empty_;
+    QLabel *empty_, *last_take_;
 };
 
 }  // namespace kempt::desk

@@ -100,11 +100,12 @@ InboxRow::InboxRow(const InboxPhoto& photo, QWidget* parent) : QFrame(parent), k
 
 void InboxRow::show_photo(const InboxPhoto& photo, bool ready, bool client_known) {
     if (photo.view) views_->set_chosen(static_cast<int>(all_views().indexOf(*photo.view)));
-    why_->setText(photo.taking    ? tr("Taking it in…")
-                  : photo.looking ? tr("Looking which view it is…")
-                  : photo.view    ? photo.view_why
-                  : client_known  ? tr("Which view is it? Keys 1 to 7.")
-                                  : tr("First whose it is, then which view (1 to 7)."));
+    why_->setText(photo.taking               ? tr("Taking it in…")
+                  : !photo.trouble.isEmpty() ? tr("It could not be taken: %1").arg(photo.trouble)
+                  : photo.looking            ? tr("Looking which view it is…")
+                  : photo.view               ? photo.view_why
+                  : client_known             ? tr("Which view is it? Keys 1 to 7.")
+                                             : tr("First whose it is, then which view (1 to 7)."));
     take_->setEnabled(ready);
     take_->setToolTip(ready ? QString() : tr("Client and view come first"));
     leave_->setEnabled(!photo.taking);

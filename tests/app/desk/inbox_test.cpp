@@ -184,6 +184,61 @@ BOOST_AUTO_TEST_CASE(the_client_that_is_picked_goes_to_the_photos_that_were_aske
     picker->close();
 }
 
+BOOST_AUTO_TEST_CASE(all_are_those_that_are_shown) {
+    go({Where::visit, book.client, book.second_visit});
+    QStringList files;
+    for (int i = 1; i <= 23; ++i) files.append(book.picture_file(i));
+    drop(files);
+    BOOST_TEST_REQUIRE(keys().size() == 23);
+    for (const int key : keys()) inbox->choose_view(key, View::nape);
+    wait();
+    auto* page = this->page<InboxPage>();
+    BOOST_TEST(page->take_all_button()->text().toStdString() == "Take the 20 sorted ones shown here (A)");
+    QTest::keyClick(page, Qt::Key_A);
+    wait();
+    BOOST_TEST(photos(book.second_visit).size() == 20);
+    BOOST_TEST(keys().size() == 3);
+}
+
+BOOST_AUTO_TEST_CASE(a_take_is_undone_from_the_tray_and_the_photos_go_to_another_client) {
+    go({Where::client, book.client});
+    drop({book.picture_file(1)});
+    inbox->choose_view(keys()[0], View::nape);
+    wait();
+    key(Qt::Key_A);
+    BOOST_TEST_REQUIRE(visits(book.client).size() == 3);
+    BOOST_TEST((window->book()->place().where == Where::visit));
+    go({Where::inbox});
+    BOOST_TEST(words().join('|').contains("Taken last: 1 photo of Ada Holloway"), words().join('|').toStdString());
+    QTest::keyClick(page<InboxPage>(), Qt::Key_Z, Qt::ControlModifier);
+    wait();
+    BOOST_TEST(visits(book.client).size() == 2);  // the visit that was opened for it is gone too
+    BOOST_TEST_REQUIRE(keys().size() == 1);
+    BOOST_TEST(!inbox->can_undo());
+    BOOST_TEST((inbox->photo(keys()[0])->view == std::optional(View::nape)));
+    inbox->choose_client(keys(), book.other);
+    wait();
+    inbox->take(keys());
+    wait();
+    BOOST_TEST(visits(book.other).size() == 1);
+}
+
+BOOST_AUTO_TEST_CASE(what_could_not_be_taken_stays_with_its_reason) {
+    go({Where::visit, book.client, book.second_visit});
+    const QString path = book.folder.filePath("changing.png");
+    BOOST_REQUIRE(QFile::copy(book.picture_file(1), path));
+    drop({path});
+    inbox->choose_view(keys()[0], View::nape);
+    BOOST_REQUIRE(QFile::remove(path));
+    BOOST_REQUIRE(QFile::copy(book.picture_file(2), path));
+    inbox->take(keys());
+    wait();
+    BOOST_TEST_REQUIRE(keys().size() == 1);
+    BOOST_TEST(!inbox->photo(keys()[0])->trouble.isEmpty());
+    BOOST_TEST(words().join('|').contains("It could not be taken:"), words().join('|').toStdString());
+    BOOST_TEST(photos(book.second_visit).isEmpty());
+}
+
 BOOST_AUTO_TEST_CASE(a_photo_left_alone_does_not_come_again_unless_it_is_brought) {
     drop({book.picture_file(1), book.picture_file(2)});
     const int first = keys()[0];
