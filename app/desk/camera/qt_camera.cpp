@@ -6,14 +6,20 @@
 #include <QMediaCaptureSession>
 #include <QMediaDevices>
 #include <QTemporaryDir>
+#include <QThreadPool>
 #include <QVideoFrame>
 #include <QVideoSink>
 #include <algorithm>
 
 #include "desk/camera/camera_source.h"
+#include "desk/camera/frame_image.h"
 
 namespace kempt::desk {
 namespace {
+
+// Longer side of the live picture: fills the page of a window 2560 wide at half its pixels, and a frame of it is 1 MP
+// at most, whatever the camera gives (own choice).
+constexpr int preview_px = 1280;
 
 qint64 area(const QSize& size) {
     return qint64{size.width()} * size.height();
@@ -27,9 +33,8 @@ class QtCamera : public CameraSource {
         capture_.setFileFormat(QImageCapture::JPEG);
         capture_.setQuality(QImageCapture::VeryHighQuality);
         connect(&devices_, &QMediaDevices::videoInputsChanged, this, &CameraSource::cameras_changed);
-        connect(&sink_, &QVideoSink::videoFrameChanged, this, [this](const QVideoFrame& frame) {
-            if (const QImage image = frame.toImage(); !image.isNull()) emit this->frame(image);
-        });
+        converting_.setMaxThreadCount(1);
+        connect(&sink_, &QVideoSink::videoFrameChanged, this, &QtCamera::convert);
         connect(&capture_, &QImageCapture::imageSaved, this, [this](int, const QString& path) {
             QFile file(path);
             if (!file.open(QIODevice::ReadOnly)) return emit trouble(file.errorString());
@@ -84,6 +89,27 @@ class QtCamera : public CameraSource {
     }
 
   private:
+    // Off the windows' thread, and one at a time: a frame that comes meanwhile is left out.
+    void convert(const QVideoFrame& frame) {
+        if (under_way_) return;
+        under_way_ = true;
+        converting_.start([this, frame] {
+            const QImage image = small_image(frame, preview_px);
+            QMetaObject::invokeMethod(
+                this, [this, frame, image] { show(frame, image); }, Qt::QueuedConnection);
+        });
+    }
+    void show(const QVideoFrame& frame, const QImage& image) {
+        if (!camera_) {  // stopped meanwhile
+            under_way_ = false;
+            return;
+        }
+        // On the graphics card, or of a rare format: Qt converts it here.
+        const QImage shown = image.isNull() ? frame.toImage() : image;
+        under_way_ = false;
+        if (!shown.isNull()) emit this->frame(shown);
+    }
+
     QTemporaryDir folder_;
     int takes_ = 0;
     QMediaDevices devices_;
@@ -91,6 +117,8 @@ class QtCamera : public CameraSource {
     QImageCapture capture_;
     QMediaCaptureSession session_;
     std::unique_ptr<QCamera> camera_;
+    bool under_way_ = false;
+    QThreadPool converting_;  // last: ends, with what it does, before the rest goes
 };
 
 CameraMaker& maker() {

@@ -5,11 +5,15 @@
 #include <QPainter>
 #include <QPushButton>
 #include <QThread>
+#include <QVideoFrame>
+#include <array>
 #include <atomic>
 #include <boost/test/unit_test.hpp>
 #include <utility>
+#include <vector>
 
 #include "desk/camera/camera_page.h"
+#include "desk/camera/frame_image.h"
 #include "desk/camera/guide_view.h"
 #include "desk/inbox/inbox.h"
 #include "desk/session/session.h"
@@ -259,6 +263,53 @@ BOOST_AUTO_TEST_CASE(one_clients_photo_never_lies_over_the_next_ones_picture) {
     BOOST_REQUIRE(wait_until([this] { return settled(); }));
     BOOST_TEST((page<CameraPage>()->view() == View::left_temple));
     BOOST_TEST(page<CameraPage>()->picture()->guide().isNull());
+}
+
+// Colour bars in studio range as ITU-R BT.601 has them (from memory): white, red, blue.
+BOOST_AUTO_TEST_CASE(frames_of_the_usual_formats_become_small_images_of_the_right_colour) {
+    struct Bar {
+        int y, u, v;
+        QColor colour;
+    };
+    const QVector<Bar> bars{
+        {235, 128, 128, QColor(255, 255, 255)}, {81, 90, 240, QColor(255, 0, 0)}, {41, 240, 110, QColor(0, 0, 255)}};
+    using Format = QVideoFrameFormat::PixelFormat;
+    for (const Format format : {Format::Format_YUYV, Format::Format_UYVY, Format::Format_NV12, Format::Format_NV21,
+                                Format::Format_YUV420P, Format::Format_YV12})
+        for (const Bar& bar : bars) {
+            QVideoFrame frame(QVideoFrameFormat(QSize(640, 480), format));
+            BOOST_REQUIRE(frame.map(QVideoFrame::WriteOnly));
+            const std::array<int, 3> yuv{bar.y, bar.u, bar.v};
+            const auto fill = [&](int plane, const std::vector<int>& order) {
+                for (int i = 0; i < frame.mappedBytes(plane); ++i)
+                    frame.bits(plane)[i] = static_cast<uchar>(yuv[static_cast<std::size_t>(order[i % order.size()])]);
+            };
+            if (format == Format::Format_YUYV) fill(0, {0, 1, 0, 2});
+            if (format == Format::Format_UYVY) fill(0, {1, 0, 2, 0});
+            if (frame.planeCount() > 1) fill(0, {0});
+            if (format == Format::Format_NV12) fill(1, {1, 2});
+            if (format == Format::Format_NV21) fill(1, {2, 1});
+            if (format == Format::Format_YUV420P) fill(1, {1}), fill(2, {2});
+            if (format == Format::Format_YV12) fill(1, {2}), fill(2, {1});
+            frame.unmap();
+            const QImage image = small_image(frame, 200);
+            BOOST_TEST_REQUIRE(!image.isNull());
+            BOOST_TEST(std::max(image.width(), image.height()) <= 200);
+            BOOST_TEST(image.width() == 160);
+            const QColor seen = image.pixelColor(80, 60);
+            const int off =
+                std::max({std::abs(seen.red() - bar.colour.red()), std::abs(seen.green() - bar.colour.green()),
+                          std::abs(seen.blue() - bar.colour.blue())});
+            BOOST_TEST(off <= 3, "format " << static_cast<int>(format) << ": " << seen.name().toStdString());
+        }
+    QVideoFrame plain(QVideoFrameFormat(QSize(400, 300), Format::Format_BGRX8888));
+    BOOST_REQUIRE(plain.map(QVideoFrame::WriteOnly));
+    for (int i = 0; i < plain.mappedBytes(0); ++i) plain.bits(0)[i] = static_cast<uchar>(i % 4 == 2 ? 200 : 10);
+    plain.unmap();
+    BOOST_TEST((small_image(plain, 100).size() == QSize(100, 75)));
+    BOOST_TEST(small_image(plain, 100).pixelColor(50, 40).red() == 200);
+    BOOST_TEST((small_image(plain, 4000).size() == QSize(400, 300)));  // never larger than it is
+    BOOST_TEST(small_image(QVideoFrame(), 100).isNull());
 }
 
 BOOST_AUTO_TEST_CASE(the_next_view_is_the_first_with_fewer_than_two_shots_and_the_one_at_hand_is_finished_first) {
