@@ -74,16 +74,7 @@ void BeforeAfter::paintEvent(QPaintEvent*) {
     half(before_, pair_.before_line, QRectF(f.topLeft(), QPointF(x, f.bottom())));
     half(after_, pair_.after_line, QRectF(QPointF(x, f.top()), f.bottomRight()));
 
-    const double inset = measures().gap(2);
-    const QString before = pair_.before_tag(), after = pair_.after_tag();
-    const QFontMetricsF metrics(font());
-    const bool both_fit = metrics.horizontalAdvance(before) + metrics.horizontalAdvance(after) + 8 * inset < f.width();
-    const double lower = both_fit ? 0 : tag_size(painter, before).height() + inset / 2;  // one below the other
-    const QPointF after_corner = f.topRight() + QPointF(-inset, inset + lower);
-    if (parting_ > 0.02) paint_tag(painter, f.topLeft() + QPointF(inset, inset), before, Qt::AlignLeft);
-    if (parting_ < 0.98) paint_tag(painter, after_corner, after, Qt::AlignRight);
-    paint_scale_bar(painter, f, pair_.px_per_mm * f.width() / pair_.before.width());
-    // The parting, with a grip that a thumb finds.
+    // The parting, with a grip that a thumb finds; the words lie above it.
     painter.setPen(QPen(mark_colours().casing, 5));
     painter.drawLine(QPointF(x, f.top()), QPointF(x, f.bottom()));
     painter.setPen(QPen(QColor(255, 250, 246), 2));
@@ -97,6 +88,16 @@ void BeforeAfter::paintEvent(QPaintEvent*) {
     for (const double side : {-1.0, 1.0})
         painter.drawPolyline(QPolygonF({grip + QPointF(side * r * 0.3, -r * 0.35), grip + QPointF(side * r * 0.62, 0),
                                         grip + QPointF(side * r * 0.3, r * 0.35)}));
+    const double inset = measures().gap(2);
+    const QString before = pair_.before_tag(), after = pair_.after_tag();
+    const double room = f.width() - 2 * inset;
+    const QFontMetricsF metrics(font());
+    const bool both_fit = metrics.horizontalAdvance(before) + metrics.horizontalAdvance(after) + 8 * inset < f.width();
+    const double lower = both_fit ? 0 : tag_size(painter, before, room).height() + inset / 2;  // one below the other
+    const QPointF after_corner = f.topRight() + QPointF(-inset, inset + lower);
+    if (parting_ > 0.02) paint_tag(painter, f.topLeft() + QPointF(inset, inset), before, Qt::AlignLeft, room);
+    if (parting_ < 0.98) paint_tag(painter, after_corner, after, Qt::AlignRight, room);
+    paint_scale_bar(painter, f, pair_.px_per_mm * f.width() / pair_.before.width());
     if (hasFocus()) paint_focus(painter, f);
 }
 

@@ -4,9 +4,12 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QResizeEvent>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QSlider>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -31,7 +34,18 @@ constexpr int both_temples = -1;  // in the list of views
 }  // namespace
 
 ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, parent) {
-    auto* column = new QVBoxLayout(this);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    area_ = new QScrollArea;
+    area_->setWidgetResizable(true);
+    area_->setFrameShape(QFrame::NoFrame);
+    area_->setFocusPolicy(Qt::NoFocus);
+    area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area_->setAccessibleName(tr("Before and after"));
+    auto* inside = new QWidget;
+    area_->setWidget(inside);
+    whole->addWidget(area_);
+    auto* column = new QVBoxLayout(inside);
     const int margin = measures().gap(4);
     column->setContentsMargins(margin, measures().gap(3), margin, margin);
     column->setSpacing(measures().gap(2));
@@ -98,6 +112,7 @@ ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, pare
     beside_ = new SideBySide;
     strip_ = new StripPanel(session_);
     for (QWidget* w : std::initializer_list<QWidget*>{picture_, over_, beside_, strip_}) shown_->addWidget(w);
+    shown_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);  // the least height is set with the window's
     column->addWidget(shown_, 1);
     slider_ = new QSlider(Qt::Horizontal);
     slider_->setRange(0, 100);
@@ -180,8 +195,37 @@ void ComparePage::show_empty(const QString& words) {
     empty_->show();
 }
 
+// As high as the rows need at this width. A picture that comes up is what is seen; later the eyes stay where the hand
+// is.
+void ComparePage::fit() {
+    // By hand: a stack with a strip in it gives Qt the strip's height for a width and forgets its own least height.
+    QLayout* rows = area_->widget()->layout();
+    rows->activate();
+    const QMargins m = rows->contentsMargins();
+    const auto high_for = [&](int width) {
+        int high = m.top() + m.bottom() - rows->spacing();
+        for (int i = 0; i < rows->count(); ++i) {
+            QLayoutItem* item = rows->itemAt(i);
+            if (item->isEmpty()) continue;
+            high += rows->spacing() + (item->widget() == shown_    ? shown_->minimumHeight()
+                                       : item->hasHeightForWidth() ? item->heightForWidth(width - m.left() - m.right())
+                                                                   : item->sizeHint().height());
+        }
+        return high;
+    };
+    int high = high_for(area_->width());
+    if (high > area_->height()) high = high_for(area_->width() - area_->verticalScrollBar()->sizeHint().width());
+    area_->widget()->setMinimumHeight(high);
+    if (shown_->isHidden() || !unseen_) return;
+    unseen_ = false;
+    QTimer::singleShot(0, this, [this] {  // once it is as high
+        area_->verticalScrollBar()->setValue(area_->verticalScrollBar()->maximum());
+    });
+}
+
 void ComparePage::show_place(const Place& place) {
     place_ = place;
+    unseen_ = true;
     settled_ = false;
     pair_there_ = false;
     choices_.reset();
@@ -253,10 +297,13 @@ work::CompareOptions ComparePage::options() const {
     return options;
 }
 
-// Where there is little height the picture gets it: it has a parting of its own.
+// Half of the window at least is the picture's: where large words leave less, the choices scroll away above it. The
+// slider goes first, the picture has a parting of its own.
 void ComparePage::resizeEvent(QResizeEvent* event) {
     Page::resizeEvent(event);
+    shown_->setMinimumHeight(window()->height() / 2);
     slider_->setVisible(!shown_->isHidden() && mode() == Mode::parting && height() >= measures().px(480));
+    QTimer::singleShot(0, this, &ComparePage::fit);
 }
 
 void ComparePage::hideEvent(QHideEvent* event) {

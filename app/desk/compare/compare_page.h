@@ -11,6 +11,7 @@ class QFrame;
 class QCheckBox;
 class QSlider;
 class QPushButton;
+class QScrollArea;
 class QStackedWidget;
 
 namespace kempt::work {
@@ -39,6 +40,8 @@ class ComparePage : public Page {
     [[nodiscard]] SideBySide* beside() const { return beside_; }
     [[nodiscard]] OneOverOther* over() const { return over_; }
     [[nodiscard]] StripPanel* strip() const { return strip_; }
+    [[nodiscard]] QScrollArea* area() const { return area_; }
+    [[nodiscard]] QPushButton* save_button() const { return save_; }
     [[nodiscard]] Mode mode() const;  // what is really shown: photos that could not be laid stand side by side
     void set_mode(Mode mode);
     // Both temples of one visit or of two; false when there are none.
@@ -58,6 +61,7 @@ class ComparePage : public Page {
     void fill_visits();
     void compare();
     void show_mode();
+    void fit();
     void show_empty(const QString& words);
     void say(const QString& strong, const QString& soft, const char* tone);
     void choose_file();
@@ -67,7 +71,7 @@ class ComparePage : public Page {
 
     Place place_;
     std::shared_ptr<const CompareChoices> choices_;
-    bool settled_ = true, pair_there_ = false, temples_wanted_ = false;
+    bool settled_ = true, pair_there_ = false, temples_wanted_ = false, unseen_ = true;
     int asked_ = 0;
     jobs::JobHandle job_;
     Mode wanted_ = Mode::parting;
@@ -79,6 +83,7 @@ class ComparePage : public Page {
     QComboBox *view_, *from_, *to_;
     QLabel *from_label_, *to_label_;
     QVector<QPushButton*> modes_;
+    QScrollArea* area_;
     QStackedWidget* shown_;
     BeforeAfter* picture_;
     OneOverOther* over_;

@@ -5,6 +5,7 @@
 #include <QSignalBlocker>
 #include <QSlider>
 #include <QStackedWidget>
+#include <QTimer>
 
 #include "desk/compare/before_after.h"
 #include "desk/compare/compare_choices.h"
@@ -95,6 +96,7 @@ void ComparePage::say(const QString& strong, const QString& soft, const char* to
     notes_->setVisible(!soft.isEmpty());
     verdict_box_->setVisible(!strong.isEmpty() || !soft.isEmpty());
     set_panel_tone(verdict_box_, tone);
+    QTimer::singleShot(0, this, &ComparePage::fit);
 }
 
 void ComparePage::show_mode() {

@@ -2,6 +2,8 @@
 
 #include <QObject>
 #include <QPainter>
+#include <algorithm>
+#include <cmath>
 
 #include "desk/look/look.h"
 #include "desk/widgets/parts.h"
@@ -22,20 +24,25 @@ QString PairOnShow::after_tag() const {
     return after_words.isEmpty() ? QObject::tr("after  %1").arg(date_words(after_date)) : after_words;
 }
 
-QSizeF tag_size(const QPainter& painter, const QString& words) {
+QSizeF tag_size(const QPainter& painter, const QString& words, double room) {
     const QFontMetricsF metrics(painter.font());
     const double pad = measures().gap(2);
-    return {metrics.horizontalAdvance(words) + 2 * pad, metrics.height() + pad};
+    if (metrics.horizontalAdvance(words) + 2 * pad <= room)
+        return {metrics.horizontalAdvance(words) + 2 * pad, metrics.height() + pad};
+    const QRectF laid = metrics.boundingRect(QRectF(0, 0, std::max(1.0, room - 2 * pad), 1e4),
+                                             Qt::AlignHCenter | Qt::TextWordWrap, words);
+    return {std::ceil(laid.width()) + 2 * pad, laid.height() + pad};
 }
 
-void paint_tag(QPainter& painter, QPointF corner, const QString& words, Qt::Alignment side) {
-    const QSizeF size = tag_size(painter, words);
+void paint_tag(QPainter& painter, QPointF corner, const QString& words, Qt::Alignment side, double room) {
+    const QSizeF size = tag_size(painter, words, room);
     const QRectF box(side & Qt::AlignRight ? corner - QPointF(size.width(), 0) : corner, size);
     painter.setPen(Qt::NoPen);
     painter.setBrush(mark_colours().casing);
     painter.drawRoundedRect(box, measures().radius, measures().radius);
     painter.setPen(paper);
-    painter.drawText(box, Qt::AlignCenter, words);
+    const bool one_line = QFontMetricsF(painter.font()).horizontalAdvance(words) <= box.width();
+    painter.drawText(box, one_line ? Qt::AlignCenter : Qt::AlignCenter | Qt::TextWordWrap, words);
 }
 
 void paint_mark(QPainter& painter, const QPolygonF& line, QSize size, const QRectF& frame, const QColor& colour) {

@@ -31,8 +31,9 @@ struct PairOnShow {
 };
 
 // Words on a dark tag, readable on any photo. corner: the top left one, or the top right with Qt::AlignRight.
-void paint_tag(QPainter& painter, QPointF corner, const QString& words, Qt::Alignment side);
-[[nodiscard]] QSizeF tag_size(const QPainter& painter, const QString& words);
+// Wider than `room` they go on in the next line.
+void paint_tag(QPainter& painter, QPointF corner, const QString& words, Qt::Alignment side, double room = 1e4);
+[[nodiscard]] QSizeF tag_size(const QPainter& painter, const QString& words, double room = 1e4);
 // The picture's line in its casing. `frame` is where the picture of `size` is painted.
 void paint_mark(QPainter& painter, const QPolygonF& line, QSize size, const QRectF& frame, const QColor& colour);
 // At the bottom left, no longer than a quarter of the frame.

@@ -139,7 +139,7 @@ void SideBySide::paintEvent(QPaintEvent*) {
         painter.save();
         painter.setClipRect(pane);
         const QRectF shown = pane.intersected(at);
-        paint_tag(painter, shown.topLeft() + QPointF(inset, inset), words, Qt::AlignLeft);
+        paint_tag(painter, shown.topLeft() + QPointF(inset, inset), words, Qt::AlignLeft, shown.width() - 2 * inset);
         paint_scale_bar(painter, shown, pair_.px_per_mm * at.width() / image.width());
         painter.restore();
     };

@@ -12,7 +12,12 @@
 namespace kempt::desk {
 namespace {
 
-constexpr int told_lines = 2;  // the whole sentence stands above the strip for the one that is picked
+// The room that the words beneath take from the picture; longer ones make the row higher, and it scrolls.
+constexpr int least_told_lines = 2, most_told_lines = 4;
+
+int inset_apart() {
+    return measures().px(4) + measures().gap(1.5);
+}
 
 }  // namespace
 
@@ -20,6 +25,7 @@ TimeStrip::TimeStrip(QWidget* parent) : QAbstractScrollArea(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFrameShape(QFrame::NoFrame);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);  // as high as what it stands in
     setAccessibleName(tr("All visits, one beside the other"));
     viewport()->setAutoFillBackground(false);
 }
@@ -43,7 +49,11 @@ void TimeStrip::set_picture_size(QSize picture) {
 
 void TimeStrip::set_cell(int index, const Cell& cell) {
     if (index < 0 || index >= cells_.size()) return;
+    const bool other_words = cells_[index].told != cell.told || cells_[index].state != cell.state;
     cells_[index] = cell;
+    const int before = told_lines_;
+    if (other_words) lay_out();
+    if (told_lines_ != before) set_current(current_);  // stays in sight
     viewport()->update(cell_rect(index));
     if (index == current_) {
         describe();
@@ -56,19 +66,30 @@ void TimeStrip::lay_out() {
     // As wide as is good to look at, but never higher than what is seen at once; then as many beside each other as
     // stand.
     const int width = std::max(1, viewport()->width()), line = fontMetrics().height();
-    const int high = viewport()->height() - (2 + told_lines) * line - measures().gap(2);
-    const QSize wanted = picture_.scaled(measures().px(360), std::max(90, high), Qt::KeepAspectRatio);
+    const auto high = [&] {
+        const int lines = 2 + std::min(told_lines_, most_told_lines);
+        return std::max(90, viewport()->height() - lines * line - static_cast<int>(measures().gap(2)));
+    };
+    told_lines_ = least_told_lines;
+    const QSize wanted = picture_.scaled(measures().px(360), high(), Qt::KeepAspectRatio);
     const int least = std::max(wanted.width(), measures().px(170));  // of the words beneath
     columns_ = std::clamp((width + gap_) / (least + gap_), 1, 8);
     const int cell = (width - (columns_ - 1) * gap_ - 2) / columns_;
-    shown_ = picture_.scaled(cell, std::max(90, high), Qt::KeepAspectRatio).expandedTo({80, 50});
+    for (const Cell& one : cells_) told_lines_ = std::max(told_lines_, lines_of(one, cell));
+    shown_ = picture_.scaled(cell, high(), Qt::KeepAspectRatio).expandedTo({80, 50});
     step_x_ = cell + gap_;
-    step_y_ = shown_.height() + fontMetrics().height() * (2 + told_lines) + measures().gap(2) + gap_;
+    step_y_ = shown_.height() + line * (2 + told_lines_) + measures().gap(2) + gap_;
     const int rows = (static_cast<int>(cells_.size()) + columns_ - 1) / columns_;
     verticalScrollBar()->setRange(0, std::max(0, rows * step_y_ - gap_ - viewport()->height()));
     verticalScrollBar()->setPageStep(viewport()->height());
     verticalScrollBar()->setSingleStep(step_y_ / 4);
     viewport()->update();
+}
+
+int TimeStrip::lines_of(const Cell& cell, int width) const {
+    const int room = width - (cell.state == Cell::State::apart ? inset_apart() : 0), line = fontMetrics().height();
+    const int high = fontMetrics().boundingRect(QRect(0, 0, room, 10000), Qt::TextWordWrap, cell.told).height();
+    return (high + line - 1) / std::max(1, line);
 }
 
 QRect TimeStrip::cell_rect(int index) const {
@@ -100,7 +121,7 @@ void TimeStrip::paint_cell(QPainter& painter, int index, const QRect& rect) cons
         painter.fillRect(QRect(rect.left(), bed.bottom() + 1, measures().px(4), rect.bottom() - bed.bottom()),
                          c.caution);
     }
-    const int inset = cell.state == Cell::State::apart ? measures().px(4) + measures().gap(1.5) : 0;
+    const int inset = cell.state == Cell::State::apart ? inset_apart() : 0;
     QRect words(rect.left() + inset, bed.bottom() + measures().gap(1), rect.width() - inset, line);
     QFont strong = font();
     strong.setBold(true);
@@ -113,7 +134,7 @@ void TimeStrip::paint_cell(QPainter& painter, int index, const QRect& rect) cons
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
                      fontMetrics().elidedText(cell.value, Qt::ElideRight, words.width()));
     words.translate(0, line);
-    words.setHeight(line * told_lines);
+    words.setHeight(line * told_lines_);
     painter.setPen(c.ink_soft);
     painter.drawText(words, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, cell.told);
     if (index != current_) return;

@@ -26,6 +26,8 @@ class TimeStrip : public QAbstractScrollArea {
     [[nodiscard]] const QVector<Cell>& cells() const { return cells_; }
     [[nodiscard]] int current() const { return current_; }
     void set_current(int index);
+    // Lines of words beneath the pictures that stand whole.
+    [[nodiscard]] int told_lines() const { return told_lines_; }
     [[nodiscard]] QSize sizeHint() const override { return {720, 480}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {260, 110}; }
 
@@ -44,14 +46,15 @@ class TimeStrip : public QAbstractScrollArea {
 
   private:
     void lay_out();
-    [[nodiscard]] QRect cell_rect(int index) const;  // in the viewport
-    [[nodiscard]] int cell_at(QPoint at) const;      // -1: none
+    [[nodiscard]] int lines_of(const Cell& cell, int width) const;  // of what is told beneath the picture
+    [[nodiscard]] QRect cell_rect(int index) const;                 // in the viewport
+    [[nodiscard]] int cell_at(QPoint at) const;                     // -1: none
     void paint_cell(QPainter& painter, int index, const QRect& rect) const;
     void describe();
 
     QVector<Cell> cells_;
     QSize picture_{360, 240}, shown_;  // as made; as painted
-    int current_ = 0, columns_ = 1, step_x_ = 1, step_y_ = 1, gap_ = 0;
+    int current_ = 0, columns_ = 1, step_x_ = 1, step_y_ = 1, gap_ = 0, told_lines_ = 2;
 };
 
 }  // namespace kempt::desk

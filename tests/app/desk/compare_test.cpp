@@ -1,6 +1,7 @@
 #include <QComboBox>
 #include <QFile>
 #include <QPushButton>
+#include <QScrollArea>
 #include <boost/test/unit_test.hpp>
 
 #include "desk/compare/compare_page.h"
@@ -11,6 +12,7 @@
 #include "desk/compare/strip_filler.h"
 #include "desk/compare/strip_panel.h"
 #include "desk/compare/time_strip.h"
+#include "desk/look/look.h"
 #include "desk/widgets/notice.h"
 #include "desk/window/book_view.h"
 #include "room.h"
@@ -134,6 +136,21 @@ BOOST_AUTO_TEST_SUITE_END()
 
 BOOST_AUTO_TEST_SUITE(strip)
 
+BOOST_AUTO_TEST_CASE(what_is_told_beneath_a_photo_stands_whole) {
+    TimeStrip strip;
+    strip.resize(1000, 600);
+    QVector<TimeStrip::Cell> cells(3);
+    strip.set_cells(cells, {360, 200});
+    strip.show();
+    const int lines = strip.told_lines();
+    cells[0].told = QString("Laid over each other by the skin beside the edge line. ").repeated(4);
+    strip.set_cell(0, cells[0]);
+    BOOST_TEST(strip.told_lines() > lines);
+    cells[0].told.clear();
+    strip.set_cell(0, cells[0]);
+    BOOST_TEST(strip.told_lines() == lines);
+}
+
 BOOST_AUTO_TEST_CASE(sixty_visits_are_walked_by_keys_and_scrolled_into_sight) {
     TimeStrip strip;
     strip.resize(1000, 600);
@@ -184,6 +201,33 @@ BOOST_AUTO_TEST_CASE(all_visits_are_laid_in_jobs_and_kept_for_the_next_time) {
     QTest::keyClick(panel->strip(), Qt::Key_Return);
     settle();
     BOOST_TEST((compare()->mode() == ComparePage::Mode::parting));
+}
+
+BOOST_AUTO_TEST_CASE(with_words_twice_as_large_the_picture_keeps_half_of_the_window_and_no_button_is_cut) {
+    agree(true);
+    LookChoice large;
+    large.text_scale = 2.0;
+    look().apply(large);
+    window->resize(1280, 800);
+    BOOST_REQUIRE(wait_until([this] { return settled(); }));
+    go({Where::client, book.client});
+    go({Where::compare, book.client, 0, 0, View::left_temple});
+    settle();
+    const auto cut = [this](QWidget* widget) {
+        compare()->area()->ensureWidgetVisible(widget);
+        QCoreApplication::processEvents();
+        return widget->visibleRegion().boundingRect() != widget->rect();
+    };
+    for (const ComparePage::Mode mode : {ComparePage::Mode::beside, ComparePage::Mode::all_visits}) {
+        compare()->set_mode(mode);
+        settle();
+        QWidget* shown = mode == ComparePage::Mode::beside ? static_cast<QWidget*>(compare()->beside())
+                                                           : static_cast<QWidget*>(compare()->strip());
+        BOOST_TEST(2 * shown->height() >= window->height());
+        BOOST_TEST(!cut(shown));
+        if (mode == ComparePage::Mode::beside) BOOST_TEST(!cut(compare()->save_button()));
+    }
+    look().apply({});
 }
 
 BOOST_AUTO_TEST_CASE(leaving_the_page_stops_the_strip) {
