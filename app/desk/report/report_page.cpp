@@ -344,7 +344,9 @@ void ReportPage::resizeEvent(QResizeEvent* event) {
     auto* choices = findChild<QScrollArea*>(QStringLiteral("report_choices"));
     if (row == nullptr || choices == nullptr) return;
     // Side by side while a page can be read beside the choices; else the choices take the upper half.
-    const int wanted = measures().px(330);
+    // At least as wide as the longest choice in the language of the windows, with the bar that scrolls them.
+    const int wanted = std::max(measures().px(330), choices->widget()->minimumSizeHint().width() +
+                                                        choices->verticalScrollBar()->sizeHint().width());
     const bool beside = width() - wanted >= 420;
     const auto direction = beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
     if (row->direction() != direction) row->setDirection(direction);

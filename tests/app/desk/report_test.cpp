@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QPrinter>
 #include <QPushButton>
+#include <QScrollArea>
 #include <boost/test/unit_test.hpp>
 
 #include "desk/client/client_page.h"
@@ -52,6 +53,17 @@ BOOST_AUTO_TEST_CASE(its_pages_are_shown_and_follow_what_is_chosen) {
     QTest::keyClick(pages, Qt::Key_Plus);
     settle();
     BOOST_TEST(pages->has(pages->current()));
+}
+
+BOOST_AUTO_TEST_CASE(no_choice_is_cut_off_on_the_right_however_long_its_words) {
+    window->resize(1280, 800);
+    report()->parts().first()->setText(QString("una palabra tras otra ").repeated(3));  // as long as Spanish has them
+    settle();
+    window->resize(1281, 800);
+    settle();
+    auto* choices = report()->findChild<QScrollArea*>("report_choices");
+    BOOST_REQUIRE(choices != nullptr);
+    BOOST_TEST(choices->widget()->width() <= choices->viewport()->width());
 }
 
 BOOST_AUTO_TEST_CASE(it_is_printed_as_it_is_shown) {
