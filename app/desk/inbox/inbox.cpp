@@ -1,7 +1,6 @@
 #include "desk/inbox/inbox.h"
 
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
 #include <QSettings>
 #include <algorithm>
@@ -49,17 +48,6 @@ void Inbox::follow_settings() {
     left_overs_asked_ = true;
     for (const QFileInfo& file : QDir(camera_folder()).entryInfoList(work::picture_endings(), QDir::Files, QDir::Name))
         look_at(file.absoluteFilePath(), false, {});
-}
-
-QString Inbox::camera_folder() const {
-    const QFileInfo book(session_.book_path());
-    return book.absoluteDir().filePath(book.completeBaseName() + QStringLiteral(" camera"));
-}
-
-void drop_camera_file(const QString& path) {
-    QFile::remove(path);
-    const QDir folder = QFileInfo(path).absoluteDir();
-    folder.rmdir(folder.absolutePath());
 }
 
 // ---- the watched folder --------------------------------------------------------------------------------------------

@@ -1,4 +1,7 @@
 // What the tray proposes as view, and what she decides.
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
 #include <algorithm>
 
 #include "desk/inbox/inbox.h"
@@ -233,6 +236,17 @@ void Inbox::bring_back_last() {
         [sha = back.photo.sha256](Book& book, const Progress&) { return work::bring_back(book, sha); }, [](Done) {});
     photos_.insert(back.key, back);
     arrange();
+}
+
+QString Inbox::camera_folder() const {
+    const QFileInfo book(session_.book_path());
+    return book.absoluteDir().filePath(book.completeBaseName() + QStringLiteral(" camera"));
+}
+
+void drop_camera_file(const QString& path) {
+    QFile::remove(path);
+    const QDir folder = QFileInfo(path).absoluteDir();
+    folder.rmdir(folder.absolutePath());
 }
 
 }  // namespace kempt::desk
