@@ -13,6 +13,7 @@
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
 #include "desk/translations/said.h"
+#include "desk/widgets/numbered_views.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 #include "work/keep_records.h"
@@ -23,13 +24,6 @@ namespace {
 
 // A camera that has not given its photo by then gives none; those tried take less than two seconds (own choice).
 constexpr int await_limit_ms = 5000;
-
-QStringList view_words() {
-    QStringList words;
-    for (const View view : all_views())
-        words.append(QStringLiteral("%1 %2").arg(words.size() + 1).arg(said(word_of(view))));
-    return words;
-}
 
 }  // namespace
 
@@ -96,7 +90,7 @@ QWidget* CameraPage::build_side() {
     told_->setSpacing(measures().gap(1));
     column->addLayout(told_);
     column->addWidget(text(tr("View"), "heading"));
-    views_ = new ChoiceRow(tr("View to take"), view_words());
+    views_ = new ChoiceRow(tr("View to take"), numbered_views());
     column->addWidget(views_);
     guide_words_ = text({}, "caption");
     column->addWidget(guide_words_);

@@ -10,21 +10,11 @@
 #include "desk/plan/entry_fields.h"
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
+#include "desk/widgets/numbered_views.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 
 namespace kempt::desk {
-namespace {
-
-QStringList view_words() {
-    QStringList words;
-    for (const View view : all_views())
-        words.append(QStringLiteral("%1 %2").arg(words.size() + 1).arg(said(word_of(view))));
-    return words;
-}
-
-}  // namespace
-
 QString taken_words(const work::IncomingPhoto& photo) {
     return QStringLiteral("%1, %2").arg(date_words(photo.taken.date()),
                                         photo.taken.time().toString(QStringLiteral("HH:mm")));
@@ -68,7 +58,7 @@ InboxRow::InboxRow(const InboxPhoto& photo, QWidget* parent) : QFrame(parent), k
     row->addLayout(column, 1);
     column->addWidget(text(taken_words(photo.photo), "strong"));
     column->addWidget(text(QStringLiteral("%1  ·  %2").arg(taken_from_words(photo.photo), name), "caption"));
-    views_ = new ChoiceRow(tr("View of %1").arg(name), view_words());
+    views_ = new ChoiceRow(tr("View of %1").arg(name), numbered_views());
     column->addWidget(views_);
     why_ = text({}, "soft");
     column->addWidget(why_);
