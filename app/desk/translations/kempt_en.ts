@@ -6,7 +6,9 @@
     <message numerus="yes">
         <source>%n days ago</source>
         <translation>
-            <numerusform>%n day ago</numerusform><numerusform>%n days ago</numerusform></translation>
+            <numerusform>%n day ago</numerusform>
+            <numerusform>%n days ago</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -14,7 +16,9 @@
     <message numerus="yes">
         <source>%n proposed</source>
         <translation>
-            <numerusform>%n proposed</numerusform><numerusform>%n proposed</numerusform></translation>
+            <numerusform>%n proposed</numerusform>
+            <numerusform>%n proposed</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

@@ -2,7 +2,7 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es_ES">
 <context>
-    <name />
+    <name></name>
     <message>
         <source>table of readings</source>
         <translation>tabla de medidas</translation>
@@ -111,10 +111,6 @@
         <translation>%1: su página estaba abierta.</translation>
     </message>
     <message>
-        <source>%1: the only visit of that day.</source>
-        <translation>%1: la única visita de ese día.</translation>
-    </message>
-    <message>
         <source>%1, as you chose.</source>
         <translation>%1, como usted eligió.</translation>
     </message>
@@ -175,7 +171,7 @@
         <translation>solo profesionales</translation>
     </message>
     <message>
-        <source>maker's directions come first</source>
+        <source>maker&apos;s directions come first</source>
         <translation>primero, las instrucciones del fabricante</translation>
     </message>
     <message>
@@ -414,13 +410,17 @@
         <source>measured by tape</source>
         <translation>medido con cinta</translation>
     </message>
+    <message>
+        <source>%1: a guess, the only visit of that day. Take all leaves them out.</source>
+        <translation>%1: una suposición, la única visita de ese día. «Aceptar» no las incluye.</translation>
+    </message>
 </context>
 <context>
     <name>dates</name>
     <message>
         <source>d MMMM yyyy</source>
-        <extracomment>How a date is written, in Qt's letters: 12 March 2026. Words of its own stand in quotes: d 'de' MMMM</extracomment>
-        <translation>d 'de' MMMM 'de' yyyy</translation>
+        <extracomment>How a date is written, in Qt&apos;s letters: 12 March 2026. Words of its own stand in quotes: d &apos;de&apos; MMMM</extracomment>
+        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
     </message>
     <message>
         <source>d MMM yyyy</source>
@@ -631,7 +631,9 @@
     <message numerus="yes">
         <source>%n days ago</source>
         <translation>
-            <numerusform>hace %n día</numerusform><numerusform>hace %n días</numerusform></translation>
+            <numerusform>hace %n día</numerusform>
+            <numerusform>hace %n días</numerusform>
+        </translation>
     </message>
     <message>
         <source>no backup was made on this computer yet</source>
@@ -785,6 +787,22 @@
     <message>
         <source>The camera gave the same picture once more; it is in the book already.</source>
         <translation>La cámara dio otra vez la misma imagen; ya está en el libro.</translation>
+    </message>
+    <message>
+        <source>The camera gave no photo. Take it again.</source>
+        <translation>La cámara no dio ninguna foto. Vuelva a tomarla.</translation>
+    </message>
+    <message>
+        <source>The photo could not be taken into the visit. It waits among the new photos. %1</source>
+        <translation>La foto no se pudo guardar en la visita. Espera entre las fotos nuevas. %1</translation>
+    </message>
+    <message>
+        <source>This photo is not in the record: it waits among the new photos. %1</source>
+        <translation>Esta foto no está en la ficha: espera entre las fotos nuevas. %1</translation>
+    </message>
+    <message>
+        <source>Shot %1 is kept, but it could not be looked at: %2</source>
+        <translation>La toma %1 está guardada, pero no se pudo examinar: %2</translation>
     </message>
 </context>
 <context>
@@ -1136,10 +1154,6 @@
         <translation>Imagen PNG (*.png)</translation>
     </message>
     <message>
-        <source>No picture was saved: she has not agreed that photos leave the book. Her consent is kept under “Change name, note or consent”.</source>
-        <translation>No se guardó ninguna imagen: no ha aceptado que las fotos salgan del libro. Su consentimiento está en «Cambiar nombre, nota o consentimiento».</translation>
-    </message>
-    <message>
         <source>Saving the picture</source>
         <translation>Guardando la imagen</translation>
     </message>
@@ -1241,11 +1255,11 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>con su nombre</translation>
     </message>
     <message>
-        <source>The calendar file carries the client's name</source>
+        <source>The calendar file carries the client&apos;s name</source>
         <translation>El archivo de calendario lleva el nombre de la clienta</translation>
     </message>
     <message>
-        <source>The file leaves the book. Without the name it says the client's number.</source>
+        <source>The file leaves the book. Without the name it says the client&apos;s number.</source>
         <translation>El archivo sale del libro. Sin el nombre lleva el número de la clienta.</translation>
     </message>
     <message>
@@ -1426,11 +1440,11 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>con nombres</translation>
     </message>
     <message>
-        <source>The calendar file carries the clients' names</source>
+        <source>The calendar file carries the clients&apos; names</source>
         <translation>El archivo de calendario lleva los nombres de las clientas</translation>
     </message>
     <message>
-        <source>The file leaves the book. Without names it says the clients' numbers.</source>
+        <source>The file leaves the book. Without names it says the clients&apos; numbers.</source>
         <translation>El archivo sale del libro. Sin nombres lleva los números de las clientas.</translation>
     </message>
     <message>
@@ -1975,6 +1989,18 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <source>Bringing a photo back</source>
         <translation>Recuperando una foto</translation>
     </message>
+    <message>
+        <source>It can be undone under New photos (Ctrl+Z).</source>
+        <translation>Se puede deshacer en Fotos nuevas (Ctrl+Z).</translation>
+    </message>
+    <message>
+        <source>Taken last: %1 of %2, visit of %3.</source>
+        <translation>Lo último aceptado: %1 de %2, visita del %3.</translation>
+    </message>
+    <message>
+        <source>Undoing a take</source>
+        <translation>Deshaciendo lo aceptado</translation>
+    </message>
 </context>
 <context>
     <name>kempt::desk::InboxPage</name>
@@ -2114,6 +2140,18 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <source>Photos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif);;All files (*)</source>
         <translation>Fotos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif);;Todos los archivos (*)</translation>
     </message>
+    <message>
+        <source>Undo it (Ctrl+Z)</source>
+        <translation>Deshacer (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Undo the last take: the photos come back here</source>
+        <translation>Deshacer lo último aceptado: las fotos vuelven aquí</translation>
+    </message>
+    <message>
+        <source>Take the %1 sorted ones shown here (A)</source>
+        <translation>Aceptar las %1 ordenadas que se ven aquí (A)</translation>
+    </message>
 </context>
 <context>
     <name>kempt::desk::InboxRow</name>
@@ -2168,6 +2206,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     <message>
         <source>Client and view come first</source>
         <translation>Antes, la clienta y la vista</translation>
+    </message>
+    <message>
+        <source>It could not be taken: %1</source>
+        <translation>No se pudo aceptar: %1</translation>
     </message>
 </context>
 <context>
@@ -2429,7 +2471,7 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Punto</translation>
     </message>
     <message>
-        <source>The sign for the hair's side is picked.</source>
+        <source>The sign for the hair&apos;s side is picked.</source>
         <translation>Elegida la señal del lado del cabello.</translation>
     </message>
     <message>
@@ -2540,7 +2582,7 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>La foto siguiente (Ctrl+Av Pág)</translation>
     </message>
     <message>
-        <source>Distance between the ruler's two points</source>
+        <source>Distance between the ruler&apos;s two points</source>
         <translation>Distancia entre los dos puntos de la regla</translation>
     </message>
     <message>
@@ -3037,8 +3079,8 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>No se da: %1</translation>
     </message>
     <message>
-        <source>95 %: between %1 and %2</source>
-        <translation>95 %: entre %1 y %2</translation>
+        <source>95&#xa0;%: between %1 and %2</source>
+        <translation>95&#xa0;%: entre %1 y %2</translation>
     </message>
     <message>
         <source>Could be measured on this photo: %1.</source>
@@ -3084,7 +3126,7 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>para que la clienta se lo lleve</translation>
     </message>
     <message>
-        <source>for the salon's own file, with every reading</source>
+        <source>for the salon&apos;s own file, with every reading</source>
         <translation>para el archivo del salón, con todas las medidas</translation>
     </message>
     <message>
@@ -3096,7 +3138,7 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Carta (EE. UU.)</translation>
     </message>
     <message>
-        <source>your name or your salon's</source>
+        <source>your name or your salon&apos;s</source>
         <translation>su nombre o el de su salón</translation>
     </message>
     <message>
@@ -3629,7 +3671,7 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>min</translation>
     </message>
     <message>
-        <source>Maker's maximum</source>
+        <source>Maker&apos;s maximum</source>
         <translation>Máximo del fabricante</translation>
     </message>
     <message>
@@ -3863,7 +3905,7 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Minutos, de la primera pasada al aclarado</translation>
     </message>
     <message>
-        <source>Maker's maximum</source>
+        <source>Maker&apos;s maximum</source>
         <translation>Máximo del fabricante</translation>
     </message>
     <message>
@@ -4255,7 +4297,9 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     <message numerus="yes">
         <source>%n proposed</source>
         <translation>
-            <numerusform>%n propuesto</numerusform><numerusform>%n propuestos</numerusform></translation>
+            <numerusform>%n propuesto</numerusform>
+            <numerusform>%n propuestos</numerusform>
+        </translation>
     </message>
     <message>
         <source>Targets</source>
@@ -4445,7 +4489,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Creando el libro</translation>
     </message>
     <message>
-        <source>Filling the demo's book: photos are taken in and measured once</source>
+        <source>Filling the demo&apos;s book: photos are taken in and measured once</source>
         <translation>Llenando el libro de la demostración: las fotos se incorporan y se miden una vez</translation>
     </message>
     <message>
@@ -4453,7 +4497,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Llenando la demostración</translation>
     </message>
     <message>
-        <source>Filling the demo's book: %1</source>
+        <source>Filling the demo&apos;s book: %1</source>
         <translation>Llenando el libro de la demostración: %1</translation>
     </message>
     <message>
@@ -5313,7 +5357,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>la mitad</translation>
     </message>
     <message>
-        <source>Not tested: half of the mid-shaft's, since the scalp's heat about doubles the speed (common practice, no source).</source>
+        <source>Not tested: half of the mid-shaft&apos;s, since the scalp&apos;s heat about doubles the speed (common practice, no source).</source>
         <translation>Sin prueba: la mitad que en medios, porque el calor del cuero cabelludo casi dobla la velocidad (práctica común, sin fuente).</translation>
     </message>
     <message>
@@ -5325,7 +5369,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>según porosidad</translation>
     </message>
     <message>
-        <source>Not tested: the mid-shaft's, shorter where the ends are graded porous (own assumption).</source>
+        <source>Not tested: the mid-shaft&apos;s, shorter where the ends are graded porous (own assumption).</source>
         <translation>Sin prueba: como en medios, más corto si las puntas se valoraron porosas (supuesto propio).</translation>
     </message>
     <message>
@@ -5456,7 +5500,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Los servicios químicos son solo para profesionales con formación.</translation>
     </message>
     <message>
-        <source>Follow the maker's directions; where they ask for more than Kempt does, they come first.</source>
+        <source>Follow the maker&apos;s directions; where they ask for more than Kempt does, they come first.</source>
         <translation>Siga las instrucciones del fabricante; donde piden más que Kempt, van primero.</translation>
     </message>
     <message>
@@ -5556,7 +5600,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Todo alisador quema si se usa mal, también los que no llevan sosa.</translation>
     </message>
     <message>
-        <source>Shield scalp, hairline and ears with petroleum jelly or the maker's base.</source>
+        <source>Shield scalp, hairline and ears with petroleum jelly or the maker&apos;s base.</source>
         <translation>Proteja cuero cabelludo, línea del cabello y orejas con vaselina o la base del fabricante.</translation>
     </message>
     <message>
@@ -5924,7 +5968,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Pruebe antes en el cabello más débil y anote los minutos que necesitó.</translation>
     </message>
     <message>
-        <source>The planned time is longer than the maker's directions allow.</source>
+        <source>The planned time is longer than the maker&apos;s directions allow.</source>
         <translation>El tiempo previsto es más largo de lo que permiten las instrucciones del fabricante.</translation>
     </message>
     <message>
@@ -6044,7 +6088,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Elija un producto sin él. Se encontraron etiquetas falsas de «sin formaldehído»: lea la ficha de datos de seguridad.</translation>
     </message>
     <message>
-        <source>The product's safety data sheet is not at hand.</source>
+        <source>The product&apos;s safety data sheet is not at hand.</source>
         <translation>La ficha de datos de seguridad del producto no está a mano.</translation>
     </message>
     <message>
@@ -6252,7 +6296,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>El cabello sigue afinándose de tres a seis meses después de dejar los peinados que tiran.</translation>
     </message>
     <message>
-        <source>A child's edges are thin.</source>
+        <source>A child&apos;s edges are thin.</source>
         <translation>El contorno de una niña está ralo.</translation>
     </message>
     <message>
@@ -6612,11 +6656,11 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Elija la fuerza y anótela.</translation>
     </message>
     <message>
-        <source>Read the longest time in the maker's directions and plan the minutes.</source>
+        <source>Read the longest time in the maker&apos;s directions and plan the minutes.</source>
         <translation>Lea el tiempo máximo en las instrucciones del fabricante y planee los minutos.</translation>
     </message>
     <message>
-        <source>Set the tool's temperature and write it down.</source>
+        <source>Set the tool&apos;s temperature and write it down.</source>
         <translation>Ajuste la temperatura de la herramienta y anótela.</translation>
     </message>
     <message>
@@ -6636,7 +6680,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Lea la etiqueta y la ficha de datos de seguridad en busca de formaldehído y sus otros nombres (metilenglicol, formol, metanal).</translation>
     </message>
     <message>
-        <source>Look for the product's safety data sheet.</source>
+        <source>Look for the product&apos;s safety data sheet.</source>
         <translation>Busque la ficha de datos de seguridad del producto.</translation>
     </message>
     <message>
@@ -6680,7 +6724,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>No se pudo medir la nitidez en la tarjeta.</translation>
     </message>
     <message>
-        <source>Keep the card's corners free and evenly lit.</source>
+        <source>Keep the card&apos;s corners free and evenly lit.</source>
         <translation>Deje las esquinas de la tarjeta libres y con luz uniforme.</translation>
     </message>
     <message>
@@ -6788,7 +6832,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Deje la tarjeta libre de cabello, manos y pinzas, y entera dentro de la foto.</translation>
     </message>
     <message>
-        <source>The card's corners do not lie in one plane.</source>
+        <source>The card&apos;s corners do not lie in one plane.</source>
         <translation>Las esquinas de la tarjeta no están en un mismo plano.</translation>
     </message>
     <message>
@@ -6820,11 +6864,11 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Use la tarjeta de medida en las fotos que se vayan a comparar.</translation>
     </message>
     <message>
-        <source>The card's grey patches are burnt out to white, so the light cannot be measured.</source>
+        <source>The card&apos;s grey patches are burnt out to white, so the light cannot be measured.</source>
         <translation>Los grises de la tarjeta están quemados, así que no se puede medir la luz.</translation>
     </message>
     <message>
-        <source>The card's grey patches cannot be read, so the light cannot be measured.</source>
+        <source>The card&apos;s grey patches cannot be read, so the light cannot be measured.</source>
         <translation>Los grises de la tarjeta no se pueden leer, así que no se puede medir la luz.</translation>
     </message>
     <message>
@@ -6832,11 +6876,11 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Repita la foto con la tarjeta entera a la vista y menos luz sobre ella.</translation>
     </message>
     <message>
-        <source>The card's grey steps do not follow any plain tone curve, so only the colour of the light was corrected.</source>
+        <source>The card&apos;s grey steps do not follow any plain tone curve, so only the colour of the light was corrected.</source>
         <translation>Los grises de la tarjeta no siguen ninguna curva de tono sencilla, así que solo se corrigió el color de la luz.</translation>
     </message>
     <message>
-        <source>Keep shadows, hands and hair off the grey patches, print the card without colour effects, and switch the camera's filters off.</source>
+        <source>Keep shadows, hands and hair off the grey patches, print the card without colour effects, and switch the camera&apos;s filters off.</source>
         <translation>Deje los grises libres de sombras, manos y cabello, imprima la tarjeta sin efectos de color y desactive los filtros de la cámara.</translation>
     </message>
     <message>
@@ -6964,7 +7008,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Deje unos milímetros de piel libres junto a la línea, o toque dos veces el cuero cabelludo descubierto.</translation>
     </message>
     <message>
-        <source>Shine is a matter of light, and without the card's grey patches the light is not known.</source>
+        <source>Shine is a matter of light, and without the card&apos;s grey patches the light is not known.</source>
         <translation>El brillo depende de la luz, y sin los grises de la tarjeta no se conoce la luz.</translation>
     </message>
     <message>
@@ -6988,11 +7032,11 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Parte de la zona está quemada, así que el brillo no tiene punto más alto.</translation>
     </message>
     <message>
-        <source>Part of the region is as black as the photo can be, so the hair's own light is not known.</source>
+        <source>Part of the region is as black as the photo can be, so the hair&apos;s own light is not known.</source>
         <translation>Parte de la zona es todo lo negra que puede ser la foto, así que no se conoce la luz propia del cabello.</translation>
     </message>
     <message>
-        <source>No highlight stands out from the hair's own light in this region.</source>
+        <source>No highlight stands out from the hair&apos;s own light in this region.</source>
         <translation>En esta zona ningún brillo destaca sobre la luz propia del cabello.</translation>
     </message>
     <message>
@@ -7056,7 +7100,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Sin la tarjeta de medida nada se puede medir a lo largo de la hebra.</translation>
     </message>
     <message>
-        <source>Without the gauge card's grey patches the colour of the light is not known.</source>
+        <source>Without the gauge card&apos;s grey patches the colour of the light is not known.</source>
         <translation>Sin los grises de la tarjeta de medida no se conoce el color de la luz.</translation>
     </message>
     <message>
@@ -7096,7 +7140,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>En la zona hay menos de 20 mm de papel alrededor del cabello, así que se perderían cabellos sueltos.</translation>
     </message>
     <message>
-        <source>No bare paper was seen around the ends: the region must reach the sheet's white beyond them.</source>
+        <source>No bare paper was seen around the ends: the region must reach the sheet&apos;s white beyond them.</source>
         <translation>No se vio papel libre alrededor de las puntas: la zona debe llegar al blanco de la hoja más allá de ellas.</translation>
     </message>
     <message>
@@ -7108,7 +7152,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>No se vio cabello en la zona.</translation>
     </message>
     <message>
-        <source>No hair comes in through the region's first side: that side must lie across the hair.</source>
+        <source>No hair comes in through the region&apos;s first side: that side must lie across the hair.</source>
         <translation>Por el primer lado de la zona no entra cabello: ese lado debe cruzar el cabello.</translation>
     </message>
     <message>
@@ -7192,7 +7236,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>La hoja sale demasiado pequeña en la foto para ver hebras sueltas.</translation>
     </message>
     <message>
-        <source>Let the sheet fill the photo, at the phone's full resolution.</source>
+        <source>Let the sheet fill the photo, at the phone&apos;s full resolution.</source>
         <translation>Que la hoja llene la foto, con toda la resolución del teléfono.</translation>
     </message>
     <message>
@@ -7416,19 +7460,19 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>es más que azar, pero toda ella es menor que %1, lo que dos visitas pueden distinguir</translation>
     </message>
     <message>
-        <source>The noise comes from this client's own repeat shots at %1 visits.</source>
+        <source>The noise comes from this client&apos;s own repeat shots at %1 visits.</source>
         <translation>El ruido sale de las tomas repetidas de esta clienta en %1 visitas.</translation>
     </message>
     <message>
-        <source>The noise comes from this client's repeat shots (%1 degrees of freedom), filled up from the other repeat shots in the book.</source>
+        <source>The noise comes from this client&apos;s repeat shots (%1 degrees of freedom), filled up from the other repeat shots in the book.</source>
         <translation>El ruido sale de las tomas repetidas de esta clienta (%1 grados de libertad), completado con las demás tomas repetidas del libro.</translation>
     </message>
     <message>
-        <source>The noise comes from this client's repeat shots (%1 degrees of freedom), filled up from the other repeat shots in the book and the documented default.</source>
+        <source>The noise comes from this client&apos;s repeat shots (%1 degrees of freedom), filled up from the other repeat shots in the book and the documented default.</source>
         <translation>El ruido sale de las tomas repetidas de esta clienta (%1 grados de libertad), completado con las demás tomas repetidas del libro y el valor documentado.</translation>
     </message>
     <message>
-        <source>The noise comes from this client's repeat shots (%1 degrees of freedom) and the documented default.</source>
+        <source>The noise comes from this client&apos;s repeat shots (%1 degrees of freedom) and the documented default.</source>
         <translation>El ruido sale de las tomas repetidas de esta clienta (%1 grados de libertad) y del valor documentado.</translation>
     </message>
     <message>
@@ -7604,7 +7648,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Haga antes una prueba de mechón y anote sus minutos.</translation>
     </message>
     <message>
-        <source>Enter the longest time that the maker's directions allow.</source>
+        <source>Enter the longest time that the maker&apos;s directions allow.</source>
         <translation>Anote el tiempo máximo que permiten las instrucciones del fabricante.</translation>
     </message>
     <message>
@@ -7696,7 +7740,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Compruebe que el archivo y su carpeta se pueden leer y escribir.</translation>
     </message>
     <message>
-        <source>The book's file is damaged (%1).</source>
+        <source>The book&apos;s file is damaged (%1).</source>
         <translation>El archivo del libro está dañado (%1).</translation>
     </message>
     <message>
@@ -7800,7 +7844,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Compruebe que puede escribir en esa carpeta.</translation>
     </message>
     <message>
-        <source>The book's file is damaged: %1.</source>
+        <source>The book&apos;s file is damaged: %1.</source>
         <translation>El archivo del libro está dañado: %1.</translation>
     </message>
     <message>
@@ -8016,11 +8060,11 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>cabellos en mechones con huecos más anchos que la yema de un dedo</translation>
     </message>
     <message>
-        <source>one continuous line, scalp still shows through it at arm's length</source>
+        <source>one continuous line, scalp still shows through it at arm&apos;s length</source>
         <translation>una línea continua, el cuero cabelludo aún se trasluce a un brazo de distancia</translation>
     </message>
     <message>
-        <source>full line, scalp cannot be seen through it at arm's length</source>
+        <source>full line, scalp cannot be seen through it at arm&apos;s length</source>
         <translation>línea llena, a un brazo de distancia no se ve el cuero cabelludo</translation>
     </message>
     <message>
@@ -8324,7 +8368,7 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>Ancho de la banda de luz a media altura; el cabello liso la tiene estrecha.</translation>
     </message>
     <message>
-        <source>All light over dull light, for each millimetre of the light band's width.</source>
+        <source>All light over dull light, for each millimetre of the light band&apos;s width.</source>
         <translation>Toda la luz entre la luz apagada, por cada milímetro de ancho de la banda.</translation>
     </message>
     <message>
