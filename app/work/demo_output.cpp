@@ -8,7 +8,6 @@
 
 #include "charts/chart_painter.h"
 #include "domain/words.h"
-#include "report/pair_picture.h"
 #include "report/report_pdf.h"
 #include "work/chart_of.h"
 #include "work/errors.h"
@@ -16,6 +15,7 @@
 #include "work/plan_json.h"
 #include "work/progress_json.h"
 #include "work/progress_of.h"
+#include "work/report_outputs.h"
 
 namespace kempt::work {
 
@@ -83,15 +83,7 @@ struct Writer {
     // The pairs of the report once more as files of their own.
     Status write_pictures(const report::Model& model) {
         for (const report::Pair& pair : model.pairs) {
-            report::PairPicture picture;
-            picture.before = pair.before;
-            picture.after = pair.after;
-            picture.before_date = pair.before_date;
-            picture.after_date = pair.after_date;
-            picture.px_per_mm = pair.px_per_mm;
-            picture.title = word_of(pair.view);
-            picture.verdict = (pair.verdict + u' ' + pair.note).trimmed();
-            const auto png = report::pair_png(picture);
+            const auto png = png_of(pair, LengthUnit::millimetres);
             if (!png) return png.error();
             const QString name = QStringLiteral("before-after-%1.png").arg(dashed(word_of(pair.view)));
             if (const Status status = write(name, png.value()); !status) return status.error();

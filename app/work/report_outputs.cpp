@@ -16,6 +16,19 @@
 
 namespace kempt::work {
 
+Result<QByteArray> png_of(const report::Pair& pair, LengthUnit length) {
+    report::PairPicture picture;
+    picture.before = pair.before;
+    picture.after = pair.after;
+    picture.before_date = pair.before_date;
+    picture.after_date = pair.after_date;
+    picture.px_per_mm = pair.px_per_mm;
+    picture.title = word_of(pair.view);
+    picture.verdict = QStringList{pair.verdict, pair.note}.join(QLatin1Char(' ')).trimmed();
+    picture.length = length;
+    return report::pair_png(picture);
+}
+
 Result<QStringList> write_report_pictures(const report::Model& model, LengthUnit length, const QString& folder) {
     return guarded([&]() -> Result<QStringList> {
         if (!model.pictures_withheld.isEmpty() || model.pairs.isEmpty()) {
@@ -28,16 +41,7 @@ Result<QStringList> write_report_pictures(const report::Model& model, LengthUnit
         }
         QStringList names;
         for (const report::Pair& pair : model.pairs) {
-            report::PairPicture picture;
-            picture.before = pair.before;
-            picture.after = pair.after;
-            picture.before_date = pair.before_date;
-            picture.after_date = pair.after_date;
-            picture.px_per_mm = pair.px_per_mm;
-            picture.title = word_of(pair.view);
-            picture.verdict = QStringList{pair.verdict, pair.note}.join(QLatin1Char(' ')).trimmed();
-            picture.length = length;
-            const auto png = report::pair_png(picture);
+            const auto png = png_of(pair, length);
             if (!png) return png.error();
             const QString path = free_file(folder, QStringLiteral("%1 %2 %3.png")
                                                        .arg(word_of(pair.view), pair.before_date.toString(Qt::ISODate),

@@ -12,6 +12,9 @@
 
 namespace kempt::work {
 
+// A pair of the report as a picture of its own. Errors: those of report::pair_png.
+[[nodiscard]] Result<QByteArray> png_of(const report::Pair& pair, LengthUnit length);
+
 // Every before/after picture of the report as PNG, named by view and dates, in a folder that is made when missing. What
 // lies there stays: another client's pictures may have the same dates, and a number is then put after the name. Returns
 // the names. Errors: refused ("pictures-withheld": no consent, or none can be shown; the sentence says why), io.
