@@ -108,10 +108,8 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
         const HairMaps hair = network.look(piece.log_light, reference.context);
         const cv::Rect source(overlap / 2, 0, take / 2, rows / 2), target(from / 2, 0, take / 2, rows / 2);
         hair.cover(source).copyTo(maps.cover(target));
-        cv::Mat sum = hair.crossings[0].clone();
-        for (int k = 1; k < test_directions; ++k) sum += hair.crossings[static_cast<size_t>(k)];
-        cv::Mat(hair.crossings[0](source) / line.step_mm).copyTo(maps.cross_edge(target));
-        cv::Mat(sum(source) / (test_directions * line.step_mm)).copyTo(maps.cross_mean(target));
+        cv::Mat(hair.cross_edge(source) / line.step_mm).copyTo(maps.cross_edge(target));
+        cv::Mat(hair.cross_mean(source) / line.step_mm).copyTo(maps.cross_mean(target));
         cv::Mat valid;
         cv::resize(piece.valid, valid, cv::Size(width / 2, rows / 2), 0, 0, cv::INTER_NEAREST);
         valid(source).copyTo(maps.valid(target));
