@@ -1,6 +1,5 @@
 #include "charts/chart_data.h"
 
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
@@ -8,48 +7,47 @@
 
 namespace kempt::charts {
 
-QString unit_for_people(const QString& unit) {
+QString unit_for_people(const QString& unit, const speech::Speech& say) {
     if (unit == QStringLiteral("-") || unit == QStringLiteral("count") || unit == QStringLiteral("level")) return {};
     if (unit == QStringLiteral("dE00")) return QStringLiteral("ΔE");
-    if (unit == QStringLiteral("1/cm")) return QStringLiteral("per cm");
-    if (unit == QStringLiteral("1/in")) return QStringLiteral("per in");
-    if (unit == QStringLiteral("1/mm")) return QStringLiteral("per mm");
+    if (unit == QStringLiteral("1/cm")) return say("per cm");
+    if (unit == QStringLiteral("1/in")) return say("per in");
+    if (unit == QStringLiteral("1/mm")) return say("per mm");
     if (unit == QStringLiteral("mm/mm2")) return QStringLiteral("mm/mm²");
     if (unit == QStringLiteral("in/in2")) return QStringLiteral("in/in²");
     return unit;
 }
 
-QString in_words(const ChartData& data) {
-    const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
-    const auto day = [&](const QDate& date) { return locale.toString(date, QStringLiteral("d MMMM yyyy")); };
-    QString text = data.title.isEmpty() ? data.value_name : data.title + QStringLiteral(", ") + data.value_name;
+QString in_words(const ChartData& data, const speech::Speech& say) {
+    const auto day = [&](const QDate& date) { return say.date(date, QStringLiteral("d MMMM yyyy")); };
+    const QString name = say(data.value_name);
+    QString text = data.title.isEmpty() ? name : say(data.title) + QStringLiteral(", ") + name;
     QVector<Point> points;
     std::copy_if(data.points.begin(), data.points.end(), std::back_inserter(points),
                  [](const Point& point) { return point.date.isValid() && std::isfinite(point.value); });
-    if (points.isEmpty()) return text + QStringLiteral(": no readings yet.");
+    if (points.isEmpty()) return say("%1: no readings yet.").arg(text);
     std::stable_sort(points.begin(), points.end(), [](const Point& a, const Point& b) { return a.date < b.date; });
 
     const int decimals = bearable_decimals(half_width_of(data));
-    const auto value = [&](double number) { return with_unit(number, decimals, data.unit, locale); };
+    const auto value = [&](double number) { return with_unit(number, decimals, data.unit, say); };
     const Point &first = points.first(), &last = points.last();
     if (points.size() == 1)
-        text += QStringLiteral(": one visit, %1, %2.").arg(day(first.date), value(first.value));
+        text = say("%1: one visit, %2, %3.").arg(text, day(first.date), value(first.value));
     else
-        text += QStringLiteral(": %1 visits, %2 on %3, %4 on %5.")
-                    .arg(QString::number(points.size()), value(first.value), day(first.date), value(last.value),
-                         day(last.date));
+        text = say("%1: %2 visits, %3 on %4, %5 on %6.")
+                   .arg(text, QString::number(points.size()), value(first.value), day(first.date), value(last.value),
+                        day(last.date));
+    const auto add = [&text](const QString& sentence) { text += u' ' + sentence; };
     const auto excluded = std::count_if(points.begin(), points.end(), [](const Point& p) { return !p.comparable; });
-    if (excluded > 0) text += QStringLiteral(" Not comparable: %1.").arg(excluded);
+    if (excluded > 0) add(say("Not comparable: %1.").arg(excluded));
     if (data.noise)
-        text +=
-            QStringLiteral(" Changes of less than %1 cannot be told from chance.")
-                .arg(difference(data.noise->half_width, bearable_decimals(data.noise->half_width), data.unit, locale));
-    if (data.trend) text += QStringLiteral(" Trend: %1.").arg(trend_in_words(*data.trend, data.unit, locale));
-    if (data.target) text += QStringLiteral(" Target: %1.").arg(value(*data.target));
-    if (data.target && data.forecast)
-        text += QStringLiteral(" Target foreseen: %1.").arg(forecast_in_words(*data.forecast, locale));
+        add(say("Changes of less than %1 cannot be told from chance.")
+                .arg(difference(data.noise->half_width, bearable_decimals(data.noise->half_width), data.unit, say)));
+    if (data.trend) add(say("Trend: %1.").arg(trend_in_words(*data.trend, data.unit, say)));
+    if (data.target) add(say("Target: %1.").arg(value(*data.target)));
+    if (data.target && data.forecast) add(say("Target foreseen: %1.").arg(forecast_in_words(*data.forecast, say)));
     for (const ServiceMark& service : data.services)
-        text += QStringLiteral(" %1: %2.").arg(day(service.date), service.label);
+        add(QStringLiteral("%1: %2.").arg(day(service.date), say(service.label)));
     return text;
 }
 

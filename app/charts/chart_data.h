@@ -7,6 +7,8 @@
 #include <QVector>
 #include <optional>
 
+#include "speech/speech.h"
+
 namespace kempt::charts {
 
 // One visit: the mean of its shots and the 95 % interval of that mean.
@@ -57,9 +59,9 @@ struct ChartData {
 };
 
 // The chart in words, for screen readers and for the text behind the picture in a PDF.
-[[nodiscard]] QString in_words(const ChartData& data);
+[[nodiscard]] QString in_words(const ChartData& data, const speech::Speech& say = {});
 
 // "%" stays, "1/cm" becomes "per cm", "mm/mm2" becomes "mm/mm²".
-[[nodiscard]] QString unit_for_people(const QString& unit);
+[[nodiscard]] QString unit_for_people(const QString& unit, const speech::Speech& say = {});
 
 }  // namespace kempt::charts

@@ -63,34 +63,32 @@ QVector<KindLetter> letters_of(const QVector<ServiceMark>& services) {
 }
 
 QVector<KeyEntry> key_of(const ChartData& data, const ChartStyle& style, bool services_need_letters) {
-    const QLocale& locale = style.locale;
+    const speech::Speech& say = style.speech;
     QVector<KeyEntry> key;
     const bool shots =
         std::any_of(data.points.begin(), data.points.end(), [](const Point& p) { return p.shots.size() > 1; });
-    key.append(entry(KeyMark::reading, shots ? QStringLiteral("visit with its 95 % interval; small dots: single shots")
-                                             : QStringLiteral("visit with its 95 % interval")));
+    key.append(entry(KeyMark::reading, shots ? say("visit with its 95 % interval; small dots: single shots")
+                                             : say("visit with its 95 % interval")));
     if (std::any_of(data.points.begin(), data.points.end(), [](const Point& p) { return !p.comparable; }))
-        key.append(entry(KeyMark::excluded, QStringLiteral("not comparable")));
+        key.append(entry(KeyMark::excluded, say("not comparable")));
     if (data.noise) {
         const double half = data.noise->half_width;
         key.append(
-            entry(KeyMark::band, QStringLiteral("no detectable change from the %1 visit (±%2)")
-                                     .arg(data.noise->of_baseline ? QStringLiteral("first") : QStringLiteral("last"),
-                                          difference(half, bearable_decimals(half), data.unit, locale))));
+            entry(KeyMark::band, (data.noise->of_baseline ? say("no detectable change from the first visit (±%1)")
+                                                          : say("no detectable change from the last visit (±%1)"))
+                                     .arg(difference(half, bearable_decimals(half), data.unit, say))));
     }
     if (data.trend)
-        key.append(
-            entry(KeyMark::trend, QStringLiteral("trend: %1").arg(trend_in_words(*data.trend, data.unit, locale))));
+        key.append(entry(KeyMark::trend, say("trend: %1").arg(trend_in_words(*data.trend, data.unit, say))));
     if (data.target)
-        key.append(entry(KeyMark::target,
-                         QStringLiteral("target %1")
-                             .arg(with_unit(*data.target, bearable_decimals(half_width_of(data)), data.unit, locale))));
+        key.append(entry(
+            KeyMark::target,
+            say("target %1").arg(with_unit(*data.target, bearable_decimals(half_width_of(data)), data.unit, say))));
     if (data.target && data.forecast)
-        key.append(entry(KeyMark::forecast,
-                         QStringLiteral("target foreseen: %1").arg(forecast_in_words(*data.forecast, locale))));
+        key.append(entry(KeyMark::forecast, say("target foreseen: %1").arg(forecast_in_words(*data.forecast, say))));
     if (services_need_letters)
         for (const KindLetter& kind : letters_of(data.services))
-            key.append(entry(KeyMark::service, kind.label, kind.letter));
+            key.append(entry(KeyMark::service, say(kind.label), kind.letter));
     return key;
 }
 
@@ -125,7 +123,7 @@ double flow_key(QVector<KeyEntry>& key, double width, const QFontMetricsF& metri
 }
 
 Tags service_tags(const QVector<ServiceMark>& services, const std::function<double(const QDate&)>& x_of, double left,
-                  double right, double top, const QFontMetricsF& metrics) {
+                  double right, double top, const QFontMetricsF& metrics, const speech::Speech& say) {
     const double em = metrics.height();
     const auto width_of = [&](const QString& text) {
         return std::max(tag_height * em, std::ceil(metrics.horizontalAdvance(text)) + 1 + 2 * tag_padding * em);
@@ -135,11 +133,11 @@ Tags service_tags(const QVector<ServiceMark>& services, const std::function<doub
     bool fits = true;
     for (const ServiceMark& service : sorted) {
         const double x = x_of(service.date);
-        const QRectF rect = tag_rect(x, width_of(service.label), left, right, top, em);
+        const QRectF rect = tag_rect(x, width_of(say(service.label)), left, right, top, em);
         fits = fits && rect.left() >= left - 0.5 && rect.right() <= right + 0.5 && rect.left() <= x &&
                rect.right() >= x &&
                (result.tags.isEmpty() || rect.left() >= result.tags.last().rect.right() + tag_gap * em);
-        result.tags.append({rect, service.label, {x}});
+        result.tags.append({rect, say(service.label), {x}});
     }
     if (fits) return result;
 

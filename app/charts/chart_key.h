@@ -26,6 +26,7 @@ struct Tags {
     bool letters = false;
 };
 [[nodiscard]] Tags service_tags(const QVector<ServiceMark>& services, const std::function<double(const QDate&)>& x_of,
-                                double left, double right, double top, const QFontMetricsF& metrics);
+                                double left, double right, double top, const QFontMetricsF& metrics,
+                                const speech::Speech& say = {});
 
 }  // namespace kempt::charts

@@ -28,9 +28,9 @@ QVector<Point> usable(const ChartData& data) {
     return points;
 }
 
-QString empty_sentence(const ChartData& data) {
-    if (!data.empty_text.isEmpty()) return data.empty_text;
-    return QStringLiteral("No readings yet. Photograph this view with the gauge card, and its chart begins here.");
+QString empty_sentence(const ChartData& data, const speech::Speech& say) {
+    if (!data.empty_text.isEmpty()) return say(data.empty_text);
+    return say("No readings yet. Photograph this view with the gauge card, and its chart begins here.");
 }
 
 // Takes a heading of one or two lines from the top of the area.
@@ -40,8 +40,8 @@ double add_heading(Layout& layout, const ChartData& data, const ChartStyle& styl
     bold.setBold(true);
     const QFontMetricsF strong = metrics_of(bold, device), plain = metrics_of(style.font, device);
     const double em = layout.em;
-    const QString unit = unit_for_people(data.unit);
-    const QString axis = unit.isEmpty() ? data.value_name : data.value_name + QStringLiteral(", ") + unit;
+    const QString unit = unit_for_people(data.unit, style.speech), name = style.speech(data.value_name);
+    const QString axis = unit.isEmpty() ? name : name + QStringLiteral(", ") + unit;
     double x = inside.left(), y = inside.top();
     const auto add = [&](const QString& text, const QFontMetricsF& metrics, bool is_strong) {
         const double width =
@@ -54,7 +54,7 @@ double add_heading(Layout& layout, const ChartData& data, const ChartStyle& styl
         return width;
     };
     if (!data.title.isEmpty()) {
-        const double width = add(data.title, strong, true);
+        const double width = add(style.speech(data.title), strong, true);
         if (axis.isEmpty()) return line * em;
         x += width + 0.8 * em;
         if (x + plain.horizontalAdvance(axis) + 1 > inside.right()) {
@@ -123,7 +123,7 @@ double add_value_labels(Layout& layout, double left, double top, double bottom, 
     QVector<QString> texts;
     double width = 0;
     for (const double tick : layout.values.ticks) {
-        texts.append(style.locale.toString(tick, 'f', layout.values.decimals));
+        texts.append(style.speech.locale().toString(tick, 'f', layout.values.decimals));
         width = std::max(width, std::ceil(metrics.horizontalAdvance(texts.last())) + 1);
     }
     layout.plot.setTop(top);
@@ -145,7 +145,7 @@ void add_date_labels(Layout& layout, const QRectF& inside, const ChartStyle& sty
     for (int most = std::clamp(static_cast<int>(layout.plot.width() / (3 * em)), 2, 13); most >= 1; --most) {
         layout.date_labels.clear();
         layout.date_xs.clear();
-        auto ticks = date_ticks(layout.from, layout.to, most, style.locale);
+        auto ticks = date_ticks(layout.from, layout.to, most, style.speech);
         // Calendar steps may leave one more than one: the first alone is the last resort.
         if (most == 1) ticks.resize(1);
         double end = -1e9;
@@ -167,9 +167,9 @@ void add_date_labels(Layout& layout, const QRectF& inside, const ChartStyle& sty
     }
 }
 
-void add_empty(Layout& layout, const ChartData& data, const QRectF& inside) {
+void add_empty(Layout& layout, const ChartData& data, const ChartStyle& style, const QRectF& inside) {
     Label label;
-    label.text = empty_sentence(data);
+    label.text = empty_sentence(data, style.speech);
     label.align = Qt::AlignCenter;
     label.wrap = true;
     label.rect = inside;
@@ -193,10 +193,10 @@ double place_key(Layout& layout, const ChartData& data, const ChartStyle& style,
     layout.key = key_of(shown, style, letters);
     layout.note.clear();
     double height = flow_key(layout.key, inside.width(), metrics);
-    if (!data.note.isEmpty()) {
-        const QRectF wrapped = metrics.boundingRect(QRectF(0, 0, inside.width(), 1e6), Qt::TextWordWrap, data.note);
+    if (const QString note = style.speech(data.note); !note.isEmpty()) {
+        const QRectF wrapped = metrics.boundingRect(QRectF(0, 0, inside.width(), 1e6), Qt::TextWordWrap, note);
         Label label;
-        label.text = data.note;
+        label.text = note;
         label.align = Qt::AlignLeft | Qt::AlignTop;
         label.wrap = true;
         height += 0.35 * em;
@@ -247,7 +247,7 @@ Layout lay_out(const ChartData& data, const QRectF& area, const ChartStyle& styl
     double top = inside.top() + add_heading(layout, data, style, device, inside);
     const QVector<Point> points = usable(data);
     if (points.isEmpty()) {
-        add_empty(layout, data, QRectF(inside.left(), top, inside.width(), std::max(em, inside.bottom() - top)));
+        add_empty(layout, data, style, QRectF(inside.left(), top, inside.width(), std::max(em, inside.bottom() - top)));
         return layout;
     }
     add_dates(layout, data, points);
@@ -272,7 +272,7 @@ Layout lay_out(const ChartData& data, const QRectF& area, const ChartStyle& styl
         layout.plot.setRight(std::max(left + em, inside.right()));
         const Tags tags = service_tags(
             services_in(layout, data), [&](const QDate& date) { return layout.x_of(date); }, layout.plot.left(),
-            layout.plot.right(), top - lane * em + 0.2 * em, metrics);
+            layout.plot.right(), top - lane * em + 0.2 * em, metrics, style.speech);
         layout.tags = tags.tags;
         if (!tags.letters) break;
     }

@@ -3,7 +3,6 @@
 
 #include <QColor>
 #include <QFont>
-#include <QLocale>
 #include <QPainter>
 #include <QRectF>
 #include <QVector>
@@ -11,6 +10,7 @@
 
 #include "charts/chart_data.h"
 #include "charts/ticks.h"
+#include "speech/speech.h"
 
 namespace kempt::charts {
 
@@ -35,7 +35,7 @@ struct Palette {
 struct ChartStyle {
     QFont font;  // size of tick labels; everything else follows from it
     Palette palette = light_palette();
-    QLocale locale = QLocale(QLocale::English, QLocale::UnitedKingdom);
+    speech::Speech speech = {};  // language of words, dates and figures
 };
 
 // A text and where it goes. No two rectangles of a layout overlap.

@@ -60,10 +60,10 @@ QDate next_tick(const QDate& date, const DateStep& step) {
 }
 
 // The year is said once, and again where it changes.
-QString label_of(const QDate& date, const DateStep& step, bool with_year, const QLocale& locale) {
+QString label_of(const QDate& date, const DateStep& step, bool with_year, const speech::Speech& say) {
     if (step.unit == Unit::months && step.count >= 12) return QString::number(date.year());
     const QString format = step.unit == Unit::days ? QStringLiteral("d MMM") : QStringLiteral("MMM");
-    return locale.toString(date, with_year ? format + QStringLiteral(" yyyy") : format);
+    return say.date(date, with_year ? format + QStringLiteral(" yyyy") : format);
 }
 
 }  // namespace
@@ -101,7 +101,7 @@ ValueAxis value_axis(double low, double high, int most, std::optional<double> fl
     return axis;
 }
 
-QVector<DateTick> date_ticks(const QDate& from, const QDate& to, int most, const QLocale& locale) {
+QVector<DateTick> date_ticks(const QDate& from, const QDate& to, int most, const speech::Speech& say) {
     QVector<DateTick> ticks;
     if (!from.isValid() || !to.isValid() || from > to) return ticks;
     most = std::max(most, 2);
@@ -110,12 +110,12 @@ QVector<DateTick> date_ticks(const QDate& from, const QDate& to, int most, const
         int year = 0;
         for (QDate date = first_tick(from, step); date.isValid() && date <= to && ticks.size() <= most;
              date = next_tick(date, step)) {
-            ticks.append({date, label_of(date, step, date.year() != year, locale)});
+            ticks.append({date, label_of(date, step, date.year() != year, say)});
             year = date.year();
         }
         if (ticks.size() <= most) break;
     }
-    if (ticks.isEmpty()) ticks.append({from, locale.toString(from, QStringLiteral("d MMM yyyy"))});
+    if (ticks.isEmpty()) ticks.append({from, say.date(from, QStringLiteral("d MMM yyyy"))});
     return ticks;
 }
 

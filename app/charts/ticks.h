@@ -2,10 +2,11 @@
 #pragma once
 
 #include <QDate>
-#include <QLocale>
 #include <QString>
 #include <QVector>
 #include <optional>
+
+#include "speech/speech.h"
 
 namespace kempt::charts {
 
@@ -26,6 +27,6 @@ struct DateTick {
     QString label;
 };
 // Ticks on calendar days: days, weeks, months, quarters, years; the finest of at most `most` (>= 2) ticks.
-[[nodiscard]] QVector<DateTick> date_ticks(const QDate& from, const QDate& to, int most, const QLocale& locale);
+[[nodiscard]] QVector<DateTick> date_ticks(const QDate& from, const QDate& to, int most, const speech::Speech& say);
 
 }  // namespace kempt::charts

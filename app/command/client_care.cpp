@@ -9,8 +9,10 @@
 #include "domain/service_words.h"
 #include "domain/words.h"
 #include "work/care_json.h"
+#include "work/face_keep.h"
 #include "work/keep_care.h"
 #include "work/open_book.h"
+#include "work/report_language.h"
 
 namespace kempt::command {
 
@@ -25,6 +27,36 @@ QStringList lines_or(const QStringList& lines, const char* none) {
 }
 
 // ---- profile
+// What she wishes of what leaves the book: her face in its pictures, the language of her report.
+Status wishes(Book& book, Id client, const Arguments& arguments, Answer& answer) {
+    if (arguments.has(q("face"))) {
+        const QString word = arguments.text(q("face"));
+        const work::FaceWish wish = word == u"hidden"  ? work::FaceWish::hidden
+                                    : word == u"shown" ? work::FaceWish::shown
+                                                       : work::FaceWish::not_asked;
+        if (const Status kept = work::keep_face_wish(book, client, wish); !kept) return kept.error();
+    }
+    if (arguments.has(q("report-language"))) {
+        const auto language = speech::language_of(arguments.text(q("report-language")));
+        const Status kept =
+            language ? work::keep_report_language(book, client, *language) : work::forget_report_language(book, client);
+        if (!kept) return kept.error();
+    }
+    const auto wish = work::face_wish_of(book, client);
+    if (!wish) return wish.error();
+    const auto language = work::report_language_of(book, client);
+    if (!language) return language.error();
+    answer.json["face"] = *wish == work::FaceWish::hidden  ? q("hidden")
+                          : *wish == work::FaceWish::shown ? q("shown")
+                                                           : q("unknown");
+    answer.json["report_language"] =
+        language.value() ? QJsonValue(speech::code_of(**language)) : QJsonValue(QJsonValue::Null);
+    if (*wish == work::FaceWish::hidden) answer.lines.append(q("does not want her face seen"));
+    if (*wish == work::FaceWish::shown) answer.lines.append(q("agrees that her face is seen"));
+    if (language.value()) answer.lines.append(q("report in %1").arg(speech::code_of(**language)));
+    return Done{};
+}
+
 Result<Answer> profile(const Arguments& arguments, const Progress&) {
     const auto book = work::open_book(arguments.book());
     if (!book) return book.error();
@@ -58,9 +90,10 @@ Result<Answer> profile(const Arguments& arguments, const Progress&) {
     }
     if (!(profile.value() == before))
         if (const Status kept = work::set_profile(**book, profile.value()); !kept) return said_wrong(kept.error());
-    return Answer{work::json_of_profile(profile.value()),
-                  lines_or(details_of(profile.value()), "Nothing is known of her yet."),
-                  {}};
+    Answer answer{work::json_of_profile(profile.value()), details_of(profile.value()), {}};
+    if (const Status told = wishes(**book, profile->client, arguments, answer); !told) return told.error();
+    answer.lines = lines_or(answer.lines, "Nothing is known of her yet.");
+    return answer;
 }
 
 // ---- daily life
@@ -220,7 +253,8 @@ QStringList answer_lines(const QVector<work::CurrentAnswer>& answers) {
 QVector<Verb> care_verbs() {
     return {
         {q("profile"),
-         q("Age, length, texture, hair group, how far back the record is complete; shows, or sets what is given."),
+         q("Age, length, texture, hair group, how far back the record is complete, her wishes of what leaves the book; "
+           "shows, or sets what is given."),
          {book_taken()},
          {client_option(), may_none("born", Type::day, "DAY", "birthday, where she told it"),
           may_none("age", Type::number, "YEARS", "else the age that she told"),
@@ -228,6 +262,10 @@ QVector<Verb> care_verbs() {
           may_none("texture", Type::text, "TEXTURE", "of single hairs", hair_textures()),
           may("hair-group", Type::text, "GROUP", "as studies of growth name it",
               hair_groups() + QStringList{q("unknown")}),
+          may("face", Type::text, "WISH", "in pictures that leave: unknown hides the eyes that are found",
+              {q("hidden"), q("shown"), q("unknown")}),
+          may("report-language", Type::text, "LANGUAGE", "of her report; none: not chosen",
+              {q("en"), q("es"), q("none")}),
           may("history", Type::text, "DAY", "every service since then is in the record; or whole, unknown"),
           date_option("day of age, length and history (today)")},
          profile},

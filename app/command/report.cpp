@@ -4,6 +4,7 @@
 #include "domain/clock.h"
 #include "work/make_report.h"
 #include "work/open_book.h"
+#include "work/report_language.h"
 
 namespace kempt::command {
 
@@ -21,6 +22,10 @@ Result<Answer> make(const Arguments& arguments, const Progress& progress) {
     options.look.copy = arguments.has(q("record")) ? report::Copy::record : report::Copy::client;
     options.look.paper = arguments.text(q("paper")) == u"a4" ? report::Paper::a4 : report::Paper::letter;
     options.look.length = arguments.has(q("inches")) ? LengthUnit::inches : LengthUnit::millimetres;
+    auto language = work::report_language_of(**book, options.client);
+    if (!language) return language.error();
+    if (arguments.has(q("language"))) *language = speech::language_of(arguments.text(q("language")));
+    if (*language) options.look.speech = speech::Speech(**language);
     options.with_pictures = !arguments.has(q("no-pictures"));
     if (arguments.has(q("plan"))) {
         auto plan = plan_from_file(arguments.text(q("plan")));
@@ -47,6 +52,7 @@ Command report_command() {
            may("to", Type::id, "VISIT", "visit to compare with (the last)"),
            flag("record", "the salon's own copy, with every reading"),
            may("paper", Type::text, "PAPER", "page size (letter)", {q("letter"), q("a4")}),
+           may("language", Type::text, "LANGUAGE", "of the report (that kept for her, else en)", {q("en"), q("es")}),
            flag("inches", "lengths in inches"), may("salon", Type::text, "NAME", "prepared by"),
            may("plan", Type::text, "FILE.json", "services planned for that day, as for kempt plan --request"),
            flag("no-pictures", "leave the pictures out"), may("today", Type::day, "DAY", "date of the report (today)")},

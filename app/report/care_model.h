@@ -36,14 +36,14 @@ struct GrowthLine {
 };
 
 struct PlanFinding {
-    QString level;  // "stop", "caution", "note"
-    QString text;   // full sentences: reason and remedy
-    QString where;  // may be empty: the client as a whole
+    QString level;      // "stop", "caution", "note"
+    QString text;       // full sentences: reason and remedy
+    QStringList where;  // empty: the client as a whole
     QString source;
 };
 struct WorkStep {
     double start_minutes = 0, end_minutes = 0;  // from the first stroke
-    QString where;                              // "roots of nape"
+    QString part, section;                      // "roots", "nape"; no section: the whole head
     int person = 1;
     double needed_minutes = 0, least_minutes = 0, most_minutes = 0;  // that its hair needs, and carries the product
     bool within = true;                                              // what is tolerated

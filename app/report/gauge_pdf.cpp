@@ -63,16 +63,15 @@ void draw_check_line(Page& page, double x, double y, const GaugeOptions& options
     page.line(x, y, x + check_line_mm, y, thin, Qt::black);
     for (const double end : {x, x + check_line_mm}) page.line(end, y - 2, end, y + 2, thin, Qt::black);
     for (int tick = 10; tick < check_line_mm; tick += 10) page.line(x + tick, y - 1, x + tick, y, thin, Qt::black);
+    const speech::Speech& say = options.speech;
     const bool corrected = std::abs(options.printer_scale - 1) > 1e-4;
     page.text(
         x, y + 3, text_width,
         corrected
-            ? QStringLiteral(
-                  "Check line, corrected for your printer. Measure it with a ruler between the middles of the two "
+            ? say("Check line, corrected for your printer. Measure it with a ruler between the middles of the two "
                   "end strokes: it must be 50.0 mm now. Then set the check line's length in Kempt back to 50.0 mm "
                   "for photos with this print.")
-            : QStringLiteral(
-                  "Check line: 50 mm. Measure it with a ruler between the middles of the two end strokes, to a "
+            : say("Check line: 50 mm. Measure it with a ruler between the middles of the two end strokes, to a "
                   "quarter of a millimetre. If it is not 50.0 mm, type the length you measured into Kempt: it "
                   "corrects every reading for your printer."),
         body_font(8));
@@ -80,13 +79,13 @@ void draw_check_line(Page& page, double x, double y, const GaugeOptions& options
 
 void draw_card_page(QPainter& painter, const QSizeF& page_mm, const GaugeOptions& options) {
     const double shrink = 1 / options.printer_scale;
+    const speech::Speech& say = options.speech;
     const double left = (page_mm.width() - card::card_width_mm) / 2;
     Page words(painter, {left, 0}, 1);
-    words.text(0, 20, card::card_width_mm, QStringLiteral("Gauge card"), heading_font(16));
+    words.text(0, 20, card::card_width_mm, say("Gauge card"), heading_font(16));
     words.text(
         0, 29, card::card_width_mm,
-        QStringLiteral(
-            "Print at 100 % (actual size, no fitting to the page) on plain matt white paper, with colour effects "
+        say("Print at 100 % (actual size, no fitting to the page) on plain matt white paper, with colour effects "
             "and toner saving switched off."),
         body_font(8.5), ink::quiet);
 
@@ -110,14 +109,14 @@ void draw_card_page(QPainter& painter, const QSizeF& page_mm, const GaugeOptions
     draw_check_line(check, 0, 0, options, card::card_width_mm);
     words.text(
         0, 130, card::card_width_mm,
-        QStringLiteral(
-            "Cut along the corner marks and glue the card flat on stiff white board. Lay it beside the hair, in the "
+        say("Cut along the corner marks and glue the card flat on stiff white board. Lay it beside the hair, in the "
             "same plane and in the same light, all of it in the photo. Wipe or reprint it when it is stained: "
             "the grey steps are what the light is measured by. Use a fresh card for every client."),
         body_font(8.5));
 }
 
 void draw_sheet_page(QPainter& painter, const GaugeOptions& options) {
+    const speech::Speech& say = options.speech;
     const double shrink = 1 / options.printer_scale;
     const cv::Size2d size = card::paper_size_mm(options.paper);
     Page page(painter, {0, 0}, shrink);
@@ -128,8 +127,7 @@ void draw_sheet_page(QPainter& painter, const GaugeOptions& options) {
     const double width = size.width - 2 * left;
     page.text(
         left, 5, width,
-        QStringLiteral(
-            "Gauge sheet. Print at 100 % (actual size) on matt white paper. Lay ends or strands on the free part, "
+        say("Gauge sheet. Print at 100 % (actual size) on matt white paper. Lay ends or strands on the free part, "
             "the gauge card beside them, all four corners in the photo."),
         body_font(8), ink::quiet);
     draw_check_line(page, left, 15, options, width);
@@ -145,7 +143,7 @@ Result<QByteArray> produce(const GaugeOptions& options) {
     writer.setResolution(units_per_inch);
     writer.setPageSize(QPageSize(options.paper == card::Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setTitle(options.kind == card::Kind::card ? QStringLiteral("Gauge card") : QStringLiteral("Gauge sheet"));
+    writer.setTitle(options.kind == card::Kind::card ? options.speech("Gauge card") : options.speech("Gauge sheet"));
     writer.setCreator(QStringLiteral("Kempt"));
     QPainter painter;
     if (!painter.begin(&writer)) return failed;

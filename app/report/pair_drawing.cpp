@@ -47,16 +47,17 @@ PairDrawing::PairDrawing(const PairPicture& pair, double width, double max_pictu
     const double zoom = std::min(widest / size.width(), max_picture_height / size.height());
     picture_ = size * zoom;
 
-    title_ = TextBox(capitalised(pair.title), body_font(9.5, true, scale), ink::text, width);
+    const Speech& say = pair.speech;
+    title_ = TextBox(capitalised(say(pair.title)), body_font(9.5, true, scale), ink::text, width);
     top_ = title_.lines() > 0 ? title_.height() + 4 * scale : 0;
     // Captions may use the whole half of the width, also under narrow pictures.
     const double caption_width = std::max(picture_.width(), widest * 0.45);
-    before_ = TextBox(QStringLiteral("%1, %2").arg(pair.before_word, day(pair.before_date)), body_font(8, true, scale), ink::text,
-                      caption_width);
-    after_ = TextBox(QStringLiteral("%1, %2").arg(pair.after_word, day(pair.after_date)), body_font(8, true, scale), ink::text,
-                     caption_width);
-    no_picture_ = TextBox(QStringLiteral("no picture"), body_font(8, false, scale), ink::quiet, picture_.width(),
-                          Qt::AlignHCenter);
+    before_ = TextBox(QStringLiteral("%1, %2").arg(say(pair.before_word), day(pair.before_date, say)),
+                      body_font(8, true, scale), ink::text, caption_width);
+    after_ = TextBox(QStringLiteral("%1, %2").arg(say(pair.after_word), day(pair.after_date, say)),
+                     body_font(8, true, scale), ink::text, caption_width);
+    no_picture_ =
+        TextBox(say("no picture"), body_font(8, false, scale), ink::quiet, picture_.width(), Qt::AlignHCenter);
     captions_top_ = top_ + picture_.height() + 4 * scale;
     bar_top_ = captions_top_ + std::max(before_.height(), after_.height()) + 4 * scale;
 
@@ -66,12 +67,12 @@ PairDrawing::PairDrawing(const PairPicture& pair, double width, double max_pictu
         units_per_mm > 0 ? scale_bar_within(0.5 * picture_.width() / units_per_mm, pair.length) : ScaleBar{};
     bar_length_ = bar.length_mm * units_per_mm;
     bar_ = TextBox(bar.label, body_font(7.5, false, scale), ink::text, width);
-    one_scale_ = TextBox(bar_length_ > 0 ? both ? QStringLiteral("both pictures at this scale")
-                                                : QStringLiteral("the picture is at this scale")
-                                         : QStringLiteral("scale not known: to compare by eye only"),
-                         body_font(7.5, false, scale), ink::quiet, width);
+    one_scale_ =
+        TextBox(bar_length_ > 0 ? both ? say("both pictures at this scale") : say("the picture is at this scale")
+                                : say("scale not known: to compare by eye only"),
+                body_font(7.5, false, scale), ink::quiet, width);
     verdict_top_ = bar_top_ + one_scale_.height() + 5 * scale;
-    verdict_ = TextBox(capitalised(pair.verdict), body_font(9, false, scale), ink::text, width);
+    verdict_ = TextBox(capitalised(say(pair.verdict)), body_font(9, false, scale), ink::text, width);
     height_ = verdict_.lines() > 0 ? verdict_top_ + verdict_.height() : verdict_top_ - 5 * scale;
 }
 

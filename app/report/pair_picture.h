@@ -10,6 +10,7 @@
 
 #include "core/result.h"
 #include "domain/measure_units.h"
+#include "speech/speech.h"
 
 namespace kempt::report {
 
@@ -21,6 +22,7 @@ struct PairPicture {
     QString title;         // "left temple"; may be empty
     QString verdict;       // one line; wrapped when it is long; may be empty
     LengthUnit length = LengthUnit::millimetres;
+    speech::Speech speech = {};     // of the words above, which are English, and of the picture's own
     int max_image_width_px = 1600;  // of one photo in the picture; larger photos are reduced, smaller ones kept
 };
 

@@ -14,6 +14,7 @@
 #include "domain/measure_units.h"
 #include "domain/records.h"
 #include "report/care_model.h"
+#include "speech/speech.h"
 
 namespace kempt::report {
 
@@ -75,7 +76,9 @@ struct TargetBar {
 struct ServiceLine {
     QDate date;
     QString kind, note;
-    QString details{};  // where on the hair, strength, minutes, tests, result; may be empty
+    QStringList details{};  // where on the hair, strength, minutes, tests; may be empty
+    QString result{};       // as the stylist wrote it, as the note is; may be empty
+    bool planned = false;
 };
 
 struct GradeLine {
@@ -123,8 +126,8 @@ struct Model {
     int visits = 0;
     QDate today;  // the day of the report, from the settable clock
     QVector<Pair> pairs;
-    QVector<Id> photos;      // that the pairs show, or would once they were looked at
-    QVector<Id> to_look_at;  // of these: nobody has, and she does not want her face seen
+    QVector<Id> photos;         // that the pairs show, or would once they were looked at
+    QVector<Id> to_look_at;     // of these: nobody has, and she does not want her face seen
     QString pictures_withheld;  // why there are no pictures (no consent); empty when they may be shown
     QVector<Row> rows;
     QVector<Chart> charts;
@@ -139,7 +142,7 @@ struct Model {
     Planned planned;
     QVector<Tip> home_care;
     QVector<NextDate> next_dates;
-    QStringList cautions;  // beyond the standing ones, which are always printed
+    QVector<Tip> cautions;  // beyond the standing ones, which are always printed
     Method method;
 };
 
@@ -155,6 +158,7 @@ struct Options {
     Paper paper = Paper::letter;
     LengthUnit length = LengthUnit::millimetres;
     Parts parts = {};
+    speech::Speech speech = {};  // the language of the pages; the model itself is English
 };
 
 }  // namespace kempt::report

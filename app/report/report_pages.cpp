@@ -37,11 +37,12 @@ Blocks blocks_of(const Context& context) {
     return blocks;
 }
 
-void draw_running_lines(QPainter& painter, const Model& model, const QSizeF& page, int number, int of) {
+void draw_running_lines(QPainter& painter, const Model& model, const Speech& say, const QSizeF& page, int number,
+                        int of) {
     const double width = page.width() - 2 * side;
     const QFont small = body_font(7.5);
     if (number > 1) {
-        const TextBox what(QStringLiteral("Condition report, %1").arg(day(model.today)), small, ink::quiet, width,
+        const TextBox what(say("Condition report, %1").arg(day(model.today, say)), small, ink::quiet, width,
                            Qt::AlignRight);
         const double room = width - what.natural_width() - 12 * pt;
         const QString name =
@@ -53,8 +54,8 @@ void draw_running_lines(QPainter& painter, const Model& model, const QSizeF& pag
     }
     const double y = page.height() - bottom + 7 * mm;
     painter.fillRect(QRectF(side, y - 3 * pt, width, 0.5 * pt), ink::line);
-    TextBox(QStringLiteral("Measuring is no diagnosis."), small, ink::quiet, width / 2).draw(painter, {side, y});
-    TextBox(QStringLiteral("Page %1 of %2").arg(number).arg(of), small, ink::quiet, width / 2, Qt::AlignRight)
+    TextBox(say("Measuring is no diagnosis."), small, ink::quiet, width / 2).draw(painter, {side, y});
+    TextBox(say("Page %1 of %2").arg(number).arg(of), small, ink::quiet, width / 2, Qt::AlignRight)
         .draw(painter, {side + width / 2, y});
 }
 
@@ -108,7 +109,7 @@ void ReportPages::paint(QPainter& painter, int page, double units_per_point) con
     if (page < 0 || page >= count()) return;
     painter.save();
     painter.scale(units_per_point / pt, units_per_point / pt);
-    draw_running_lines(painter, *kept_->model, kept_->page, page + 1, count());
+    draw_running_lines(painter, *kept_->model, kept_->options.speech, kept_->page, page + 1, count());
     for (const Placed& one : kept_->pages[static_cast<std::size_t>(page)]) {
         painter.save();
         one.block->paint(painter, QRectF(side, top + one.top, kept_->page.width() - 2 * side, one.block->height));

@@ -27,7 +27,7 @@ Result<QByteArray> produce(const std::shared_ptr<const Model>& model, const Opti
     writer.setResolution(units_per_inch);
     writer.setPageSize(QPageSize(options.paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setTitle(QStringLiteral("Condition report: %1").arg(printable(model->client_name)));
+    writer.setTitle(options.speech("Condition report: %1").arg(printable(model->client_name)));
     writer.setCreator(model->method.program_version);
     QPainter painter;
     if (!painter.begin(&writer)) return failed;

@@ -6,31 +6,29 @@ namespace kempt::report {
 namespace {
 
 // A hand places a product to a millimetre at best; a tenth of an inch where inches are asked for.
-QString length_of(double mm, LengthUnit length) {
-    return plain_figure(mm, length == LengthUnit::inches ? 2.54 : 1, QStringLiteral("mm"), length);
+QString length_of(double mm, LengthUnit length, const Speech& say) {
+    return plain_figure(mm, length == LengthUnit::inches ? 2.54 : 1, QStringLiteral("mm"), length, say);
 }
 
-QString text_of(const Stretch& hair, LengthUnit length) {
-    if (hair.to_mm && hair.from_mm <= 0) return QStringLiteral("up to %1").arg(length_of(*hair.to_mm, length));
+QString text_of(const Stretch& hair, LengthUnit length, const Speech& say) {
+    if (hair.to_mm && hair.from_mm <= 0) return say("up to %1").arg(length_of(*hair.to_mm, length, say));
     if (hair.to_mm)
-        return QStringLiteral("%1 to %2").arg(length_of(hair.from_mm, length), length_of(*hair.to_mm, length));
-    return hair.from_mm > 0 ? QStringLiteral("beyond %1").arg(length_of(hair.from_mm, length))
-                            : QStringLiteral("all of it");
+        return say("%1 to %2").arg(length_of(hair.from_mm, length, say), length_of(*hair.to_mm, length, say));
+    return hair.from_mm > 0 ? say("beyond %1").arg(length_of(hair.from_mm, length, say)) : say("all of it");
 }
 
-QString text_of(const QVector<Stretch>& hair, LengthUnit length) {
+QString text_of(const QVector<Stretch>& hair, LengthUnit length, const Speech& say) {
     QStringList parts;
-    for (const Stretch& one : hair) parts << QStringLiteral("%1, %2").arg(one.part, text_of(one, length));
+    for (const Stretch& one : hair) parts << QStringLiteral("%1, %2").arg(say(one.part), text_of(one, length, say));
     return parts.join(QStringLiteral("; "));
 }
 
-QString past_of(const PartLine& part, LengthUnit length) {
+QString past_of(const PartLine& part, LengthUnit length, const Speech& say) {
     QStringList past;
     for (const PastLine& one : part.been_through)
-        past << QStringLiteral("%1%2 of %3 (%4)")
-                    .arg(one.surely ? QString() : QStringLiteral("perhaps "), one.kind, day(one.date),
-                         text_of(one.hair, length));
-    if (past.isEmpty()) past << QStringLiteral("nothing on record");
+        past << (one.surely ? say("%1 of %2 (%3)") : say("perhaps %1 of %2 (%3)"))
+                    .arg(say(one.kind), day(one.date, say), text_of(one.hair, length, say));
+    if (past.isEmpty()) past << say("nothing on record");
     return past.join(QStringLiteral("; "));
 }
 
@@ -39,62 +37,71 @@ QString clock_of(double minutes) {
     return QStringLiteral("%1:%2").arg(half_minutes / 2).arg(half_minutes % 2 * 30, 2, 10, QLatin1Char('0'));
 }
 
-QString minutes_of(double minutes) {
-    return QString::number(static_cast<int>(minutes * 2 + 0.5) / 2.0);
+QString minutes_of(double minutes, const Speech& say) {
+    return say.figures(QString::number(static_cast<int>(minutes * 2 + 0.5) / 2.0));
 }
 
-Cell level_of(const PlanFinding& finding) {
-    Cell cell{.text = capitalised(finding.level), .bold = true};
+Cell level_of(const PlanFinding& finding, const Speech& say) {
+    Cell cell{.text = capitalised(say(finding.level)), .bold = true};
     if (finding.level == u"stop") cell.colour = ink::worse;
     return cell;
 }
 
-void add_findings(Blocks& blocks, const Planned& planned, double width) {
+QStringList said(const QStringList& all, const Speech& say) {
+    QStringList out;
+    for (const QString& one : all) out << say(one);
+    return out;
+}
+
+void add_findings(Blocks& blocks, const Planned& planned, double width, const Speech& say) {
     QVector<TableRow> rows;
     for (const PlanFinding& finding : planned.findings) {
         QStringList below;
-        if (!finding.where.isEmpty()) below << QStringLiteral("Where: %1.").arg(finding.where);
-        below << QStringLiteral("Source: %1.").arg(finding.source);
-        rows << TableRow{.cells = {level_of(finding), {.text = finding.text, .below = below.join(u' ')}}};
+        QStringList places;
+        for (const QString& place : finding.where) places << say(place);
+        if (!places.isEmpty()) below << say("Where: %1.").arg(places.join(QStringLiteral("; ")));
+        below << say("Source: %1.").arg(say(finding.source));
+        rows << TableRow{.cells = {level_of(finding, say), {.text = say(finding.text), .below = below.join(u' ')}}};
     }
-    add_table(blocks, {{QStringLiteral("Level"), 1}, {QStringLiteral("What speaks against it, and what helps"), 6}},
-              rows, width);
+    add_table(blocks, {{say("Level"), 1}, {say("What speaks against it, and what helps"), 6}}, rows, width);
 }
 
 void add_work(Blocks& blocks, const PlannedWork& work, const Context& context) {
     const LengthUnit length = context.options.length;
-    add_subheading(blocks, capitalised(work.kind), context.width);
+    const Speech& say = context.say;
+    add_subheading(blocks, capitalised(say(work.kind)), context.width);
     QStringList facts;
-    if (work.stopped && work.no_order.isEmpty()) facts << QStringLiteral("A stop speaks against it; see above.");
-    if (!work.put_on.isEmpty()) facts << QStringLiteral("Put on: %1.").arg(text_of(work.put_on, length));
-    if (!work.keep_off.isEmpty()) facts << QStringLiteral("Keep off: %1.").arg(text_of(work.keep_off, length));
+    if (work.stopped && work.no_order.isEmpty()) facts << say("A stop speaks against it; see above.");
+    if (!work.put_on.isEmpty()) facts << say("Put on: %1.").arg(text_of(work.put_on, length, say));
+    if (!work.keep_off.isEmpty()) facts << say("Keep off: %1.").arg(text_of(work.keep_off, length, say));
     if (work.unsure)
-        facts << QStringLiteral(
+        facts << say(
             "The record does not say what all of this hair has been through: find the line of "
             "demarcation by eye first.");
-    if (!work.no_order.isEmpty()) facts << work.no_order;
-    facts << work.would_help;
+    if (!work.no_order.isEmpty()) facts << say(work.no_order);
+    for (const QString& help : work.would_help) facts << say("What would work: %1").arg(say(help));
     if (!facts.isEmpty()) add_list(blocks, facts, context.width);
     if (work.order.isEmpty()) return;
     QVector<TableRow> rows;
     for (const WorkStep& step : work.order) {
         const QString carries =
-            QStringLiteral("%1 to %2").arg(minutes_of(step.least_minutes), minutes_of(step.most_minutes));
+            say("%1 to %2").arg(minutes_of(step.least_minutes, say), minutes_of(step.most_minutes, say));
         rows << TableRow{
             .cells = {
-                {.text = QStringLiteral("%1 to %2").arg(clock_of(step.start_minutes), clock_of(step.end_minutes))},
-                {.text = capitalised(step.where),
-                 .below = work.people > 1 ? QStringLiteral("person %1").arg(step.person) : QString()},
-                {.text = minutes_of(step.needed_minutes)},
-                {.text = carries, .below = step.within ? QString() : QStringLiteral("beyond what is tolerated")}}};
+                {.text = say("%1 to %2").arg(clock_of(step.start_minutes), clock_of(step.end_minutes))},
+                {.text = capitalised(step.section.isEmpty() ? say(step.part)
+                                                            : say("%1 of %2").arg(say(step.part), say(step.section))),
+                 .below = work.people > 1 ? say("person %1").arg(step.person) : QString()},
+                {.text = minutes_of(step.needed_minutes, say)},
+                {.text = carries, .below = step.within ? QString() : say("beyond what is tolerated")}}};
     }
-    rows << TableRow{.cells = {{.text = clock_of(work.rinse_minutes), .bold = true},
-                               {.text = QStringLiteral("Rinse all"), .bold = true}}};
+    rows << TableRow{
+        .cells = {{.text = clock_of(work.rinse_minutes), .bold = true}, {.text = say("Rinse all"), .bold = true}}};
     add_table(blocks,
-              {{QStringLiteral("From the first stroke"), 1.4},
-               {QStringLiteral("Where"), 2.6},
-               {QStringLiteral("Minutes it needs"), 1.2},
-               {QStringLiteral("Minutes it carries it"), 1.4}},
+              {{say("From the first stroke"), 1.4},
+               {say("Where"), 2.6},
+               {say("Minutes it needs"), 1.2},
+               {say("Minutes it carries it"), 1.4}},
               rows, context.width);
 }
 
@@ -104,80 +111,79 @@ void add_hair(Blocks& blocks, const Context& context) {
     const Model& model = context.model;
     if (model.hair.isEmpty()) return;
     const LengthUnit length = context.options.length;
-    add_heading(blocks, QStringLiteral("What this hair has been through"), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("What this hair has been through"), context.width);
     add_lead(blocks,
-             QStringLiteral("Each service moves outward as the hair grows; lengths are from the scalp, as the hair is "
-                            "today."),
+             say("Each service moves outward as the hair grows; lengths are from the scalp, as the hair is "
+                 "today."),
              context.width);
     QVector<TableRow> rows;
     for (const PartLine& part : model.hair)
         rows << TableRow{
-            .cells = {
-                {.text = capitalised(part.hair.part), .below = text_of(part.hair, length)},
-                {.text = capitalised(past_of(part, length)),
-                 .below = part.complete ? QString() : QStringLiteral("What came before the record is not known.")}}};
-    add_table(blocks, {{QStringLiteral("Part"), 1}, {QStringLiteral("On record, newest first"), 4}}, rows,
-              context.width);
+            .cells = {{.text = capitalised(say(part.hair.part)), .below = text_of(part.hair, length, say)},
+                      {.text = capitalised(past_of(part, length, say)),
+                       .below = part.complete ? QString() : say("What came before the record is not known.")}}};
+    add_table(blocks, {{say("Part"), 1}, {say("On record, newest first"), 4}}, rows, context.width);
     for (const GrowthLine& growth : model.growth)
         add_paragraph(
             blocks,
-            QStringLiteral("New growth since %1 of %2: %3. Source: %4.")
-                .arg(growth.kind, day(growth.since),
-                     figure({growth.since, growth.mm, growth.low, growth.high, 1}, QStringLiteral("mm"), length),
-                     growth.source),
+            say("New growth since %1 of %2: %3. Source: %4.")
+                .arg(say(growth.kind), day(growth.since, say),
+                     figure({growth.since, growth.mm, growth.low, growth.high, 1}, QStringLiteral("mm"), length, say),
+                     say(growth.source)),
             context.width, ink::quiet, 8);
 }
 
 void add_planned(Blocks& blocks, const Context& context) {
     const Planned& planned = context.model.planned;
     if (planned.services.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("What is planned"), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("What is planned"), context.width);
     add_lead(blocks,
-             QStringLiteral("What speaks against it on the record, and what to check first. Nothing here clears a "
-                            "service."),
+             say("What speaks against it on the record, and what to check first. Nothing here clears a "
+                 "service."),
              context.width);
-    add_findings(blocks, planned, context.width);
+    add_findings(blocks, planned, context.width, say);
     if (!planned.questions.isEmpty()) {
         add_subheading(blocks,
                        planned.stop_questions > 0
-                           ? QStringLiteral("Check first (a stop may hang on the first %1)").arg(planned.stop_questions)
-                           : QStringLiteral("Check first"),
+                           ? say("Check first (a stop may hang on the first %1)").arg(planned.stop_questions)
+                           : say("Check first"),
                        context.width);
-        add_list(blocks, planned.questions, context.width);
+        add_list(blocks, said(planned.questions, say), context.width);
     }
     for (const PlannedWork& work : planned.services) add_work(blocks, work, context);
-    add_subheading(blocks, QStringLiteral("Always"), context.width);
-    add_list(blocks, planned.always, context.width, true);
+    add_subheading(blocks, say("Always"), context.width);
+    add_list(blocks, said(planned.always, say), context.width, true);
 }
 
 void add_next(Blocks& blocks, const Context& context) {
     const Model& model = context.model;
+    const Speech& say = context.say;
     if (!model.home_care.isEmpty()) {
-        add_heading(blocks, QStringLiteral("Care at home"), context.width);
+        add_heading(blocks, say("Care at home"), context.width);
         QStringList tips, sources;
         for (const Tip& tip : model.home_care) {
-            tips << tip.text;
+            tips << say(tip.text);
             for (const QString& source : tip.source.split(QStringLiteral("; ")))
-                if (!source.isEmpty() && !sources.contains(source)) sources << source;
+                if (!source.isEmpty() && !sources.contains(say(source))) sources << say(source);
         }
         add_list(blocks, tips, context.width);
         if (!sources.isEmpty()) blocks.back().keep_with_next = true;
         if (!sources.isEmpty())
-            add_paragraph(blocks, QStringLiteral("Sources: %1.").arg(sources.join(QStringLiteral("; "))), context.width,
+            add_paragraph(blocks, say("Sources: %1.").arg(sources.join(QStringLiteral("; "))), context.width,
                           ink::quiet, 7.5);
     }
     if (model.next_dates.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("Next dates"), context.width);
+    add_heading(blocks, say("Next dates"), context.width);
     QVector<TableRow> rows;
     for (const NextDate& next : model.next_dates)
         rows << TableRow{
-            .cells = {
-                {.text = capitalised(next.what)},
-                {.text = days(next.from, next.to), .below = next.passed ? QStringLiteral("has passed") : QString()},
-                {.text = next.why,
-                 .below = next.source.isEmpty() ? QString() : QStringLiteral("Source: %1.").arg(next.source)}}};
-    add_table(blocks, {{QStringLiteral("What"), 1}, {QStringLiteral("When"), 1.8}, {QStringLiteral("Why"), 4}}, rows,
-              context.width);
+            .cells = {{.text = capitalised(say(next.what))},
+                      {.text = days(next.from, next.to, say), .below = next.passed ? say("has passed") : QString()},
+                      {.text = say(next.why),
+                       .below = next.source.isEmpty() ? QString() : say("Source: %1.").arg(say(next.source))}}};
+    add_table(blocks, {{say("What"), 1}, {say("When"), 1.8}, {say("Why"), 4}}, rows, context.width);
 }
 
 }  // namespace kempt::report

@@ -15,8 +15,9 @@ constexpr int picture_px = 1000;
 // Height of a photo as a share of the page: one pair may fill much of it, of several three fit on one.
 constexpr double tallest_alone = 0.42, tallest_of_several = 0.2;
 
-charts::ChartStyle chart_style() {
+charts::ChartStyle chart_style(const Speech& say) {
     charts::ChartStyle style;
+    style.speech = say;
     style.font = body_font(7.5);
     charts::Palette& palette = style.palette;
     palette.ground = Qt::white;
@@ -28,19 +29,20 @@ charts::ChartStyle chart_style() {
 void add_pictures(Blocks& blocks, const Context& context) {
     const Model& model = context.model;
     if (model.pairs.isEmpty() && model.pictures_withheld.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("Before and after"), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("Before and after"), context.width);
     if (!model.pictures_withheld.isEmpty()) {
-        add_paragraph(blocks, model.pictures_withheld, context.width);
+        add_paragraph(blocks, say(model.pictures_withheld), context.width);
         return;
     }
     const double tallest = model.pairs.size() > 1 ? tallest_of_several : tallest_alone;
     for (const Pair& pair : model.pairs) {
-        const QString view = capitalised(word_of(pair.view));
+        const QString view = capitalised(say(word_of(pair.view)));
         if (pair.before.isNull() && pair.after.isNull()) {
             add_subheading(blocks, view, context.width);
-            add_paragraph(blocks, QStringLiteral("There is no picture of this view that can be shown."), context.width,
+            add_paragraph(blocks, say("There is no picture of this view that can be shown."), context.width,
                           ink::quiet);
-            if (!pair.verdict.isEmpty()) add_paragraph(blocks, capitalised(pair.verdict), context.width);
+            if (!pair.verdict.isEmpty()) add_paragraph(blocks, capitalised(say(pair.verdict)), context.width);
             continue;
         }
         PairPicture picture;
@@ -49,8 +51,9 @@ void add_pictures(Blocks& blocks, const Context& context) {
         picture.before_date = pair.before_date;
         picture.after_date = pair.after_date;
         picture.px_per_mm = pair.px_per_mm;
-        picture.title = view;
+        picture.title = word_of(pair.view);
         picture.verdict = pair.verdict;
+        picture.speech = say;
         picture.length = context.options.length;
         const PairDrawing drawing(prepared(picture, picture_px), context.width, tallest * context.page_height, pt);
         Block block;
@@ -59,23 +62,24 @@ void add_pictures(Blocks& blocks, const Context& context) {
         block.keep_with_next = !pair.note.isEmpty();
         block.paint = [drawing](QPainter& painter, const QRectF& rect) { drawing.draw(painter, rect.topLeft()); };
         blocks.push_back(std::move(block));
-        if (!pair.note.isEmpty()) add_paragraph(blocks, capitalised(pair.note), context.width, ink::quiet, 8);
+        if (!pair.note.isEmpty()) add_paragraph(blocks, capitalised(say(pair.note)), context.width, ink::quiet, 8);
     }
 }
 
 void add_charts(Blocks& blocks, const Context& context) {
     if (context.model.charts.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("Over the visits"), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("Over the visits"), context.width);
     for (const Chart& chart : context.model.charts) {
         charts::ChartData data = in_unit(chart.data, context.options.length);
         if (data.title.isEmpty()) data.title = capitalised(word_of(chart.view));
         const double height =
-            std::min(charts::good_height(data, context.width, chart_style()), 0.9 * context.page_height);
+            std::min(charts::good_height(data, context.width, chart_style(say)), 0.9 * context.page_height);
         Block block;
         block.height = height;
         block.space_before = 8 * pt;
-        block.paint = [data, height](QPainter& painter, const QRectF& rect) {
-            charts::paint(painter, data, QRectF(rect.topLeft(), QSizeF(rect.width(), height)), chart_style());
+        block.paint = [data, height, say](QPainter& painter, const QRectF& rect) {
+            charts::paint(painter, data, QRectF(rect.topLeft(), QSizeF(rect.width(), height)), chart_style(say));
         };
         blocks.push_back(std::move(block));
     }

@@ -10,11 +10,11 @@
 namespace kempt::report {
 namespace {
 
-Cell value_cell(const std::optional<Value>& value, const QString& unit, LengthUnit length) {
-    if (!value) return {.text = QStringLiteral("no value"), .colour = ink::quiet};
-    return {.text = figure(*value, unit, length),
-            .below = QStringLiteral("%1, %2").arg(
-                day(value->date), counted(value->shots, QStringLiteral("shot"), QStringLiteral("shots")))};
+Cell value_cell(const std::optional<Value>& value, const QString& unit, LengthUnit length, const Speech& say) {
+    if (!value) return {.text = say("no value"), .colour = ink::quiet};
+    return {
+        .text = figure(*value, unit, length, say),
+        .below = QStringLiteral("%1, %2").arg(day(value->date, say), counted(value->shots, say("shot"), say("shots")))};
 }
 
 // The bar of one target: how much of the way lies behind, between the two figures.
@@ -27,14 +27,15 @@ void paint_bar(QPainter& painter, const QRectF& bar, double share) {
     painter.drawRect(bar);
 }
 
-QString way_in_words(const TargetBar& target, LengthUnit length) {
-    const QString now = QStringLiteral("%1 on %2")
-                            .arg(plain_figure(target.now, target.now_half, target.unit, length), day(target.now_date));
-    if (!target.share) return QStringLiteral("Now %1. A share of the way cannot be given.").arg(now);
+QString way_in_words(const TargetBar& target, LengthUnit length, const Speech& say) {
+    const QString now =
+        say("%1 on %2")
+            .arg(plain_figure(target.now, target.now_half, target.unit, length, say), day(target.now_date, say));
+    if (!target.share) return say("Now %1. A share of the way cannot be given.").arg(now);
     const long percent = std::lround(*target.share * 100);
-    if (percent >= 100) return QStringLiteral("Now %1: the target is reached.").arg(now);
-    if (percent < 0) return QStringLiteral("Now %1: farther from the target than at the start.").arg(now);
-    return QStringLiteral("Now %1: %2 % of the way.").arg(now).arg(percent);
+    if (percent >= 100) return say("Now %1: the target is reached.").arg(now);
+    if (percent < 0) return say("Now %1: farther from the target than at the start.").arg(now);
+    return say("Now %1: %2 % of the way.").arg(now).arg(percent);
 }
 
 }  // namespace
@@ -42,14 +43,15 @@ QString way_in_words(const TargetBar& target, LengthUnit length) {
 void add_readings(Blocks& blocks, const Context& context) {
     const Model& model = context.model;
     const LengthUnit length = context.options.length;
-    add_heading(blocks, QStringLiteral("Readings"), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("Readings"), context.width);
     if (model.rows.isEmpty()) {
-        add_paragraph(blocks, QStringLiteral("There is no reading that stands yet."), context.width);
+        add_paragraph(blocks, say("There is no reading that stands yet."), context.width);
         return;
     }
     add_lead(blocks,
-             QStringLiteral("In brackets the 95 % interval. A change counts only when it is larger than the smallest "
-                            "detectable change."),
+             say("In brackets the 95 % interval. A change counts only when it is larger than the smallest "
+                 "detectable change."),
              context.width);
     QVector<TableRow> rows;
     for (const Row& row : model.rows) {
@@ -58,48 +60,49 @@ void add_readings(Blocks& blocks, const Context& context) {
         // with at most two (JCGM 100:2008, 7.2.6).
         const double finest = sdc / 10;
         TableRow out;
-        out.group = capitalised(word_of(row.view));
+        out.group = capitalised(say(word_of(row.view)));
         out.cells = {
-            {.text = capitalised(title_of_reading(row.reading))},
-            value_cell(row.first, row.unit, length),
-            value_cell(row.latest, row.unit, length),
-            {.text = row.change ? signed_figure(*row.change, finest, row.unit, length) : QStringLiteral("–")},
+            {.text = capitalised(say(title_of_reading(row.reading)))},
+            value_cell(row.first, row.unit, length, say),
+            value_cell(row.latest, row.unit, length, say),
+            {.text = row.change ? signed_figure(*row.change, finest, row.unit, length, say) : QStringLiteral("–")},
             {.text = row.smallest_detectable
-                         ? signed_figure(sdc, finest, row.unit, length).replace(u'+', QStringLiteral("± "))
+                         ? signed_figure(sdc, finest, row.unit, length, say).replace(u'+', QStringLiteral("± "))
                          : QStringLiteral("–")},
-            {.text = capitalised(words_of(row.outcome)), .colour = colour_of(row.outcome), .bold = true},
+            {.text = capitalised(words_of(row.outcome, say)), .colour = colour_of(row.outcome), .bold = true},
         };
         QStringList sentences;
         for (const QString& sentence : {row.reason, row.trend})
-            if (!sentence.isEmpty()) sentences << capitalised(sentence);
+            if (!sentence.isEmpty()) sentences << capitalised(say(sentence));
         out.across = sentences.join(u' ');
         rows << out;
     }
     add_table(blocks,
-              {{QStringLiteral("Reading"), 1.15},
-               {QStringLiteral("First"), 1.35},
-               {QStringLiteral("Latest"), 1.35},
-               {QStringLiteral("Change"), 0.85},
-               {QStringLiteral("Smallest detectable"), 0.9},
-               {QStringLiteral("Verdict"), 1.15}},
+              {{say("Reading"), 1.15},
+               {say("First"), 1.35},
+               {say("Latest"), 1.35},
+               {say("Change"), 0.85},
+               {say("Smallest detectable"), 0.9},
+               {say("Verdict"), 1.15}},
               rows, context.width);
 }
 
 void add_targets(Blocks& blocks, const Context& context) {
     if (context.model.targets.isEmpty()) return;
     const LengthUnit length = context.options.length;
-    add_heading(blocks, QStringLiteral("The way to the client's own targets"), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("The way to the client's own targets"), context.width);
     for (const TargetBar& target : context.model.targets) {
-        const TextBox name(capitalised(name_of(target.view, target.reading)), body_font(9, true), ink::text,
+        const TextBox name(capitalised(name_of(target.view, target.reading, say)), body_font(9, true), ink::text,
                            context.width);
-        const TextBox from(QStringLiteral("start %1, %2")
-                               .arg(plain_figure(target.baseline, target.baseline_half, target.unit, length),
-                                    day(target.baseline_date)),
+        const TextBox from(say("start %1, %2")
+                               .arg(plain_figure(target.baseline, target.baseline_half, target.unit, length, say),
+                                    day(target.baseline_date, say)),
                            body_font(7.5), ink::quiet, context.width / 2);
-        const TextBox to(QStringLiteral("target %1").arg(plain_figure(target.target, 0, target.unit, length)),
-                         body_font(7.5), ink::quiet, context.width / 2, Qt::AlignRight);
-        QString words = way_in_words(target, length);
-        if (!target.forecast.isEmpty()) words += u' ' + capitalised(target.forecast);
+        const TextBox to(say("target %1").arg(plain_figure(target.target, 0, target.unit, length, say)), body_font(7.5),
+                         ink::quiet, context.width / 2, Qt::AlignRight);
+        QString words = way_in_words(target, length, say);
+        if (!target.forecast.isEmpty()) words += u' ' + capitalised(say(target.forecast));
         const TextBox way(words, body_font(8.5), ink::text, context.width);
         constexpr double bar = 8 * pt;
         Block block;

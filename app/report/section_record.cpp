@@ -40,121 +40,120 @@ QVector<GradeLine> grades_shown(const Model& model, Copy copy) {
 
 void add_services(Blocks& blocks, const Context& context) {
     if (context.model.services.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("Services"), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("Services"), context.width);
     QVector<TableRow> rows;
-    for (const ServiceLine& service : context.model.services)
-        rows << TableRow{.cells = {{.text = day(service.date)},
-                                   {.text = capitalised(service.kind)},
-                                   service.details.isEmpty()
-                                       ? Cell{.text = service.note, .colour = ink::quiet}
-                                       : Cell{.text = capitalised(service.details), .below = service.note}}};
-    add_table(blocks,
-              {{QStringLiteral("Date"), 1}, {QStringLiteral("Service"), 2}, {QStringLiteral("Where and how"), 3}}, rows,
-              context.width);
+    for (const ServiceLine& service : context.model.services) {
+        QStringList facts;
+        for (const QString& detail : service.details) facts << say(detail);
+        if (!service.result.isEmpty()) facts << service.result;
+        const QString kind = say(service.kind);
+        rows << TableRow{.cells = {{.text = day(service.date, say)},
+                                   {.text = capitalised(service.planned ? say("%1 (planned)").arg(kind) : kind)},
+                                   facts.isEmpty() ? Cell{.text = service.note, .colour = ink::quiet}
+                                                   : Cell{.text = capitalised(facts.join(QStringLiteral("; "))),
+                                                          .below = service.note}}};
+    }
+    add_table(blocks, {{say("Date"), 1}, {say("Service"), 2}, {say("Where and how"), 3}}, rows, context.width);
 }
 
 void add_grades(Blocks& blocks, const Context& context) {
     if (context.model.grades.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("The stylist's grades"), context.width);
-    add_lead(
-        blocks,
-        QStringLiteral("A judgement by eye from 0 to 4; 4 is hair or scalp at its best. The words beside each grade "
-                       "are the anchor of that step."),
-        context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("The stylist's grades"), context.width);
+    add_lead(blocks,
+             say("A judgement by eye from 0 to 4; 4 is hair or scalp at its best. The words beside each grade "
+                 "are the anchor of that step."),
+             context.width);
     QVector<TableRow> rows;
     for (const GradeLine& grade : grades_shown(context.model, context.options.copy)) {
-        QString value = QStringLiteral("%1 of 4").arg(grade.value);
-        QString below = grade.second ? QStringLiteral("again: %1").arg(*grade.second) : QString();
-        rows << TableRow{.cells = {{.text = day(grade.date)},
-                                   {.text = capitalised(grade.zone)},
-                                   {.text = capitalised(grade.quality)},
+        QString value = say("%1 of 4").arg(grade.value);
+        QString below = grade.second ? say("again: %1").arg(*grade.second) : QString();
+        rows << TableRow{.cells = {{.text = day(grade.date, say)},
+                                   {.text = capitalised(say(grade.zone))},
+                                   {.text = capitalised(say(grade.quality))},
                                    {.text = value, .below = below, .bold = true},
-                                   {.text = capitalised(without_step(grade))}}};
+                                   {.text = capitalised(say(without_step(grade)))}}};
     }
     add_table(blocks,
-              {{QStringLiteral("Date"), 1.1},
-               {QStringLiteral("Zone"), 1.2},
-               {QStringLiteral("Quality"), 1},
-               {QStringLiteral("Grade"), 0.8},
-               {QStringLiteral("Anchor"), 3.4}},
+              {{say("Date"), 1.1}, {say("Zone"), 1.2}, {say("Quality"), 1}, {say("Grade"), 0.8}, {say("Anchor"), 3.4}},
               rows, context.width);
     if (!context.model.grade_agreement.isEmpty())
-        add_paragraph(blocks, context.model.grade_agreement, context.width, ink::quiet, 8);
+        add_paragraph(blocks, say(context.model.grade_agreement), context.width, ink::quiet, 8);
 }
 
 void add_left_out(Blocks& blocks, const Context& context) {
     if (context.model.visits == 0 && context.model.left_out.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("Left out, and why"), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("Left out, and why"), context.width);
     if (context.model.left_out.isEmpty()) {
         add_paragraph(blocks,
-                      context.model.visits > 1
-                          ? QStringLiteral("Nothing was refused and every visit could be compared.")
-                          : QStringLiteral("Nothing was refused."),
+                      context.model.visits > 1 ? say("Nothing was refused and every visit could be compared.")
+                                               : say("Nothing was refused."),
                       context.width);
         return;
     }
     QVector<TableRow> rows;
     for (const LeftOut& out : context.model.left_out)
-        rows << TableRow{.cells = {{.text = day(out.date)},
-                                   {.text = capitalised(word_of(out.view))},
-                                   {.text = capitalised(out.what)},
-                                   {.text = capitalised(out.reason), .below = capitalised(out.remedy)}}};
-    add_table(blocks,
-              {{QStringLiteral("Date"), 1},
-               {QStringLiteral("View"), 1.1},
-               {QStringLiteral("What"), 1.2},
-               {QStringLiteral("Why, and what helps"), 3.6}},
+        rows << TableRow{.cells = {{.text = day(out.date, say)},
+                                   {.text = capitalised(say(word_of(out.view)))},
+                                   {.text = capitalised(say(out.what))},
+                                   {.text = capitalised(say(out.reason)), .below = capitalised(say(out.remedy))}}};
+    add_table(blocks, {{say("Date"), 1}, {say("View"), 1.1}, {say("What"), 1.2}, {say("Why, and what helps"), 3.6}},
               rows, context.width);
 }
 
 void add_method(Blocks& blocks, const Context& context) {
-    add_heading(blocks, QStringLiteral("How it was measured"), context.width);
-    add_list(blocks, method_sentences(context.model), context.width);
+    const Speech& say = context.say;
+    add_heading(blocks, say("How it was measured"), context.width);
+    add_list(blocks, method_sentences(context.model, say), context.width);
 }
 
 void add_cautions(Blocks& blocks, const Context& context) {
-    add_heading(blocks, QStringLiteral("Cautions"), context.width);
-    add_list(blocks, context.model.cautions + standing_cautions(), context.width, true);
+    const Speech& say = context.say;
+    add_heading(blocks, say("Cautions"), context.width);
+    QStringList all;
+    for (const Tip& caution : context.model.cautions)
+        all << QStringLiteral("%1 (%2)").arg(say(caution.text), say(caution.source));
+    add_list(blocks, all + standing_cautions(say), context.width, true);
 }
 
 void add_history(Blocks& blocks, const Context& context) {
     const Model& model = context.model;
+    const Speech& say = context.say;
     if (context.options.copy != Copy::record || model.history.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("Every reading of every visit"), context.width);
+    add_heading(blocks, say("Every reading of every visit"), context.width);
     QVector<TableRow> rows, photos;
     QSet<QString> seen;
     for (const HistoryLine& line : model.history) {
-        Cell value{.text = figure({line.date, line.value, line.low, line.high, 1}, line.unit, context.options.length)};
-        if (line.refused) value = {.text = QStringLiteral("Refused: ") + line.refusal, .colour = ink::quiet};
-        rows << TableRow{.cells = {{.text = day(line.date)},
-                                   {.text = capitalised(word_of(line.view))},
+        Cell value{.text =
+                       figure({line.date, line.value, line.low, line.high, 1}, line.unit, context.options.length, say)};
+        if (line.refused) value = {.text = say("Refused: %1").arg(say(line.refusal)), .colour = ink::quiet};
+        rows << TableRow{.cells = {{.text = day(line.date, say)},
+                                   {.text = capitalised(say(word_of(line.view)))},
                                    {.text = QString::number(line.shot)},
-                                   {.text = capitalised(title_of_reading(line.reading))},
+                                   {.text = capitalised(say(title_of_reading(line.reading)))},
                                    value,
                                    {.text = QString::number(line.analysis_version)}}};
         if (line.photo_sha256.isEmpty() || seen.contains(line.photo_sha256)) continue;
         seen << line.photo_sha256;
-        photos << TableRow{.cells = {{.text = day(line.date)},
-                                     {.text = capitalised(word_of(line.view))},
+        photos << TableRow{.cells = {{.text = day(line.date, say)},
+                                     {.text = capitalised(say(word_of(line.view)))},
                                      {.text = QString::number(line.shot)},
                                      {.text = line.photo_sha256, .code = true}}};
     }
     add_table(blocks,
-              {{QStringLiteral("Date"), 1.1},
-               {QStringLiteral("View"), 1.2},
-               {QStringLiteral("Shot"), 0.4},
-               {QStringLiteral("Reading"), 1.6},
-               {QStringLiteral("Value and 95 % interval"), 2.4},
-               {QStringLiteral("Method version"), 0.7}},
+              {{say("Date"), 1.1},
+               {say("View"), 1.2},
+               {say("Shot"), 0.4},
+               {say("Reading"), 1.6},
+               {say("Value and 95 % interval"), 2.4},
+               {say("Method version"), 0.7}},
               rows, context.width);
     if (photos.isEmpty()) return;
-    add_heading(blocks, QStringLiteral("The photographs behind them"), context.width);
-    add_lead(blocks, QStringLiteral("SHA-256 of each original file, kept untouched in the book."), context.width);
-    add_table(blocks,
-              {{QStringLiteral("Date"), 1.1},
-               {QStringLiteral("View"), 1.2},
-               {QStringLiteral("Shot"), 0.4},
-               {QStringLiteral("SHA-256"), 4.2}},
+    add_heading(blocks, say("The photographs behind them"), context.width);
+    add_lead(blocks, say("SHA-256 of each original file, kept untouched in the book."), context.width);
+    add_table(blocks, {{say("Date"), 1.1}, {say("View"), 1.2}, {say("Shot"), 0.4}, {QStringLiteral("SHA-256"), 4.2}},
               photos, context.width);
 }
 

@@ -11,6 +11,7 @@ struct Context {
     const Options& options;
     double width = 0;        // of the text, units
     double page_height = 0;  // of the text, units
+    const speech::Speech& say = options.speech;
 };
 
 void add_title(Blocks& blocks, const Context& context);

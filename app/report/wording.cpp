@@ -1,6 +1,5 @@
 #include "report/wording.h"
 
-#include <QLocale>
 #include <cmath>
 
 #include "domain/words.h"
@@ -11,58 +10,65 @@ namespace {
 constexpr double mm_per_inch = 25.4;  // exact by definition (international inch, 1959)
 
 // "18 1/cm" reads badly on paper.
-QString for_people(QString text) {
-    return text.replace(QStringLiteral(" 1/"), QStringLiteral(" per "));
+QString for_people(QString text, const Speech& say) {
+    for (const char* unit : {"cm", "mm", "in"}) {
+        const QString of(QString::fromUtf8(unit));
+        text.replace(QStringLiteral(" 1/") + of, u' ' + say(QStringLiteral("per ") + of));
+    }
+    return say.figures(text);
 }
 
 }  // namespace
 
-QString day(const QDate& date) {
-    return date.isValid()
-               ? QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMM yyyy"))
-               : QStringLiteral("–");
+QString day(const QDate& date, const Speech& say) {
+    if (!date.isValid()) return QStringLiteral("–");
+    return say.date(date, QStringLiteral("d MMM yyyy"));
 }
 
-QString days(const QDate& from, const QDate& to) {
-    if (from == to || !to.isValid()) return day(from);
-    if (!from.isValid()) return day(to);
-    return QStringLiteral("%1 to %2").arg(day(from), day(to));
+QString days(const QDate& from, const QDate& to, const Speech& say) {
+    if (from == to || !to.isValid()) return day(from, say);
+    if (!from.isValid()) return day(to, say);
+    return say("%1 to %2").arg(day(from, say), day(to, say));
 }
 
-QString words_of(Outcome outcome) {
+QString words_of(Outcome outcome, const Speech& say) {
     switch (outcome) {
         case Outcome::improved:
-            return QStringLiteral("improved");
+            return say("improved");
         case Outcome::worse:
-            return QStringLiteral("worse");
+            return say("worse");
         case Outcome::changed:
-            return QStringLiteral("changed");
+            return say("changed");
         case Outcome::no_detectable_change:
-            return QStringLiteral("no detectable change");
+            return say("no detectable change");
         case Outcome::not_comparable:
             break;
     }
-    return QStringLiteral("not comparable");
+    return say("not comparable");
 }
 
-QString figure(const Value& value, const QString& unit, LengthUnit length) {
-    return for_people(with_interval(value.value, value.low, value.high, unit, length));
+QString figure(const Value& value, const QString& unit, LengthUnit length, const Speech& say) {
+    QString text = with_interval(value.value, value.low, value.high, unit, length);
+    // Where an end is negative: "-1 (-2 to 1)".
+    if (!say.is_english())
+        text.replace(QStringLiteral(" to "), say("%1 to %2").remove(QStringLiteral("%1")).remove(QStringLiteral("%2")));
+    return for_people(text, say);
 }
 
-QString plain_figure(double value, double half_width, const QString& unit, LengthUnit length) {
-    return for_people(plain_value(value, half_width, unit, length));
+QString plain_figure(double value, double half_width, const QString& unit, LengthUnit length, const Speech& say) {
+    return for_people(plain_value(value, half_width, unit, length), say);
 }
 
-QString signed_figure(double value, double half_width, const QString& unit, LengthUnit length) {
-    QString text = plain_figure(value, half_width, unit, length);
+QString signed_figure(double value, double half_width, const QString& unit, LengthUnit length, const Speech& say) {
+    QString text = plain_figure(value, half_width, unit, length, say);
     // A change of a percentage is in points: +8 % of 50 % would be 4 points.
-    if (unit == u"%") text.replace(QStringLiteral(" %"), QStringLiteral(" points"));
+    if (unit == u"%") text = say("%1 points").arg(text.remove(QStringLiteral(" %")));
     if (text.startsWith(u'-')) text[0] = QChar(0x2212);  // the minus sign
     return value > 0 ? u'+' + text : text;
 }
 
-QString name_of(View view, const QString& reading) {
-    return QStringLiteral("%1: %2").arg(word_of(view), title_of_reading(reading));
+QString name_of(View view, const QString& reading, const Speech& say) {
+    return QStringLiteral("%1: %2").arg(say(word_of(view)), say(title_of_reading(reading)));
 }
 
 QString capitalised(QString text) {
@@ -74,15 +80,13 @@ QString counted(int count, const QString& singular, const QString& plural) {
     return QStringLiteral("%1 %2").arg(count).arg(count == 1 ? singular : plural);
 }
 
-QStringList method_sentences(const Model& model) {
+QStringList method_sentences(const Model& model, const Speech& say) {
     const Method& method = model.method;
     QStringList out = {
-        QStringLiteral(
-            "Photographs are taken from standard positions with a printed gauge card of known size lying flat in the "
+        say("Photographs are taken from standard positions with a printed gauge card of known size lying flat in the "
             "plane of the hair. The card gives the scale, the tilt of the camera and the light; a photo that is "
             "blurred, too coarse, tilted or badly lit is refused at once, with the reason."),
-        QStringLiteral(
-            "The stylist draws the edge line where the first hairs leave the scalp. The band of scalp behind that "
+        say("The stylist draws the edge line where the first hairs leave the scalp. The band of scalp behind that "
             "line is straightened and read. Where hair and scalp cannot be told apart, no figure is given."),
     };
     QStringList named;
@@ -90,40 +94,33 @@ QStringList method_sentences(const Model& model) {
         const QString meaning = meaning_of_reading(row.reading);
         if (named.contains(row.reading) || meaning.isEmpty()) continue;
         named << row.reading;
-        out << QStringLiteral("%1: %2").arg(capitalised(title_of_reading(row.reading)), meaning);
+        out << QStringLiteral("%1: %2").arg(capitalised(say(title_of_reading(row.reading))), say(meaning));
     }
-    out << QStringLiteral(
-               "The figures in brackets are the 95 % interval of each value: what sampling along the edge, the scale "
+    out << say("The figures in brackets are the 95 % interval of each value: what sampling along the edge, the scale "
                "and the light leave uncertain.")
-        << QStringLiteral(
-               "The smallest detectable change is the largest difference that repeat photographs of unchanged hair "
+        << say("The smallest detectable change is the largest difference that repeat photographs of unchanged hair "
                "would show in 19 of 20 cases. A change beyond it is called improved or worse. Anything smaller is "
                "called no detectable change: it may be real, but these photographs cannot tell.")
-        << QStringLiteral(
-               "Visits are compared only when the hair was in the same state (wet or dry, styled or not, product or "
+        << say("Visits are compared only when the hair was in the same state (wet or dry, styled or not, product or "
                "none). There is no overall score: each target has a bar of its own.");
-    if (!method.spread_source.isEmpty()) out << method.spread_source;
-    out << method.extra;
-    if (!method.card.isEmpty()) out << QStringLiteral("Card: %1.").arg(method.card);
-    out << QStringLiteral("Measured with %1, measuring methods version %2.")
+    if (!method.spread_source.isEmpty()) out << say(method.spread_source);
+    for (const QString& more : method.extra) out << say(more);
+    if (!method.card.isEmpty()) out << say("Card: %1.").arg(say(method.card));
+    out << say("Measured with %1, measuring methods version %2.")
                .arg(method.program_version)
                .arg(method.analysis_version);
     return out;
 }
 
 // Common practice of the trade, no source; the program repeats them and rules nothing out or in.
-QStringList standing_cautions() {
+QStringList standing_cautions(const Speech& say) {
     return {
-        QStringLiteral(
-            "Chemical, colour and heat services are for professional use. Follow the maker's directions and the local "
+        say("Chemical, colour and heat services are for professional use. Follow the maker's directions and the local "
             "licensing rules; where this report differs from them, they stand."),
-        QStringLiteral(
-            "Make a strand test before a chemical service, and a patch test as long before it as the maker asks."),
-        QStringLiteral("Stop at once at burning, stinging or irritation and rinse as the maker directs."),
-        QStringLiteral(
-            "See a doctor about sudden or patchy hair loss, pain, scarring, sores or any disease of the scalp."),
-        QStringLiteral(
-            "Measuring is no diagnosis. The report says what photographs show; it does not say why, and it never says "
+        say("Make a strand test before a chemical service, and a patch test as long before it as the maker asks."),
+        say("Stop at once at burning, stinging or irritation and rinse as the maker directs."),
+        say("See a doctor about sudden or patchy hair loss, pain, scarring, sores or any disease of the scalp."),
+        say("Measuring is no diagnosis. The report says what photographs show; it does not say why, and it never says "
             "that a service is safe."),
     };
 }

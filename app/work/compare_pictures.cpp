@@ -147,7 +147,7 @@ Result<ComparedPictures> compare_pictures(Book& book, const CompareOptions& aske
 }
 
 namespace {
-report::PairPicture picture_of(const ComparedPictures& pictures) {
+report::PairPicture picture_of(const ComparedPictures& pictures, const speech::Speech& say) {
     report::PairPicture picture;
     picture.before = pictures.pair.before;
     picture.after = pictures.pair.after;
@@ -155,10 +155,11 @@ report::PairPicture picture_of(const ComparedPictures& pictures) {
     picture.after_date = pictures.after_date;
     if (pictures.after_view) {
         picture.before_word = report::capitalised(word_of(pictures.view));
-        picture.after_word = report::capitalised(word_of(*pictures.after_view)) + QStringLiteral(" (mirrored)");
+        picture.after_word = QStringLiteral("%1 (mirrored)").arg(report::capitalised(word_of(*pictures.after_view)));
     }
     picture.px_per_mm = pictures.pair.px_per_mm;
     picture.length = pictures.length;
+    picture.speech = say;
     picture.title = pictures.after_view
                         ? QStringLiteral("%1 and %2").arg(word_of(pictures.view), word_of(*pictures.after_view))
                         : word_of(pictures.view);
@@ -175,7 +176,7 @@ Result<ComparedPictures> write_pair(Book& book, const CompareOptions& asked, con
     auto pictures = compare_pictures(book, options, progress);
     if (!pictures) return pictures.error();
     if (pictures->must_look()) return look_first();
-    const auto png = report::pair_png(picture_of(pictures.value()));
+    const auto png = report::pair_png(picture_of(pictures.value(), options.speech));
     if (!png) return png.error();
     if (const Status written = write_file(path, png.value()); !written) return written.error();
     return pictures;

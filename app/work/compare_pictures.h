@@ -14,6 +14,7 @@
 #include "core/result.h"
 #include "domain/measure_units.h"
 #include "domain/records.h"
+#include "speech/speech.h"
 #include "work/book_fwd.h"
 #include "work/edge_shift.h"
 #include "work/face_keep.h"
@@ -73,6 +74,7 @@ struct CompareOptions {
     AlignOptions align;
     MeasureOptions measure;
     LengthUnit length = LengthUnit::millimetres;  // of the verdict's sentence and the scale bar
+    speech::Speech speech = {};                   // of the words on a picture that is written
 };
 struct ComparedPictures {
     AlignedPair pair;

@@ -62,15 +62,17 @@ Result<QUuid> seed_of(Book& book) {
 CalendarEvent event_of(const QUuid& seed, Id client, const QString& name, const care::DateRange& range,
                        const CalendarOptions& options) {
     const QString sort = QString::fromUtf8(word_of(range.sort).data());
+    const speech::Speech& say = options.speech;
     CalendarEvent event;
     event.uid = QUuid::createUuidV5(seed, QStringLiteral("%1/%2").arg(client).arg(sort)).toString(QUuid::WithoutBraces);
     event.from = date_of(range.from);
     event.to = date_of(range.to);
-    const QString who = options.names ? name.simplified() : QStringLiteral("Client %1").arg(client);
-    event.summary = QStringLiteral("%1: %2").arg(who, sort);
-    event.description = QString::fromStdString(range.reason);
-    if (range.expected) event.description += QStringLiteral(" Likeliest %1.").arg(text_of(date_of(*range.expected)));
-    event.description += QStringLiteral("\nA reminder; it clears no service.");
+    const QString who = options.names ? name.simplified() : say("Client %1").arg(client);
+    event.summary = QStringLiteral("%1: %2").arg(who, say(sort));
+    event.description = say(QString::fromStdString(range.reason));
+    if (range.expected)
+        event.description += QLatin1Char(' ') + say("Likeliest %1.").arg(say(text_of(date_of(*range.expected))));
+    event.description += QLatin1Char('\n') + say("A reminder; it clears no service.");
     return event;
 }
 

@@ -10,6 +10,7 @@
 #include "core/progress.h"
 #include "core/result.h"
 #include "domain/records.h"
+#include "speech/speech.h"
 #include "work/book_fwd.h"
 
 namespace kempt::work {
@@ -50,8 +51,9 @@ struct DueList {
 [[nodiscard]] Result<DueList> due_list(Book& book, const DueOptions& options, const Progress& progress = {});
 
 struct CalendarOptions {
-    bool names = true;  // else "Client 12": the file leaves the book
-    QDateTime stamp;    // when it is written
+    bool names = true;           // else "Client 12": the file leaves the book
+    QDateTime stamp;             // when it is written
+    speech::Speech speech = {};  // of its words
 };
 // The list as an iCalendar file. Each event keeps its UID from export to export (client and sort of date), so that a
 // calendar moves the event; the first export puts a random seed into the book for that. Errors: io.

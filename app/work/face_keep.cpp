@@ -9,6 +9,7 @@
 #include "book/photo_store.h"
 #include "book/setting_store.h"
 #include "work/errors.h"
+#include "work/report_language.h"
 
 namespace kempt::work {
 
@@ -98,10 +99,9 @@ Status forget_lost_faces(Book& book) {
     if (!all) return all.error();
     for (auto it = all->keyBegin(); it != all->keyEnd(); ++it) {
         Result<bool> known = true;
-        if (it->startsWith(photo_key))
-            known = is_there(store::get_photo(book, it->mid(photo_key.size()).toLongLong()));
-        else if (it->startsWith(client_key))
-            known = is_there(store::get_client(book, it->mid(client_key.size()).toLongLong()));
+        if (it->startsWith(photo_key)) known = is_there(store::get_photo(book, it->mid(photo_key.size()).toLongLong()));
+        for (const QString& key : {client_key, report_language_key()})
+            if (it->startsWith(key)) known = is_there(store::get_client(book, it->mid(key.size()).toLongLong()));
         if (!known) return known.error();
         if (known.value()) continue;
         if (const Status erased = store::erase_setting(book, *it); !erased) return erased;

@@ -30,7 +30,7 @@ enum class FaceWish {
 [[nodiscard]] Status keep_bands(Book& book, Id photo, const QVector<EyeBand>& bands);
 // As if nobody had looked.
 [[nodiscard]] Status forget_bands(Book& book, Id photo);
-// What belongs to photos and clients that are no more. Errors: io, whatever reading them gives; nothing is then erased
+// What belongs to photos and clients that are no more, the language of her report too. Errors: io, whatever reading them gives; nothing is then erased
 // of a photo or client that could not be looked up.
 [[nodiscard]] Status forget_lost_faces(Book& book);
 

@@ -233,9 +233,10 @@ Result<report::Model> report_model_of(Book& book, const ReportOptions& wanted, Q
         if (asks_whether_done(service, today)) continue;  // nobody knows
         const bool planned = !service.done || service.date > today;
         Service told = service;
-        told.done = true;  // said beside its kind
-        model.services.append({service.date, planned ? service.kind + QStringLiteral(" (planned)") : service.kind,
-                               service.note, details_of(told, options.look.length).join(QStringLiteral("; "))});
+        told.done = true;     // said beside its kind
+        told.result.clear();  // her own words: never translated
+        model.services.append({service.date, service.kind, service.note, details_of(told, options.look.length),
+                               service.result.simplified(), planned});
     }
     auto asked = planned_for(book, options, today);
     if (!asked) return asked.error();

@@ -32,8 +32,9 @@ Result<QByteArray> png_of(const PrintCardOptions& options) {
 
 Status print_card(const PrintCardOptions& options) {
     if (options.path.isEmpty()) return invalid("no-file", "Say into which file to write.");
-    const auto bytes =
-        options.png ? png_of(options) : report::gauge_pdf({options.kind, options.paper, options.printer_scale});
+    const auto bytes = options.png
+                           ? png_of(options)
+                           : report::gauge_pdf({options.kind, options.paper, options.printer_scale, options.speech});
     if (!bytes) return bytes.error();
     return write_file(options.path, bytes.value());
 }

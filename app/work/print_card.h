@@ -5,6 +5,7 @@
 
 #include "card/card_layout.h"
 #include "core/result.h"
+#include "speech/speech.h"
 
 namespace kempt::work {
 
@@ -12,9 +13,10 @@ struct PrintCardOptions {
     card::Kind kind = card::Kind::card;
     card::Paper paper = card::Paper::a4;
     bool png = false;
-    double px_per_mm = 12;     // of the PNG, 4..60
-    double printer_scale = 1;  // of the PDF: drawn smaller by this, so that a printer that enlarges comes out at 1:1
-    QString path;              // replaced atomically
+    double px_per_mm = 12;       // of the PNG, 4..60
+    double printer_scale = 1;    // of the PDF: drawn smaller by this, so that a printer that enlarges comes out at 1:1
+    QString path;                // replaced atomically
+    speech::Speech speech = {};  // of the words on the PDF
 };
 // PDF needs a QGuiApplication. Errors: invalid, io.
 [[nodiscard]] Status print_card(const PrintCardOptions& options);

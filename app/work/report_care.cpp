@@ -39,17 +39,15 @@ report::PlannedWork work_of(const ServicePlan& plan) {
     work.people = application.hands;
     if (!timeline.works) {
         work.no_order = QStringLiteral("No order of work keeps within what is tolerated. ") + words(timeline.why_not);
-        for (const ProvenRemedy& proven : would_help)
-            work.would_help.append(QStringLiteral("What would work: ") + words(proven.remedy.text));
+        for (const ProvenRemedy& proven : would_help) work.would_help.append(words(proven.remedy.text));
         return work;
     }
     work.rinse_minutes = timeline.rinse_minutes;
     for (const care::Placed& placed : timeline.order) {
         const care::Task& task = application.tasks[placed.task];
-        const QString where = words(word_of(task.part)) +
-                              (task.section.empty() ? QString() : QStringLiteral(" of ") + words(task.section));
-        work.order.append({placed.start_minutes, placed.end_minutes, where, placed.hand + 1, task.needed_minutes,
-                           placed.least_minutes, placed.most_minutes, placed.within});
+        work.order.append({placed.start_minutes, placed.end_minutes, words(word_of(task.part)), words(task.section),
+                           placed.hand + 1, task.needed_minutes, placed.least_minutes, placed.most_minutes,
+                           placed.within});
     }
     return work;
 }
@@ -64,10 +62,11 @@ void add_findings(const CarePlan& plan, report::Model& model) {
         if (finding.sort != care::FindingSort::speaks_against) continue;
         const QString text = words(care::sentence_of(finding));
         const bool of_client = is_of_client(finding);
-        if (of_client && finding.level != care::RuleLevel::note)
-            model.cautions.append(QStringLiteral("%1 (%2)").arg(text, words(finding.source)));
+        if (of_client && finding.level != care::RuleLevel::note) model.cautions.append({text, words(finding.source)});
         if (of_client || plan.services.empty()) continue;
-        model.planned.findings.append({words(word_of(finding.level)), text, places_of(finding), words(finding.source)});
+        model.planned.findings.append({words(word_of(finding.level)), text,
+                                       places_of(finding).split(QStringLiteral("; "), Qt::SkipEmptyParts),
+                                       words(finding.source)});
     }
 }
 

@@ -16,7 +16,7 @@
 
 namespace kempt::work {
 
-Result<QByteArray> png_of(const report::Pair& pair, LengthUnit length) {
+Result<QByteArray> png_of(const report::Pair& pair, LengthUnit length, const speech::Speech& say) {
     report::PairPicture picture;
     picture.before = pair.before;
     picture.after = pair.after;
@@ -26,10 +26,12 @@ Result<QByteArray> png_of(const report::Pair& pair, LengthUnit length) {
     picture.title = word_of(pair.view);
     picture.verdict = QStringList{pair.verdict, pair.note}.join(QLatin1Char(' ')).trimmed();
     picture.length = length;
+    picture.speech = say;
     return report::pair_png(picture);
 }
 
-Result<QStringList> write_report_pictures(const report::Model& model, LengthUnit length, const QString& folder) {
+Result<QStringList> write_report_pictures(const report::Model& model, const report::Options& look,
+                                          const QString& folder) {
     return guarded([&]() -> Result<QStringList> {
         if (!model.pictures_withheld.isEmpty() || model.pairs.isEmpty()) {
             std::string why = model.pictures_withheld.isEmpty() ? "There is no picture of two visits that can be shown."
@@ -41,11 +43,12 @@ Result<QStringList> write_report_pictures(const report::Model& model, LengthUnit
         }
         QStringList names;
         for (const report::Pair& pair : model.pairs) {
-            const auto png = png_of(pair, length);
+            const auto png = png_of(pair, look.length, look.speech);
             if (!png) return png.error();
-            const QString path = free_file(folder, QStringLiteral("%1 %2 %3.png")
-                                                       .arg(word_of(pair.view), pair.before_date.toString(Qt::ISODate),
-                                                            pair.after_date.toString(Qt::ISODate)));
+            const QString path =
+                free_file(folder, QStringLiteral("%1 %2 %3.png")
+                                      .arg(look.speech(word_of(pair.view)), pair.before_date.toString(Qt::ISODate),
+                                           pair.after_date.toString(Qt::ISODate)));
             if (const Status written = write_file(path, *png); !written) return written.error();
             names.append(QFileInfo(path).fileName());
         }

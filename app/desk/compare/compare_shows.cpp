@@ -18,7 +18,9 @@
 #include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
+#include "speech/speech.h"
 #include "work/compare_pictures.h"
+#include "work/report_language.h"
 
 namespace kempt::desk {
 
@@ -159,7 +161,11 @@ void ComparePage::choose_file() {
 void ComparePage::save_to(const QString& path) {
     session_.ask(
         session_.bench(), tr("Saving the picture"), this,
-        [asked_for = options(), path](Book& book, const Progress& progress) -> Status {
+        [asked_for = options(), path, ours = speech_now()](Book& book, const Progress& progress) mutable -> Status {
+            // She takes it home: lettered in the language of her report.
+            const auto hers = work::report_language_of(book, asked_for.client);
+            if (!hers.ok()) return hers.error();
+            asked_for.speech = hers->has_value() ? speech::Speech(**hers) : ours;
             const auto written = work::write_pair(book, asked_for, path, progress);
             return written.ok() ? Status(Done{}) : Status(written.error());
         },

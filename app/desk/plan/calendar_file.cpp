@@ -3,7 +3,9 @@
 #include <QFileDialog>
 #include <QSaveFile>
 
+#include "desk/translations/said.h"
 #include "domain/clock.h"
+#include "speech/speech.h"
 
 namespace kempt::desk {
 
@@ -19,7 +21,7 @@ void choose_calendar_file(QWidget* parent, const QString& name, std::function<vo
 }
 
 void write_calendar(Session& session, const QString& path, CalendarBytes bytes, bool names) {
-    const work::CalendarOptions options{names, Clock().now()};
+    const work::CalendarOptions options{names, Clock().now(), speech_now()};
     session.ask(
         session.records(), QObject::tr("Writing the calendar file"), &session,
         [path, options, bytes = std::move(bytes)](Book& book, const Progress&) -> Status {

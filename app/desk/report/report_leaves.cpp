@@ -151,7 +151,7 @@ void ReportPage::write_pictures_to(const QString& folder) {
         [options, folder, today = Clock().today()](Book& book, const Progress& progress) -> Result<QStringList> {
             const auto model = work::report_model_of(book, options, today, progress);
             if (!model.ok()) return model.error();
-            return work::write_report_pictures(model.value(), options.look.length, folder);
+            return work::write_report_pictures(model.value(), options.look, folder);
         },
         [this, folder](const QStringList& names) {
             busy(false);

@@ -14,6 +14,7 @@
 #include "desk/compare/compare_choices.h"
 #include "desk/look/look.h"
 #include "desk/report/page_view.h"
+#include "desk/translations/language.h"
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/long_words.h"
@@ -21,9 +22,15 @@
 #include "domain/clock.h"
 #include "report/report_pages.h"
 #include "work/make_report.h"
+#include "work/report_language.h"
 
 namespace kempt::desk {
 namespace {
+
+struct Found {
+    CompareChoices choices;
+    std::optional<speech::Language> hers;
+};
 
 constexpr int pause_ms = 250;  // a hand that ticks several boxes is not answered at each
 
@@ -131,6 +138,13 @@ QWidget* ReportPage::choices_column() {
     paper_ = combo();
     paper_->addItem(tr("A4"), static_cast<int>(report::Paper::a4));
     paper_->addItem(tr("US Letter"), static_cast<int>(report::Paper::letter));
+    language_ = combo();
+    language_->setToolTip(tr("Kept with the client: in it she reads the report and the words on its pictures."));
+    for (const auto language : {speech::Language::english, speech::Language::spanish})
+        language_->addItem(
+            language == speech::Language::english ? QStringLiteral("English") : QStringLiteral("Español"),
+            static_cast<int>(language));
+    connect(language_, &QComboBox::activated, this, &ReportPage::keep_language);
     salon_ = new QLineEdit(QSettings().value("report/salon").toString());
     salon_->setPlaceholderText(tr("your name or your salon's"));
     const QSettings settings;
@@ -142,6 +156,7 @@ QWidget* ReportPage::choices_column() {
     field(tr("Visit after"), to_);
     column->addWidget(text(tr("How it is made"), "heading"));
     field(tr("This copy is"), copy_);
+    field(tr("Her language"), language_);
     field(tr("Paper"), paper_);
     field(tr("Prepared by"), salon_);
     column->addWidget(text(tr("What it tells"), "heading"));
@@ -202,10 +217,22 @@ void ReportPage::show_place(const Place& place) {
     settled_ = false;
     session_.ask(
         session_.records(), tr("Reading the visits"), this,
-        [client = place.client](Book& book, const Progress& progress) {
-            return compare_choices(book, client, progress);
+        [client = place.client](Book& book, const Progress& progress) -> Result<Found> {
+            auto choices = compare_choices(book, client, progress);
+            if (!choices.ok()) return choices.error();
+            const auto hers = work::report_language_of(book, client);
+            if (!hers.ok()) return hers.error();
+            return Found{std::move(choices).value(), hers.value()};
         },
-        [this](const CompareChoices& found) { take(found); }, [this] { settled_ = true; });
+        [this](const Found& found) {
+            if (found.choices.client.id == place_.client) {
+                const QSignalBlocker block(language_);
+                const auto ours = spoken() == Language::spanish ? speech::Language::spanish : speech::Language::english;
+                language_->setCurrentIndex(language_->findData(static_cast<int>(found.hers.value_or(ours))));
+            }
+            take(found.choices);
+        },
+        [this] { settled_ = true; });
 }
 
 void ReportPage::take(const CompareChoices& found) {
@@ -238,10 +265,20 @@ work::ReportOptions ReportPage::options() const {
     options.look.copy = static_cast<report::Copy>(copy_->currentData().toInt());
     options.look.paper = static_cast<report::Paper>(paper_->currentData().toInt());
     options.look.length = look().length();
+    options.look.speech = speech::Speech(static_cast<speech::Language>(language_->currentData().toInt()));
     for (const Part& part : parts_) options.look.parts.*(part.part) = part.box->isChecked();
     options.with_pictures = pictures_->isChecked();
     options.plan_of_desk = true;
     return options;
+}
+
+// Hers from now on, whatever the windows speak.
+void ReportPage::keep_language() {
+    session_.ask(
+        session_.records(), tr("Keeping the language of her report"), this,
+        [client = place_.client, language = static_cast<speech::Language>(language_->currentData().toInt())](
+            Book& book, const Progress&) { return work::keep_report_language(book, client, language); },
+        [](Done) {});
 }
 
 void ReportPage::choose_again() {

@@ -7,6 +7,7 @@
 
 #include "desk/window/page.h"
 #include "report/report_model.h"
+#include "speech/speech.h"
 
 class QComboBox;
 class QCheckBox;
@@ -40,6 +41,7 @@ class ReportPage : public Page {
     [[nodiscard]] QVector<QCheckBox*> parts() const;
     [[nodiscard]] QCheckBox* with_pictures() const { return pictures_; }
     [[nodiscard]] QComboBox* copy() const { return copy_; }
+    [[nodiscard]] QComboBox* language() const { return language_; }
 
     void write_to(const QString& path);           // PDF
     void print_on(std::shared_ptr<QPrinter> to);  // painted on the bench
@@ -54,6 +56,7 @@ class ReportPage : public Page {
   private:
     QWidget* choices_column();
     void take(const CompareChoices& found);
+    void keep_language();
     void choose_again();  // something was chosen: shown anew in a moment
     void make_model();
     void lay_out();
@@ -78,7 +81,7 @@ class ReportPage : public Page {
     std::shared_ptr<const report::ReportPages> report_;
     QLabel *title_, *consent_words_, *state_, *eyes_words_;
     QFrame *consent_box_, *eyes_box_;
-    QComboBox *from_, *to_, *copy_, *paper_;
+    QComboBox *from_, *to_, *copy_, *paper_, *language_;
     struct Part {
         QCheckBox* box;
         bool report::Parts::*part;

@@ -81,8 +81,8 @@ void SettingsDialog::build_language() {
                 "clients wrote stays as it is."),
              "caption"));
     section->column()->addWidget(
-        text(tr("Still English in every language: the report and what is saved as PDF, tables and calendars, the names "
-                "of published sources, the command line, and rare messages of trouble. Answer keys stay Y, N and U."),
+        text(tr("Each client's report has a language of its own, chosen on its page. Still English in every language: "
+                "saved tables, the names of published sources and the command line. Answer keys stay Y, N and U."),
              "caption"));
 }
 

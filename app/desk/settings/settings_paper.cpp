@@ -14,6 +14,7 @@
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "work/open_book.h"
+#include "speech/speech.h"
 #include "work/print_card.h"
 
 namespace kempt::desk {
@@ -66,6 +67,7 @@ void SettingsDialog::choose_gauge_file(card::Kind kind) {
         work::PrintCardOptions options;
         options.kind = kind;
         options.path = path;
+        options.speech = speech_now();
         options.paper = letter_paper() ? card::Paper::letter : card::Paper::a4;
         session_->ask(
             session_->bench(), sheet ? tr("Drawing the gauge sheet") : tr("Drawing the gauge card"), session_,

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "desk/translations/said.h"
+#include "speech/language.h"
 
 // The room is a static library: its compiled-in files must be asked for, outside any namespace.
 static void take_translations() {
@@ -59,15 +60,8 @@ Language meant_by(Language language) {
 }
 
 QLocale locale_of(Language language) {
-    const QLocale system = QLocale::system();
-    const bool spanish = meant_by(language) == Language::spanish;
-    const QLocale::Language wanted = spanish ? QLocale::Spanish : QLocale::English;
-    QLocale locale = system.language() == wanted ? system
-                     : spanish                   ? QLocale(QLocale::Spanish, system.territory())
-                                                 : QLocale(QLocale::English, QLocale::UnitedKingdom);
-    // "1.200" is one thing here and another there.
-    locale.setNumberOptions(QLocale::OmitGroupSeparator | QLocale::RejectGroupSeparator);
-    return locale;
+    return speech::locale_of(meant_by(language) == Language::spanish ? speech::Language::spanish
+                                                                     : speech::Language::english);
 }
 
 void speak(Language language) {

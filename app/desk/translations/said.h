@@ -1,13 +1,15 @@
-// Sentences that rooms below the windows say (findings of the gate, verdicts, care rules, words of the trade) in the
-// language of the windows. Those rooms know no Qt translation and go on speaking English; here their sentence is the
-// key. Sentences with figures in them are kept with placeholders (said_sentences.cpp): the figures are taken out, the
-// sentence is translated, and they are put back, with the decimal sign of the locale.
+// Sentences that rooms below the windows say (findings of the gate, verdicts, care rules, words of the trade), in the
+// language of the windows: see speech/speech.h.
 #pragma once
 
 #include <QString>
 #include <QStringList>
 #include <string>
 #include <string_view>
+
+namespace kempt::speech {
+class Speech;
+}
 
 namespace kempt::desk {
 
@@ -25,15 +27,15 @@ namespace kempt::desk {
 [[nodiscard]] QStringList said(const QStringList& english);
 
 // "12.5 mm (11.0-14.0)" with the decimal sign of the locale.
-[[nodiscard]] QString in_figures(QString words);
+[[nodiscard]] QString in_figures(const QString& words);
 
 // Whether it was translated in every part; for tests.
 [[nodiscard]] bool is_said(const QString& english);
 
+// How the windows speak now; for charts and pictures.
+[[nodiscard]] const speech::Speech& speech_now();
+
 // After another language was put in force.
 void forget_said();
-
-// Every sentence and word that said() knows, with placeholders.
-[[nodiscard]] const QStringList& known_sayings();
 
 }  // namespace kempt::desk

@@ -23,14 +23,15 @@ ChartView::ChartView(QWidget* parent) : QWidget(parent) {
 void ChartView::set_data(const charts::ChartData& data) {
     data_ = data;
     shown_ = -1;
-    setAccessibleName(tr("Chart: %1 %2").arg(data.title, data.value_name));
-    setAccessibleDescription(charts::in_words(data));
+    setAccessibleName(tr("Chart: %1 %2").arg(said(data.title), said(data.value_name)));
+    setAccessibleDescription(charts::in_words(data, speech_now()));
     updateGeometry();
     update();
 }
 
 charts::ChartStyle ChartView::style_now() const {
     charts::ChartStyle style;
+    style.speech = speech_now();
     style.font = font();
     style.font.setPixelSize(measures().caption);
     style.palette = colours().dark ? charts::dark_palette() : charts::light_palette();
@@ -62,7 +63,7 @@ void ChartView::paintEvent(QPaintEvent*) {
 QString ChartView::words_of_point(int index) const {
     const charts::Point& p = data_.points[index];
     const double half = (p.high - p.low) / 2;
-    QString words = tr("%1: %2").arg(date_words(p.date), in_figures(plain_value(p.value, half, data_.unit)));
+    QString words = tr("%1: %2").arg(date_words(p.date), said(plain_value(p.value, half, data_.unit)));
     if (!p.shots.isEmpty()) words += tr(", %1").arg(counted(p.shots.size(), tr("shot"), tr("shots")));
     if (!p.comparable) words += tr(", not comparable");
     return words;
@@ -90,7 +91,7 @@ void ChartView::keyPressEvent(QKeyEvent* event) {
     QToolTip::showText(
         mapToGlobal(QPoint(static_cast<int>(layout_.x_of(p.date)), static_cast<int>(layout_.y_of(p.value)))),
         words_of_point(shown_), this);
-    setAccessibleDescription(words_of_point(shown_) + QLatin1Char(' ') + charts::in_words(data_));
+    setAccessibleDescription(words_of_point(shown_) + QLatin1Char(' ') + charts::in_words(data_, speech_now()));
     update();
 }
 

@@ -9,7 +9,7 @@ using namespace kempt::charts;
 
 namespace {
 
-const QLocale british(QLocale::English, QLocale::UnitedKingdom);
+const kempt::speech::Speech british;
 
 bool round_step(double step) {
     const double mantissa = step / std::pow(10, std::floor(std::log10(step) + 1e-9));

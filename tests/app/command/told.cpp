@@ -123,6 +123,19 @@ BOOST_AUTO_TEST_CASE(the_profile_is_set_part_by_part) {
     BOOST_TEST((json(words("client profile b.kempt --client 1")) == since));
 }
 
+BOOST_AUTO_TEST_CASE(her_wishes_of_what_leaves_the_book_are_set_beside_the_profile) {
+    const QJsonObject none = json(words("client profile b.kempt --client 1"));
+    BOOST_TEST((none["face"].toString() == "unknown" && none["report_language"].isNull()));
+    (void)json(words("client profile b.kempt --client 1 --face hidden --report-language es"));
+    const QJsonObject both = json(words("client profile b.kempt --client 1 --age 34"));
+    BOOST_TEST((both["face"].toString() == "hidden" && both["report_language"].toString() == "es"));
+    const QJsonObject back = json(words("client profile b.kempt --client 1 --face unknown --report-language none"));
+    BOOST_TEST((back["face"].toString() == "unknown" && back["report_language"].isNull()));
+    fails(2, words("client profile b.kempt --client 1 --face open"), "must be one of: hidden");
+    fails(2, words("client profile b.kempt --client 1 --report-language fr"), "must be one of: en, es");
+    fails(1, words("client profile b.kempt --client 2 --face hidden"), "no client 2");
+}
+
 BOOST_AUTO_TEST_CASE(daily_life_goes_on_from_what_she_told_before) {
     BOOST_TEST(json(words("client daily b.kempt --client 1"))["date"].isNull());
     const QJsonObject first =
@@ -286,7 +299,8 @@ BOOST_AUTO_TEST_CASE(values_out_of_their_range_are_wrong_usage_wherever_they_are
     for (const char* wrong : {"--minutes-a-day 2000", "--swims-a-week 101", "--washes-a-week -1", "--style-weeks 6000"})
         fails(2, words("client daily b.kempt --client 1") + words(wrong), "kempt help client");
     fails(2, words("client answers b.kempt --client 1 --comb-count 1001"), "comb-count");
-    fails(2, words("target add b.kempt --client 1 --view nape --reading edge_coverage --value 101"), "kempt help target");
+    fails(2, words("target add b.kempt --client 1 --view nape --reading edge_coverage --value 101"),
+          "kempt help target");
     for (const char* wrong : {"--from-mm -1", "--minutes 5000", "--most-minutes -1", "--temperature-c 2000",
                               "--patch-test-hours -2", "--from-mm 50 --to-mm 20"})
         fails(2, words("plan b.kempt --client 1 --service gloss") + words(wrong), "kempt help plan");

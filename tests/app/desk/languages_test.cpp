@@ -28,13 +28,14 @@
 #include "domain/readings.h"
 #include "domain/words.h"
 #include "room.h"
+#include "speech/speech.h"
 
 using namespace kempt;
 using namespace kempt::desk;
 
 namespace {
 
-const QString folder = QStringLiteral("app/desk/translations/");
+const QString folder = QStringLiteral("app/desk/translations/"), of_rooms = QStringLiteral("app/speech/");
 
 struct Entry {
     QString context, source;
@@ -127,16 +128,16 @@ QStringList sayings_of_rules() {
 }
 
 void write_sayings(const QStringList& all) {
-    QFile file(folder + "said_rules.cpp");
+    QFile file(of_rooms + "said_rules.cpp");
     BOOST_REQUIRE(file.open(QIODevice::WriteOnly));
     file.write(
         "// Written from the care rules, the tips for home, the facts and families by KEMPT_WRITE_SAYINGS=1 test_desk\n"
-        "// --run_test=languages. Do not edit.\n#include <QtGlobal>\n\n#include \"desk/translations/sayings.h\"\n\n"
-        "namespace kempt::desk {\n\n// clang-format off\nconst char* const said_rules[] = {\n");
+        "// --run_test=languages. Do not edit.\n#include <QtGlobal>\n\n#include \"speech/sayings.h\"\n\n"
+        "namespace kempt::speech {\n\n// clang-format off\nconst char* const said_rules[] = {\n");
     for (QString words : all)
         file.write("    QT_TRANSLATE_NOOP(\"said\", \"" + words.replace(u'"', QStringLiteral("\\\"")).toUtf8() +
                    "\"),\n");
-    file.write("    nullptr};\n// clang-format on\n\n}  // namespace kempt::desk\n");
+    file.write("    nullptr};\n// clang-format on\n\n}  // namespace kempt::speech\n");
 }
 
 // Sentences that end in a citation keep it: names of publications are not translated.
@@ -150,30 +151,34 @@ BOOST_AUTO_TEST_SUITE(languages)
 
 BOOST_AUTO_TEST_CASE(every_entry_is_translated_and_has_the_placeholders_of_its_source) {
     complete(folder + "kempt_es.ts");
+    complete(of_rooms + "said_es.ts");
     complete(folder + "kempt_en.ts");
 }
 
 // Strings that are newer than the file are told, not failed: they show in English until they are translated.
 BOOST_AUTO_TEST_CASE(strings_that_the_file_does_not_have_yet_are_told) {
     QTemporaryDir passing;
-    const QString copy = passing.filePath("kempt_es.ts");
-    QFile::copy(folder + "kempt_es.ts", copy);
-    QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
-    QProcess lupdate;
-    lupdate.start(QStringLiteral(KEMPT_LUPDATE),
-                  {"-silent", "-locations", "none", "-no-obsolete", "-I", "app", "app/desk", "-ts", copy});
-    BOOST_REQUIRE(lupdate.waitForFinished(60000));
-    for (const Entry& entry : entries_of(copy))
-        BOOST_WARN_MESSAGE(!entry.unfinished,
-                           "not translated yet: " << entry.context.toStdString() << ": " << entry.source.toStdString());
-    BOOST_TEST(entries_of(copy).size() > 500);
+    for (const auto& [file, sources] : {std::pair(folder + "kempt_es.ts", QStringList{"-I", "app", "app/desk"}),
+                                        std::pair(of_rooms + "said_es.ts", QStringList{"app/speech"})}) {
+        const QString copy = passing.filePath(QFileInfo(file).fileName());
+        QFile::copy(file, copy);
+        QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+        QProcess lupdate;
+        lupdate.start(QStringLiteral(KEMPT_LUPDATE), QStringList{"-silent", "-locations", "none", "-no-obsolete"} +
+                                                         sources + QStringList{"-ts", copy});
+        BOOST_REQUIRE(lupdate.waitForFinished(60000));
+        for (const Entry& entry : entries_of(copy))
+            BOOST_WARN_MESSAGE(!entry.unfinished, "not translated yet: " << entry.context.toStdString() << ": "
+                                                                         << entry.source.toStdString());
+        BOOST_TEST(entries_of(copy).size() > 500);
+    }
 }
 
 BOOST_AUTO_TEST_CASE(everything_the_care_rules_say_is_known_to_the_translation) {
     const QStringList all = sayings_of_rules();
     if (std::getenv("KEMPT_WRITE_SAYINGS") != nullptr) write_sayings(all);
     for (const QString& words : all)
-        BOOST_TEST(known_sayings().contains(words),
+        BOOST_TEST(speech::known_sayings().contains(words),
                    "write it anew with KEMPT_WRITE_SAYINGS=1: " << words.toStdString());
 }
 

@@ -47,7 +47,8 @@ namespace {
 void add_care(Model& model) {
     const QString mid = QStringLiteral("mid-shaft"), roots = QStringLiteral("roots"), ends = QStringLiteral("ends");
     const QString straightener = QStringLiteral("hydroxide straightener without lye");
-    model.services[0].details = QStringLiteral("from 20 mm to the ends; 20 min; strand test passed; no reaction");
+    model.services[0].details = {QStringLiteral("from 20 mm to the ends"), QStringLiteral("20 min"),
+                                 QStringLiteral("strand test passed"), QStringLiteral("no reaction")};
     model.hair = {{{roots, 0, 20.0}, {{QDate(2026, 5, 11), QStringLiteral("gloss"), false, {roots, 18, 20.0}}}, true},
                   {{mid, 20, 250.0},
                    {{QDate(2026, 5, 11), QStringLiteral("gloss"), true, {mid, 21, 250.0}},
@@ -61,8 +62,8 @@ void add_care(Model& model) {
                                {{roots, 0, 20.0}, {mid, 20, 52.0}},
                                {{mid, 52, 250.0}, {ends, 250, std::nullopt}},
                                true,
-                               {{0, 2, QStringLiteral("mid-shaft of nape"), 1, 16, 14, 16, true},
-                                {2, 4.5, QStringLiteral("roots of nape"), 2, 8, 5, 7.5, false}},
+                               {{0, 2, QStringLiteral("mid-shaft"), QStringLiteral("nape"), 1, 16, 14, 16, true},
+                                {2, 4.5, QStringLiteral("roots"), QStringLiteral("nape"), 2, 8, 5, 7.5, false}},
                                2,
                                16,
                                {},
@@ -77,15 +78,16 @@ void add_care(Model& model) {
                                0,
                                QStringLiteral("A stop speaks against this service, so no order of work is given."),
                                {}}};
-    model.planned.findings = {
-        {QStringLiteral("stop"),
-         QStringLiteral("A straightener and permanent colour on one day add up their damage. "
-                        "Straighten first; colour two weeks later or more."),
-         QStringLiteral("permanent colour"), QStringLiteral("dermatology clinic leaflet on relaxers")},
-        {QStringLiteral("caution"),
-         QStringLiteral("Porous hair takes straightener faster than the rest. Apply there "
-                        "last."),
-         straightener + QStringLiteral(", ends"), QStringLiteral("common practice, no source")}};
+    model.planned.findings = {{QStringLiteral("stop"),
+                               QStringLiteral("A straightener and permanent colour on one day add up their damage. "
+                                              "Straighten first; colour two weeks later or more."),
+                               {QStringLiteral("permanent colour")},
+                               QStringLiteral("dermatology clinic leaflet on relaxers")},
+                              {QStringLiteral("caution"),
+                               QStringLiteral("Porous hair takes straightener faster than the rest. Apply there "
+                                              "last."),
+                               {straightener + QStringLiteral(", ends")},
+                               QStringLiteral("common practice, no source")}};
     model.planned.questions = {QStringLiteral("Ask how old the client is."),
                                QStringLiteral("Stretch a wet strand and grade the elasticity.")};
     model.planned.stop_questions = 1;
@@ -244,7 +246,8 @@ Model six_visits() {
                          QStringLiteral("The first centimetre of the edges has then grown anew."),
                          QStringLiteral("Loussouarn, El Rawadi & Genain 2005")}};
     add_care(model);
-    model.cautions = {QStringLiteral("The nape is tender: no chemical service there until it is calm.")};
+    model.cautions = {{QStringLiteral("The nape is tender: no chemical service there until it is calm."),
+                       QStringLiteral("common practice, no source")}};
     model.method = {
         QStringLiteral("Kempt 0.1.0"),
         1,

@@ -2,9 +2,9 @@
 // --run_test=languages. Do not edit.
 #include <QtGlobal>
 
-#include "desk/translations/sayings.h"
+#include "speech/sayings.h"
 
-namespace kempt::desk {
+namespace kempt::speech {
 
 const char* const said_rules[] = {
     QT_TRANSLATE_NOOP("said", "Chemical services are for trained professionals only."),
@@ -385,4 +385,4 @@ const char* const said_rules[] = {
     QT_TRANSLATE_NOOP("said", "Say whether hair is added to the style."),
     nullptr};
 
-}  // namespace kempt::desk
+}  // namespace kempt::speech

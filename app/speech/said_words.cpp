@@ -1,9 +1,9 @@
 // Words of the trade that come from the rooms below: views, services, grades and their anchors, readings, verdicts.
 #include <QtGlobal>
 
-#include "desk/translations/sayings.h"
+#include "speech/sayings.h"
 
-namespace kempt::desk {
+namespace kempt::speech {
 
 const char* const said_words[] = {
     QT_TRANSLATE_NOOP("said", "front hairline"),
@@ -202,4 +202,4 @@ const char* const said_words[] = {
     QT_TRANSLATE_NOOP("said", "Note"),
     nullptr};
 
-}  // namespace kempt::desk
+}  // namespace kempt::speech

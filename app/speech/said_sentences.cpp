@@ -1,10 +1,10 @@
 // Sentences that come from the rooms below, as they are written there; %1, %2 ... stand for figures, names and words.
-// What is missing here stays English in the windows (tests/app/desk/languages_test.cpp says what must not be missing).
+// What is missing here stays English (tests/app/speech and languages_test.cpp say what must not be missing).
 #include <QtGlobal>
 
-#include "desk/translations/sayings.h"
+#include "speech/sayings.h"
 
-namespace kempt::desk {
+namespace kempt::speech {
 
 const char* const said_sentences[] = {
     QT_TRANSLATE_NOOP("said", "The sharpness could not be measured at the card."),
@@ -380,6 +380,85 @@ const char* const said_sentences[] = {
     QT_TRANSLATE_NOOP("said", "looking for an order of work"),
     QT_TRANSLATE_NOOP("said", "measuring"),
     QT_TRANSLATE_NOOP("said", "done"),
+    QT_TRANSLATE_NOOP("said", "before/after picture"),
+    QT_TRANSLATE_NOOP("said", "photo %1"),
+    QT_TRANSLATE_NOOP("said", "%1 (mirrored)"),
+    QT_TRANSLATE_NOOP("said", "%1 and %2"),
+    QT_TRANSLATE_NOOP("said", "from %1 to %2"),
+    QT_TRANSLATE_NOOP("said", "the scalp"),
+    QT_TRANSLATE_NOOP("said", "the ends"),
+    QT_TRANSLATE_NOOP("said", "left %1"),
+    QT_TRANSLATE_NOOP("said", "%1 of at most %2 min"),
+    QT_TRANSLATE_NOOP("said", "at most %1 min"),
+    QT_TRANSLATE_NOOP("said", "1 pass"),
+    QT_TRANSLATE_NOOP("said", "%1 passes"),
+    QT_TRANSLATE_NOOP("said", "strand test %1"),
+    QT_TRANSLATE_NOOP("said", "patch test %1"),
+    QT_TRANSLATE_NOOP("said", "patch test on %1"),
+    QT_TRANSLATE_NOOP("said", "patch test on %1 %2"),
+    QT_TRANSLATE_NOOP("said", "patch test %1 on %2"),
+    QT_TRANSLATE_NOOP("said", "patch test %1 on %2 %3"),
+    QT_TRANSLATE_NOOP("said", "at home"),
+    QT_TRANSLATE_NOOP("said", "by a stylist"),
+    QT_TRANSLATE_NOOP("said", "with a reaction"),
+    QT_TRANSLATE_NOOP("said", "no reaction"),
+    QT_TRANSLATE_NOOP("said", "line at %1 on %2"),
+    QT_TRANSLATE_NOOP("said", "%1, %2"),
+    QT_TRANSLATE_NOOP("said", "%1, %2 and %3"),
+    QT_TRANSLATE_NOOP("said", "planned"),
+    QT_TRANSLATE_NOOP("said", "no gauge card; the scale comes from two points a known distance apart"),
+    QT_TRANSLATE_NOOP("said", "no photo shows the gauge card"),
+    QT_TRANSLATE_NOOP("said", "gauge card, printer correction not set"),
+    QT_TRANSLATE_NOOP("said", "gauge card, printed at %1 % of its size"),
+    QT_TRANSLATE_NOOP("said", "%1; some photos have their scale from two points"),
+    QT_TRANSLATE_NOOP("said", "No order of work keeps within what is tolerated."),
+    QT_TRANSLATE_NOOP("said", "in"),
+    QT_TRANSLATE_NOOP("said", "changed"),
+    QT_TRANSLATE_NOOP("said", "Before"),
+    QT_TRANSLATE_NOOP("said", "After"),
+    QT_TRANSLATE_NOOP("said", "whole head"),
+    QT_TRANSLATE_NOOP("said", "from the scalp to %1"),
+    QT_TRANSLATE_NOOP("said", "from the scalp to the ends"),
+    QT_TRANSLATE_NOOP("said", "from %1 to the ends"),
+    QT_TRANSLATE_NOOP("said", "from the scalp to %1, %2"),
+    QT_TRANSLATE_NOOP("said", "from the scalp to the ends, %1"),
+    QT_TRANSLATE_NOOP("said", "the rest common practice, no source"),
+    QT_TRANSLATE_NOOP("said", "the length of 12 mm common practice, no source"),
+    QT_TRANSLATE_NOOP("said", "measured on this client, with %1"),
+    QT_TRANSLATE_NOOP("said", "line of demarcation measured by tape on %1"),
+    QT_TRANSLATE_NOOP("said", "line of demarcation measured on a photo of %1"),
+    QT_TRANSLATE_NOOP("said", "line of demarcation measured by tape on %1, carried on at the rate of growth: %2"),
+    QT_TRANSLATE_NOOP("said", "line of demarcation measured on a photo of %1, carried on at the rate of growth: %2"),
+    QT_TRANSLATE_NOOP("said", "%1, three groups in equal parts"),
+    QT_TRANSLATE_NOOP("said", "%1, African"),
+    QT_TRANSLATE_NOOP("said", "Billero & Miteva 2018, Clin Cosmet Investig Dermatol 11:149-59"),
+    QT_TRANSLATE_NOOP("said", "Khumalo 2008, J Am Acad Dermatol 59:432-8"),
+    QT_TRANSLATE_NOOP("said", "Khumalo 2010, J Am Acad Dermatol 62:402-8"),
+    QT_TRANSLATE_NOOP("said", "McDonald 2017, J Am Acad Dermatol"),
+    QT_TRANSLATE_NOOP("said", "Sishi 2019, S Afr Med J 109:941-6"),
+    QT_TRANSLATE_NOOP("said", "Thermochim Acta 661:78-83, 2018"),
+    QT_TRANSLATE_NOOP("said", "Wasko 2008, Arch Dermatol 144:759-62"),
+    QT_TRANSLATE_NOOP("said", "Loussouarn, El Rawadi & Genain 2005"),
+    QT_TRANSLATE_NOOP("said", "Loussouarn 2001"),
+    QT_TRANSLATE_NOOP("said", "J Cosmet Sci 62(2), 2011, conference paper on hot irons"),
+    QT_TRANSLATE_NOOP(
+        "said", "Regulation (EC) No 1223/2009, Annex III, label of hair dyes, as told by the Finnish safety agency"),
+    QT_TRANSLATE_NOOP("said", "Taiwan Food and Drug Administration, advice on perms and dyes, news of 2020"),
+    QT_TRANSLATE_NOOP("said",
+                      "US Food and Drug Administration, FDA Consumer 2001 and consumer advice on straighteners"),
+    QT_TRANSLATE_NOOP("said", "US Food and Drug Administration, consumer pages on hair dyes (archived 2004 and 2012)"),
+    QT_TRANSLATE_NOOP(
+        "said", "US Food and Drug Administration, fact sheet on smoothing products that release formaldehyde, 2021"),
+    QT_TRANSLATE_NOOP("said", "US Food and Drug Administration, list of reactions to hair products"),
+    QT_TRANSLATE_NOOP("said",
+                      "US Occupational Safety and Health Administration, hazard alert on smoothing products, 2011, and "
+                      "29 CFR 1910.1048"),
+    QT_TRANSLATE_NOOP("said", "dermatologists' public tips on curled and relaxed hair"),
+    QT_TRANSLATE_NOOP("said", "dermatology clinic advice, talk of 2011"),
+    QT_TRANSLATE_NOOP("said", "dermatology clinic leaflet on relaxers"),
+    QT_TRANSLATE_NOOP("said", "hairdressing school curriculum pages and an examination item"),
+    QT_TRANSLATE_NOOP("said",
+                      "laboratory study of tightly curled hair ironed at 185 and 220 °C, as summed up on the web"),
     nullptr};
 
-}  // namespace kempt::desk
+}  // namespace kempt::speech
