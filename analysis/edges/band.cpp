@@ -3,10 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include <opencv2/imgproc.hpp>
-
-#include "edges/reference_colours.h"
-
 namespace kempt::edges {
 
 namespace {
@@ -123,79 +119,6 @@ cv::Point2d px_of(const card::Calibration& calibration, const EdgeLine& line, do
     const size_t i = static_cast<size_t>(at), j = std::min(i + 1, line.at_mm.size() - 1);
     const double t = at - static_cast<double>(i);
     return card::px_from_mm(calibration, line.at_mm[i] * (1 - t) + line.at_mm[j] * t + depth_mm * line.inward_mm[i]);
-}
-
-BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration,
-              const EdgeLine& line, int first, int count, double from_mm, int rows) {
-    const cv::Matx33d px_from_plane = calibration.mm_from_px.inv();
-    const double& step = line.step_mm;
-    const int last = static_cast<int>(line.at_mm.size()) - 1;
-    cv::Mat where(rows, count, CV_32FC2);
-    cv::parallel_for_(cv::Range(0, rows), [&](const cv::Range& part) {
-        const cv::Matx33d& h = px_from_plane;
-        for (int j = part.start; j < part.end; ++j) {
-            auto* row = where.ptr<cv::Vec2f>(j);
-            const double depth = from_mm + (j + 0.5) * step;
-            for (int i = 0; i < count; ++i) {
-                const auto k = static_cast<size_t>(std::clamp(first + i, 0, last));
-                const double x = line.at_mm[k].x + depth * line.inward_mm[k].x,
-                             y = line.at_mm[k].y + depth * line.inward_mm[k].y;
-                const double w = 1 / (h(2, 0) * x + h(2, 1) * y + h(2, 2));
-                row[i] = {static_cast<float>((h(0, 0) * x + h(0, 1) * y + h(0, 2)) * w),
-                          static_cast<float>((h(1, 0) * x + h(1, 1) * y + h(1, 2)) * w)};
-            }
-        }
-    });
-    double x0 = 1e9, y0 = 1e9, x1 = -1e9, y1 = -1e9;
-    for (int j = 0; j < rows; ++j) {
-        const auto* row = where.ptr<cv::Vec2f>(j);
-        for (int i = 0; i < count; ++i) {
-            x0 = std::min<double>(x0, row[i][0]), x1 = std::max<double>(x1, row[i][0]);
-            y0 = std::min<double>(y0, row[i][1]), y1 = std::max<double>(y1, row[i][1]);
-        }
-    }
-    BandPiece piece;
-    piece.valid = cv::Mat(rows, count, CV_8UC1, cv::Scalar(0));
-    const cv::Rect frame(0, 0, photo.pixels.cols, photo.pixels.rows);
-    const cv::Rect wanted(cv::Point(static_cast<int>(std::max(-1e6, std::floor(x0))) - 3,
-                                    static_cast<int>(std::max(-1e6, std::floor(y0))) - 3),
-                          cv::Point(static_cast<int>(std::min(1e6, std::ceil(x1))) + 4,
-                                    static_cast<int>(std::min(1e6, std::ceil(y1))) + 4));
-    const cv::Rect area = wanted & frame;
-    if (area.width < 4 || area.height < 4) {
-        piece.log_light = cv::Mat(rows, count, CV_32FC3, cv::Scalar::all(0));
-        return piece;
-    }
-    const cv::Mat linear = light.linear(photo.pixels(area));
-    std::vector<cv::Point2f> card_face;
-    if (calibration.card_found)
-        for (const auto& p : calibration.card_corners_px)
-            card_face.emplace_back(static_cast<float>(p.x), static_cast<float>(p.y));
-    const cv::Rect card_box = card_face.empty() ? cv::Rect() : cv::boundingRect(card_face);
-    for (int j = 0; j < rows; ++j) {
-        auto* row = where.ptr<cv::Vec2f>(j);
-        auto* ok = piece.valid.ptr<uchar>(j);
-        for (int i = 0; i < count; ++i) {
-            const float u = row[i][0], v = row[i][1];
-            bool good = u >= 0 && v >= 0 && u <= static_cast<float>(frame.width - 1) &&
-                        v <= static_cast<float>(frame.height - 1);
-            if (good && card_box.contains(cv::Point(static_cast<int>(u), static_cast<int>(v))))
-                good = cv::pointPolygonTest(card_face, {u, v}, false) < 0;
-            ok[i] = good ? 255 : 0;
-            row[i][0] -= static_cast<float>(area.x);
-            row[i][1] -= static_cast<float>(area.y);
-        }
-    }
-    cv::Mat band;
-    cv::remap(linear, band, where, cv::noArray(), cv::INTER_CUBIC, cv::BORDER_REPLICATE);
-    piece.log_light.create(band.size(), CV_32FC3);
-    cv::parallel_for_(cv::Range(0, rows), [&](const cv::Range& part) {
-        cv::Mat from = band.rowRange(part).reshape(1), to = piece.log_light.rowRange(part).reshape(1);
-        cv::max(from, 0.0, from);
-        from += light_floor;
-        cv::log(from, to);
-    });
-    return piece;
 }
 
 }  // namespace kempt::edges

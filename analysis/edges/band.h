@@ -1,6 +1,7 @@
 // The band: the strip of scalp from the edge line inward, straightened to (along, depth) in millimetres.
 #pragma once
 
+#include <array>
 #include <opencv2/core.hpp>
 #include <vector>
 
@@ -34,12 +35,15 @@ inline constexpr double normal_smoothing_mm = 3;
 
 // A piece of the band as log light: rows run inward from from_mm (negative: outside the line), columns along the line.
 struct BandPiece {
-    cv::Mat log_light;  // CV_32FC3, natural logarithm of linear light + light_floor
+    cv::Mat log_light;  // CV_32FC3, natural logarithm of linear light + light_floor, less `skin`; 0 where not valid
     cv::Mat valid;      // CV_8UC1, 255 where the photo shows scalp or hair, 0 outside the photo and on the card
 };
 // columns: [first, first + count) of the line's steps, may reach outside the line (the ends are then repeated).
+// Linear light is interpolated between 4 x 4 pixels by cubics through them (Keys 1981, a = -0.75) at places rounded to
+// a 32nd of a pixel, as OpenCV's remap does. skin: log light to subtract.
 [[nodiscard]] BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration,
-                            const EdgeLine& line, int first, int count, double from_mm, int rows);
+                            const EdgeLine& line, int first, int count, double from_mm, int rows,
+                            const std::array<float, 3>& skin = {});
 
 // Pixel of a place in the band.
 [[nodiscard]] cv::Point2d px_of(const card::Calibration& calibration, const EdgeLine& line, double along_mm,

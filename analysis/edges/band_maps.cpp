@@ -34,6 +34,7 @@ Triples zone(const Photo& photo, const card::LightMap& light, const card::Calibr
     const BandPiece piece = cut(photo, light, calibration, thin, 0, static_cast<int>(thin.at_mm.size()), from_mm,
                                 static_cast<int>((to_mm - from_mm) / thin.step_mm));
     Triples out;
+    out.reserve(piece.log_light.total());
     for (int j = 0; j < piece.log_light.rows; ++j)
         for (int i = 0; i < piece.log_light.cols; ++i)
             if (piece.valid.at<uchar>(j, i)) {
@@ -102,9 +103,8 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
         if (tell(progress, 0.1 + 0.8 * from / columns, "looking at the edge") == Go::stop)
             return Error{ErrorKind::cancelled, "cancelled", "Measuring was stopped.", "Nothing was changed.", ""};
         const int take = std::min(each, whole - from);
-        BandPiece piece = cut(photo, light, calibration, line, from - overlap, width, look_from_mm, rows);
-        piece.log_light -= cv::Scalar(reference.log_skin[0], reference.log_skin[1], reference.log_skin[2]);
-        piece.log_light.setTo(cv::Scalar::all(0), piece.valid == 0);
+        const BandPiece piece =
+            cut(photo, light, calibration, line, from - overlap, width, look_from_mm, rows, reference.log_skin);
         const HairMaps hair = network.look(piece.log_light, reference.context);
         const cv::Rect source(overlap / 2, 0, take / 2, rows / 2), target(from / 2, 0, take / 2, rows / 2);
         hair.cover(source).copyTo(maps.cover(target));

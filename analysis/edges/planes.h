@@ -9,6 +9,16 @@
 
 namespace kempt::edges {
 
+// Of a row whose cells are still to be written.
+inline void clear_margins(float* row, int channels, int cells) {
+    const std::ptrdiff_t step = channel_step_of(cells);
+    for (int c = 0; c < channels; ++c, row += step) {
+        std::fill(row, row + row_margin, 0.f);
+        std::fill(row + row_margin + cells, row + step, 0.f);
+    }
+    std::fill(row, row + 2 * row_margin, 0.f);
+}
+
 // A whole picture. Rows outside it are zeros, as the network was trained.
 class Planes {
   public:
@@ -16,7 +26,9 @@ class Planes {
         if (channels == channels_ && rows == rows_ && cells == cells_) return;
         channels_ = channels, rows_ = rows, cells_ = cells;
         step_ = channel_step_of(cells);
-        data_ = cv::Mat::zeros(rows + 1, static_cast<int>(channels * step_) + 2 * row_margin, CV_32F);
+        data_.create(rows + 1, static_cast<int>(channels * step_) + 2 * row_margin, CV_32F);
+        for (int y = 0; y < rows; ++y) clear_margins(data_.ptr<float>(y), channels, cells);
+        data_.row(rows) = 0;
     }
     [[nodiscard]] int rows() const { return rows_; }
     [[nodiscard]] int cells() const { return cells_; }
@@ -63,14 +75,7 @@ class Bench {
 struct Strip {
     Strip(float* memory, int channels, int rows, int cells)
         : first(memory + row_margin), step(channel_step_of(cells)), per_row(channels * step + 2 * row_margin) {
-        for (int y = 0; y < rows; ++y) {
-            float* at = memory + y * per_row;
-            for (int c = 0; c <= channels; ++c, at += step) {
-                std::fill(at, at + row_margin, 0.f);
-                if (c < channels) std::fill(at + row_margin + cells, at + step, 0.f);
-            }
-            std::fill(memory + (y + 1) * per_row - row_margin, memory + (y + 1) * per_row, 0.f);
-        }
+        for (int y = 0; y < rows; ++y) clear_margins(memory + y * per_row, channels, cells);
     }
     static std::ptrdiff_t floats(int channels, int rows, int cells) {
         return rows * (channels * channel_step_of(cells) + 2 * row_margin);
