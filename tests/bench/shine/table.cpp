@@ -7,6 +7,7 @@
 #include "bench/shine/modes.h"
 #include "bench/shine/shots.h"
 #include "bench/support/tables.h"
+#include "change/change.h"
 
 namespace bench {
 
@@ -76,6 +77,50 @@ void light_line(std::ostream& out, const std::vector<Row>& pairs) {
         << " under another chair's lamps " << fixed(100.0 * other_said / std::max(1, other), 1) << " %.\n\n";
 }
 
+// What missing another chair's lamps does: the hair of visit A under them (visit D), none of whose shots light_differs
+// stops, judged as the program would. The hair is the same, so that whatever is called is the lamps' doing.
+void missed_light_table(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs) {
+    using namespace kempt::change;
+    out << "Hair under another chair's lamps that were not noticed (both shots), judged against visit A:\n\n"
+           "| reading | visits | called changed, though the hair is the same | mean size of the move | smallest "
+           "detectable "
+           "change (median) |\n| --- | --- | --- | --- | --- |\n";
+    for (const Spec& spec : specs) {
+        std::map<std::string, std::map<char, std::vector<double>>> pairs;
+        std::map<std::string, bool> noticed;
+        for (const Row& row : rows) {
+            const char letter = row.at("visit").at(0);
+            if (letter == 'D' && row.at("differs") == "1") noticed[row.at("pair")] = true;
+            auto& shots = pairs[row.at("pair")][letter];
+            if (const double value = number(row, spec.reading); !std::isnan(value)) shots.push_back(value);
+        }
+        std::vector<std::vector<double>> book;
+        for (const auto& [key, visits] : pairs)
+            for (const auto& [letter, shots] : visits)
+                if (letter != 'D') book.push_back(shots);
+        const Spread rest = pooled_for(spec.reading, book);
+        int missed = 0, called = 0;
+        double moved = 0;
+        std::vector<double> smallest;
+        for (auto& [key, visits] : pairs) {
+            const auto &a = visits['A'], &d = visits['D'];
+            if (a.size() < 2 || d.size() < 2 || noticed[key]) continue;
+            const Judgement verdict = judge(spec.reading, {a, {}, ""}, {d, {}, ""},
+                                            spread_for(spec.reading, pooled_for(spec.reading, {a, d}), rest));
+            ++missed;
+            called += verdict.verdict == Verdict::improved || verdict.verdict == Verdict::worse ||
+                      verdict.verdict == Verdict::changed;
+            moved += std::abs(0.5 * (d[0] + d[1] - a[0] - a[1]));
+            smallest.push_back(verdict.smallest_detectable);
+        }
+        std::sort(smallest.begin(), smallest.end());
+        out << "| `" << spec.reading << "` | " << missed << " | " << fixed(100.0 * called / std::max(1, missed), 1)
+            << " % | " << fixed(moved / std::max(1, missed), 3) << " " << spec.unit << " | "
+            << fixed(smallest.empty() ? std::nan("") : smallest[smallest.size() / 2], 3) << " |\n";
+    }
+    out << "\n";
+}
+
 }  // namespace
 
 int shine_table(const std::string& rows_path, const std::string& pairs_path) {
@@ -102,6 +147,7 @@ int shine_table(const std::string& rows_path, const std::string& pairs_path) {
            "a smoothing service: gloss x 1.8, lobe x 0.75, nine of ten flyaway hairs laid.\n\n";
     verdict_table(out, pairs, specs);
     light_line(out, pairs);
+    missed_light_table(out, pairs, {specs[0], specs[1], specs[2]});
     return 0;
 }
 
