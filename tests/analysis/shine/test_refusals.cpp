@@ -183,11 +183,11 @@ BOOST_AUTO_TEST_CASE(each_part_of_the_signature_speaks_for_itself) {
 BOOST_AUTO_TEST_CASE(small_differences_of_place_and_fall_are_weighed_together) {
     const shine::LightSignature usual{0.01, 0.0, 0.5, 2};
     // Each alone is within what lamps put back by eye do; together they are not.
-    BOOST_CHECK(!shine::light_differs(usual, {0.01, 0.0, 0.66, 2}));
-    BOOST_CHECK(!shine::light_differs(usual, {0.026, 0.013, 0.5, 2}));
-    const auto why = shine::light_differs(usual, {0.026, 0.013, 0.66, 2});
+    BOOST_CHECK(!shine::light_differs(usual, {0.01, 0.0, 0.67, 2}));
+    BOOST_CHECK(!shine::light_differs(usual, {0.028, 0.014, 0.5, 2}));
+    const auto why = shine::light_differs(usual, {0.028, 0.014, 0.67, 2});
     BOOST_REQUIRE(why);
-    BOOST_CHECK(why == shine::light_differs({0.026, 0.013, 0.66, 2}, usual));
+    BOOST_CHECK(why == shine::light_differs({0.028, 0.014, 0.67, 2}, usual));
     // The sentence names what weighs more.
     BOOST_CHECK(why->find("falls off") != std::string::npos);
     BOOST_CHECK(shine::light_differs(usual, {0.01, 0.0, 0.8, 2})->find("another place") != std::string::npos);
