@@ -10,6 +10,7 @@ namespace kempt::charts {
 QString unit_for_people(const QString& unit, const speech::Speech& say) {
     if (unit == QStringLiteral("-") || unit == QStringLiteral("count") || unit == QStringLiteral("level")) return {};
     if (unit == QStringLiteral("dE00")) return QStringLiteral("ΔE");
+    if (unit == QStringLiteral("in")) return say("in");
     if (unit == QStringLiteral("1/cm")) return say("per cm");
     if (unit == QStringLiteral("1/in")) return say("per in");
     if (unit == QStringLiteral("1/mm")) return say("per mm");

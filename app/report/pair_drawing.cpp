@@ -66,7 +66,7 @@ PairDrawing::PairDrawing(const PairPicture& pair, double width, double max_pictu
     const ScaleBar bar =
         units_per_mm > 0 ? scale_bar_within(0.5 * picture_.width() / units_per_mm, pair.length) : ScaleBar{};
     bar_length_ = bar.length_mm * units_per_mm;
-    bar_ = TextBox(bar.label, body_font(7.5, false, scale), ink::text, width);
+    bar_ = TextBox(say(bar.label), body_font(7.5, false, scale), ink::text, width);
     one_scale_ =
         TextBox(bar_length_ > 0 ? both ? say("both pictures at this scale") : say("the picture is at this scale")
                                 : say("scale not known: to compare by eye only"),

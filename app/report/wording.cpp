@@ -1,5 +1,6 @@
 #include "report/wording.h"
 
+#include <QRegularExpression>
 #include <cmath>
 
 #include "domain/words.h"
@@ -15,6 +16,8 @@ QString for_people(QString text, const Speech& say) {
         const QString of(QString::fromUtf8(unit));
         text.replace(QStringLiteral(" 1/") + of, u' ' + say(QStringLiteral("per ") + of));
     }
+    static const QRegularExpression inches(QStringLiteral("(?<=[0-9]) in(?![a-z/])"));
+    if (!say.is_english()) text.replace(inches, u' ' + say("in"));
     return say.figures(text);
 }
 

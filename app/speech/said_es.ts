@@ -1652,8 +1652,8 @@
         <translation>No se vio papel libre alrededor de las puntas: la zona debe llegar al blanco de la hoja más allá de ellas.</translation>
     </message>
     <message>
-        <source>The hair is about as light as the sheet in this photo, so the two cannot be told apart: lay it on something dark.</source>
-        <translation>En esta foto el cabello es casi tan claro como la hoja, así que no se distinguen: póngalo sobre algo oscuro.</translation>
+        <source>The hair is about as light as the sheet in this photo, so the two cannot be told apart: lay it on the blue gauge sheet.</source>
+        <translation>En esta foto el cabello es casi tan claro como la hoja, así que no se distinguen: póngalo sobre la hoja de medida azul.</translation>
     </message>
     <message>
         <source>No hair was seen in the region.</source>
@@ -3504,6 +3504,18 @@
         <translation>%1: no se sabe cuánto varían las tomas repetidas sin ningún cambio. Haga dos o tres tomas de esta vista en cada visita.</translation>
     </message>
     <message>
+        <source>The strands are hardly clearer than the noise of the photo, and others may not be seen at all. Take the photo in more light, sharper, or at a higher quality; lay blonde hair, and grey or white hair without dark strands, on the blue gauge sheet.</source>
+        <translation>Las hebras apenas se ven más claras que el ruido de la foto, y otras quizá no se vean. Tome la foto con más luz, más nítida o con mayor calidad; ponga el cabello rubio, y el gris o blanco sin hebras oscuras, sobre la hoja de medida azul.</translation>
+    </message>
+    <message>
+        <source>No bare sheet was seen around the ends: the region must reach the sheet&apos;s blue beyond them.</source>
+        <translation>No se vio hoja libre alrededor de las puntas: la zona debe llegar al azul de la hoja más allá de ellas.</translation>
+    </message>
+    <message>
+        <source>The hair is about as blue as the sheet in this photo, so the two cannot be told apart: lay it on the white gauge sheet.</source>
+        <translation>En esta foto el cabello es casi tan azul como la hoja, así que no se distinguen: póngalo sobre la hoja de medida blanca.</translation>
+    </message>
+    <message>
         <source>The strands are hardly clearer than the noise of the photo, and others may not be seen at all. Take the photo in more light, sharper, or at a higher quality.</source>
         <translation>Las hebras apenas se ven más claras que el ruido de la foto, y otras quizá no se vean. Tome la foto con más luz, más nítida o con mayor calidad.</translation>
     </message>
@@ -4900,6 +4912,14 @@
         <translation>Corte por las marcas de las esquinas y pegue la tarjeta plana sobre cartón blanco rígido. Póngala junto al cabello, en el mismo plano y con la misma luz, entera dentro de la foto. Límpiela o imprímala de nuevo cuando se manche: con los pasos de gris se mide la luz. Use una tarjeta nueva para cada clienta.</translation>
     </message>
     <message>
+        <source>Blue gauge sheet, for light hair. Print in colour at 100 % (actual size) on matt white paper. Lay blonde, grey or white hair on the blue, the gauge card beside it, all four corners in the photo.</source>
+        <translation>Hoja de medida azul, para cabello claro. Imprima en color al 100 % (tamaño real) en papel blanco mate. Ponga el cabello rubio, gris o blanco sobre el azul, la tarjeta de medida al lado y las cuatro esquinas dentro de la foto.</translation>
+    </message>
+    <message>
+        <source>Blue gauge sheet</source>
+        <translation>Hoja de medida azul</translation>
+    </message>
+    <message>
         <source>Gauge sheet. Print at 100 % (actual size) on matt white paper. Lay ends or strands on the free part, the gauge card beside them, all four corners in the photo.</source>
         <translation>Hoja de medida. Imprima al 100 % (tamaño real) en papel blanco mate. Ponga las puntas o las hebras en la parte libre, la tarjeta de medida al lado y las cuatro esquinas dentro de la foto.</translation>
     </message>
@@ -5536,16 +5556,8 @@
         <translation>prueba de alergia del %1</translation>
     </message>
     <message>
-        <source>patch test on %1 %2</source>
-        <translation>prueba de alergia del %1 %2</translation>
-    </message>
-    <message>
         <source>patch test %1 on %2</source>
         <translation>prueba de alergia (%1) del %2</translation>
-    </message>
-    <message>
-        <source>patch test %1 on %2 %3</source>
-        <translation>prueba de alergia (%1) del %2 %3</translation>
     </message>
     <message>
         <source>at home</source>
@@ -5780,8 +5792,84 @@
         <translation>Las fotos solo se pueden superponer con unos %1 mm de margen en la línea del contorno.</translation>
     </message>
     <message>
-        <source>No bare sheet was seen around the ends: the region must reach the sheet&apos;s blue beyond them.</source>
-        <translation>No se vio hoja libre alrededor de las puntas: la zona debe llegar hasta el azul de la hoja más allá de ellas.</translation>
+        <source>patch test %1 passed</source>
+        <translation>prueba de alergia (%1) superada</translation>
+    </message>
+    <message>
+        <source>patch test %1 failed</source>
+        <translation>prueba de alergia (%1) no superada</translation>
+    </message>
+    <message>
+        <source>patch test on %1 passed</source>
+        <translation>prueba de alergia del %1 superada</translation>
+    </message>
+    <message>
+        <source>patch test on %1 failed</source>
+        <translation>prueba de alergia del %1 no superada</translation>
+    </message>
+    <message>
+        <source>patch test %1 on %2 passed</source>
+        <translation>prueba de alergia (%1) del %2 superada</translation>
+    </message>
+    <message>
+        <source>patch test %1 on %2 failed</source>
+        <translation>prueba de alergia (%1) del %2 no superada</translation>
+    </message>
+    <message>
+        <source>inner elbow</source>
+        <translation>pliegue del codo</translation>
+    </message>
+    <message>
+        <source>behind the ear</source>
+        <translation>detrás de la oreja</translation>
+    </message>
+    <message>
+        <source>behind the left ear</source>
+        <translation>detrás de la oreja izquierda</translation>
+    </message>
+    <message>
+        <source>behind the right ear</source>
+        <translation>detrás de la oreja derecha</translation>
+    </message>
+    <message>
+        <source>Applying the %1 takes %2</source>
+        <translation>Aplicar en %1 lleva %2</translation>
+    </message>
+    <message>
+        <source>From the first stroke at the %1 to the last at the %2 it takes %3</source>
+        <translation>Desde la primera pasada en %1 hasta la última en %2 pasan %3</translation>
+    </message>
+    <message>
+        <source>%1 minutes</source>
+        <translation>%1 minutos</translation>
+    </message>
+    <message>
+        <source>%1 minute</source>
+        <translation>%1 minuto</translation>
+    </message>
+    <message>
+        <source>Shot %1: %2</source>
+        <translation>Toma %1: %2</translation>
+    </message>
+    <message>
+        <source>improved:</source>
+        <translation>mejor.</translation>
+    </message>
+    <message>
+        <source>worse:</source>
+        <translation>peor.</translation>
+    </message>
+    <message>
+        <source>changed:</source>
+        <translation>cambiado.</translation>
+    </message>
+    <message>
+        <source>no detectable change:</source>
+        <translation>sin cambio apreciable.</translation>
+    </message>
+    <message>
+        <source>not comparable:</source>
+        <translation>no comparable.</translation>
     </message>
 </context>
 </TS>

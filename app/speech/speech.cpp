@@ -18,7 +18,7 @@ namespace kempt::speech {
 namespace {
 
 constexpr int deepest = 4;              // a sentence within a sentence within ...: none has more
-constexpr qsizetype sure_letters = 12;  // a pattern of so many is a sentence of its own; own choice
+constexpr qsizetype sure_letters = 11;  // a pattern of so many is a sentence of its own; own choice
 constexpr qsizetype most_kept = 4000;   // answers kept; a long day's sentences, about a megabyte
 
 // A sentence with %1, %2 ...: how it is recognised, and in which order its figures stand.
@@ -145,7 +145,11 @@ std::optional<QString> Speech::Kept::known(const QString& words, int depth, QStr
             return said->at(0).toUpper() + said->mid(1);
     }
     if (auto said = by_pattern(words, depth, left)) return said;
-    return by_sentences(words, depth, left);
+    if (auto said = by_sentences(words, depth, left)) return said;
+    // Known as a piece of a longer sentence, without its full stop.
+    if (words.endsWith(u'.'))
+        if (const auto piece = known(words.chopped(1), depth, left)) return *piece + u'.';
+    return std::nullopt;
 }
 
 Speech::Speech(Language language) : kept_(std::make_shared<Kept>()) {

@@ -68,7 +68,7 @@ StripPanel::StripPanel(Session& session, QWidget* parent) : QWidget(parent) {
         if (place >= strip_->cells().size()) return;
         TimeStrip::Cell cell = strip_->cells()[place];
         cell.picture = QPixmap::fromImage(picture.picture);
-        cell.told = picture.told;
+        cell.told = said(picture.told);
         cell.state = picture.laid ? TimeStrip::Cell::State::laid : TimeStrip::Cell::State::apart;
         strip_->set_cell(place, cell);
         show_progress();

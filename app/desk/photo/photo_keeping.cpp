@@ -125,7 +125,7 @@ void PhotoPage::take_proposal(const work::CarriedMarks& carried) {
     }
     canvas_->propose(now);
     canvas_->setFocus();
-    emit session_.news(tr("%1 Look along it and move the points that are off.").arg(carried.told()));
+    emit session_.news(tr("%1 Look along it and move the points that are off.").arg(said(carried.told())));
 }
 
 }  // namespace kempt::desk

@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QFile>
 #include <QPrinter>
+#include <QProcess>
 #include <QPushButton>
 #include <QScrollArea>
 #include <boost/test/unit_test.hpp>
@@ -15,6 +16,7 @@
 #include "desk/window/book_view.h"
 #include "room.h"
 #include "work/keep_records.h"
+#include "work/report_language.h"
 #include "work/report_outputs.h"
 
 using namespace kempt;
@@ -55,6 +57,31 @@ BOOST_AUTO_TEST_CASE(its_pages_are_shown_and_follow_what_is_chosen) {
     BOOST_TEST(pages->has(pages->current()));
 }
 
+BOOST_AUTO_TEST_CASE(the_report_speaks_her_language_whatever_the_windows_speak_and_the_book_keeps_it) {
+    QComboBox* language = report()->language();
+    BOOST_TEST(language->currentText().toStdString() == "English");
+    language->setCurrentIndex(1);
+    emit language->activated(1);  // as by a hand
+    settle();
+    const auto kept = read<std::optional<speech::Language>>(
+        book.path, [this](Book& in) { return work::report_language_of(in, book.client); });
+    BOOST_TEST((kept == speech::Language::spanish));
+    const QString path = book.folder.filePath("suyo.pdf");
+    report()->write_to(path);
+    BOOST_REQUIRE(wait_until([&] { return QFile::exists(path) && settled(); }));
+    QProcess words;
+    words.start("pdftotext", {path, "-"});
+    BOOST_REQUIRE(words.waitForFinished(60000));
+    const QString text = QString::fromUtf8(words.readAllStandardOutput());
+    BOOST_TEST(text.contains("Informe de estado"));
+    BOOST_TEST(text.contains("Precauciones"));
+    BOOST_TEST(!text.contains("Condition report"));
+    go({Where::client, book.client});
+    go({Where::report, book.client});
+    settle();
+    BOOST_TEST(report()->language()->currentText().toStdString() == "Español");
+}
+
 BOOST_AUTO_TEST_CASE(no_choice_is_cut_off_on_the_right_however_long_its_words) {
     window->resize(1280, 800);
     report()->parts().first()->setText(QString("una palabra tras otra ").repeated(3));  // as long as Spanish has them
@@ -93,7 +120,7 @@ BOOST_AUTO_TEST_CASE(pictures_of_another_client_of_the_same_days_do_not_replace_
         pair.before.fill(skin);
         pair.after = pair.before;
         model.pairs.append(pair);
-        const auto written = work::write_report_pictures(model, LengthUnit::millimetres, folder);
+        const auto written = work::write_report_pictures(model, report::Options(), folder);
         BOOST_REQUIRE(written.ok());
         names += *written;
     }

@@ -40,21 +40,27 @@ QStringList left_on(QString page, const QStringList& others) {
         QString bare;
         for (const QChar letter : theirs)
             if (!letter.isSpace()) bare += letter;
-        if (!bare.isEmpty()) page.remove(bare);
+        if (bare.isEmpty()) continue;
+        page.remove(bare);
+        // In the running line a long name ends in dots.
+        if (bare.size() > 40)
+            page.remove(QRegularExpression(QRegularExpression::escape(bare.left(20)) + QStringLiteral("[^…]*…")));
     }
-    // Months are the locale's, units everybody's.
+    // Months are the locale's, one after the other at a chart's axis; letters of services stand above it; units are
+    // everybody's.
     const QLocale locale(QLocale::Spanish);
+    QStringList months;
     for (int month = 1; month <= 12; ++month)
         for (const auto form : {QLocale::LongFormat, QLocale::ShortFormat}) {
             QString name = locale.monthName(month, form);
             if (name.endsWith(u'.')) name.chop(1);
-            page.replace(QRegularExpression(
-                             QStringLiteral("(?:(?<=de)|(?<=\\d)|(?<![a-z]))%1(?:de)?(?=\\d|[^a-z]|$)").arg(name)),
-                         QStringLiteral("0"));
+            months << name;
         }
-    page.replace(QRegularExpression(QStringLiteral("(?<=\\d)de(?=0)")), QString());
-    page.remove(QRegularExpression(
-        QStringLiteral("(?<![a-z])(?:mm|cm|in|px|min|p|um|mm\u00b2|in\u00b2)(?:/mm\u00b2)?(?![a-z])")));
+    page.remove(
+        QRegularExpression(QStringLiteral("(?<![A-Za-z])(?:de)?(?:%1)+(?:de)?(?![A-Za-z])").arg(months.join(u'|'))));
+    page.remove(
+        QRegularExpression(QStringLiteral("(?<![A-Za-z])(?:mm²|in²|mm|cm|in(?=/)|px|min|p|um)?(?:/mm²|/in²)?"
+                                          "[A-H]{0,8}(?![A-Za-z])")));
     static const QRegularExpression latin(QStringLiteral("[A-Za-z]{2,}"));
     QStringList found;
     for (auto all = latin.globalMatch(page); all.hasNext();) {
