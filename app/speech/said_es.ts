@@ -3504,8 +3504,12 @@
         <translation>%1: no se sabe cuánto varían las tomas repetidas sin ningún cambio. Haga dos o tres tomas de esta vista en cada visita.</translation>
     </message>
     <message>
-        <source>The strands are hardly clearer than the noise of the photo, and others may not be seen at all. Take the photo in more light, sharper, or at a higher quality; lay blonde hair, and grey or white hair without dark strands, on the blue gauge sheet.</source>
-        <translation>Las hebras apenas se ven más claras que el ruido de la foto, y otras quizá no se vean. Tome la foto con más luz, más nítida o con mayor calidad; ponga el cabello rubio, y el gris o blanco sin hebras oscuras, sobre la hoja de medida azul.</translation>
+        <source>Single strands are measured on the white gauge sheet, and this photo shows the blue one.</source>
+        <translation>Las hebras sueltas se miden sobre la hoja de medida blanca, y esta foto muestra la azul.</translation>
+    </message>
+    <message>
+        <source>Lay the strands on the white gauge sheet.</source>
+        <translation>Ponga las hebras sobre la hoja de medida blanca.</translation>
     </message>
     <message>
         <source>No bare sheet was seen around the ends: the region must reach the sheet&apos;s blue beyond them.</source>
@@ -4912,8 +4916,8 @@
         <translation>Corte por las marcas de las esquinas y pegue la tarjeta plana sobre cartón blanco rígido. Póngala junto al cabello, en el mismo plano y con la misma luz, entera dentro de la foto. Límpiela o imprímala de nuevo cuando se manche: con los pasos de gris se mide la luz. Use una tarjeta nueva para cada clienta.</translation>
     </message>
     <message>
-        <source>Blue gauge sheet, for light hair. Print in colour at 100 % (actual size) on matt white paper. Lay blonde, grey or white hair on the blue, the gauge card beside it, all four corners in the photo.</source>
-        <translation>Hoja de medida azul, para cabello claro. Imprima en color al 100 % (tamaño real) en papel blanco mate. Ponga el cabello rubio, gris o blanco sobre el azul, la tarjeta de medida al lado y las cuatro esquinas dentro de la foto.</translation>
+        <source>Blue gauge sheet, for the ends of light hair. Print in colour at 100 % (actual size) on matt white paper. Lay the ends on the blue, the gauge card beside them, all four corners in the photo.</source>
+        <translation>Hoja de medida azul, para puntas de cabello claro. Imprima en color al 100 % (tamaño real) en papel blanco mate. Ponga las puntas en el azul, la tarjeta al lado y las cuatro esquinas en la foto.</translation>
     </message>
     <message>
         <source>Blue gauge sheet</source>
