@@ -40,10 +40,12 @@ struct BandPiece {
 };
 // columns: [first, first + count) of the line's steps, may reach outside the line (the ends are then repeated).
 // Linear light is interpolated between 4 x 4 pixels by cubics through them (Keys 1981, a = -0.75) at places rounded to
-// a 32nd of a pixel, as OpenCV's remap does. skin: log light to subtract.
+// a 32nd of a pixel, as OpenCV's remap does.
 [[nodiscard]] BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration,
-                            const EdgeLine& line, int first, int count, double from_mm, int rows,
-                            const std::array<float, 3>& skin = {});
+                            const EdgeLine& line, int first, int count, double from_mm, int rows);
+// The same into a piece that may hold an earlier one, whose memory is then used again; skin: log light to subtract.
+void cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration, const EdgeLine& line,
+         int first, int count, double from_mm, int rows, const std::array<float, 3>& skin, BandPiece& piece);
 
 // Pixel of a place in the band.
 [[nodiscard]] cv::Point2d px_of(const card::Calibration& calibration, const EdgeLine& line, double along_mm,

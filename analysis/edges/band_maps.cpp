@@ -72,8 +72,8 @@ int BandMaps::row_of(double depth_mm) const {
 Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calibration, const EdgeLine& line,
                               const EdgeMarks& marks, double depth_mm, const Progress& progress) {
     const card::LightMap light(photo, calibration);
-    Triples outer = zone(photo, light, calibration, line, outer_from_mm, outer_to_mm);
-    Triples deep = zone(photo, light, calibration, line, deep_from_mm, deep_to_mm);
+    const Triples outer = zone(photo, light, calibration, line, outer_from_mm, outer_to_mm);
+    const Triples deep = zone(photo, light, calibration, line, deep_from_mm, deep_to_mm);
     const Triples hair_taps = taps(photo, light, marks.hair_taps_px),
                   scalp_taps = taps(photo, light, marks.scalp_taps_px);
     if (outer.size() < 50 && scalp_taps.empty())
@@ -94,6 +94,8 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
     maps.cross_mean.create(size, CV_32F);
     maps.valid.create(size, CV_8UC1);
     Network network;
+    BandPiece piece;
+    HairMaps hair;
     double sure_hair = 0, sure_skin = 0;
     cv::Vec3d hair_sum, skin_sum;
     // Pieces of one size: the network then sets itself up once.
@@ -103,13 +105,12 @@ Result<BandMaps> look_at_band(const Photo& photo, const card::Calibration& calib
         if (tell(progress, 0.1 + 0.8 * from / columns, "looking at the edge") == Go::stop)
             return Error{ErrorKind::cancelled, "cancelled", "Measuring was stopped.", "Nothing was changed.", ""};
         const int take = std::min(each, whole - from);
-        const BandPiece piece =
-            cut(photo, light, calibration, line, from - overlap, width, look_from_mm, rows, reference.log_skin);
-        const HairMaps hair = network.look(piece.log_light, reference.context);
+        cut(photo, light, calibration, line, from - overlap, width, look_from_mm, rows, reference.log_skin, piece);
+        network.look(piece.log_light, reference.context, hair);
         const cv::Rect source(overlap / 2, 0, take / 2, rows / 2), target(from / 2, 0, take / 2, rows / 2);
         hair.cover(source).copyTo(maps.cover(target));
-        cv::Mat(hair.cross_edge(source) / line.step_mm).copyTo(maps.cross_edge(target));
-        cv::Mat(hair.cross_mean(source) / line.step_mm).copyTo(maps.cross_mean(target));
+        hair.cross_edge(source).convertTo(maps.cross_edge(target), CV_32F, 1 / line.step_mm);
+        hair.cross_mean(source).convertTo(maps.cross_mean(target), CV_32F, 1 / line.step_mm);
         cv::Mat valid;
         cv::resize(piece.valid, valid, cv::Size(width / 2, rows / 2), 0, 0, cv::INTER_NEAREST);
         valid(source).copyTo(maps.valid(target));

@@ -115,9 +115,11 @@ void direct(const DirectRow& job) {
 // The six transformed rows of all channels at once, margins included.
 inline void transform(const float* const* in, std::ptrdiff_t first, std::ptrdiff_t count, float* to,
                       std::ptrdiff_t to_step) {
+    // Kept in registers: a store of lanes might change `in` for all that the compiler knows.
+    const float *in0 = in[0], *in1 = in[1], *in2 = in[2], *in3 = in[3], *in4 = in[4], *in5 = in[5];
     for (std::ptrdiff_t i = first; i < first + count; i += LANES) {
-        const Lane a = load(in[0] + i), b = load(in[1] + i), c = load(in[2] + i), d = load(in[3] + i),
-                   e = load(in[4] + i), f = load(in[5] + i);
+        const Lane a = load(in0 + i), b = load(in1 + i), c = load(in2 + i), d = load(in3 + i), e = load(in4 + i),
+                   f = load(in5 + i);
         const Lane even = e - 4 * c, odd = d - 4 * b, near = 2 * (d - b), far = e - c;
         store(to + i, 4 * a - 5 * c + e);
         store(to + to_step + i, even + odd);
@@ -134,6 +136,9 @@ void winograd(const WinogradRows& job) {
                          matrix = static_cast<std::ptrdiff_t>(3) * layer.in * layer.out;
     float* rows = job.scratch + row_margin;
     transform(job.in, -row_margin, layer.in * job.in_step + row_margin, rows, plane);
+    float* const out[4] = {job.out[0], job.out[1], job.out[2], job.out[3]};
+    const float* const add[4] = {job.add[0], job.add[1], job.add[2], job.add[3]};
+    const std::ptrdiff_t out_step = job.out_step;
     constexpr int wide = 3 * LANES;
     float part[6][most_channels * wide];
     const int lanes = (job.cells + LANES - 1) / LANES;
@@ -154,12 +159,13 @@ void winograd(const WinogradRows& job) {
                 const Lane near = b + c, near_odd = b - c, far = d + e, far_odd = d - e;
                 const Lane sums[4] = {a + near + far, near_odd + 2 * far_odd, near + 4 * far,
                                       near_odd + 8 * far_odd + f};
-                const std::ptrdiff_t to = o * job.out_step + at + l * LANES;
+                const std::ptrdiff_t to = o * out_step + at + l * LANES;
+#pragma GCC unroll 4
                 for (int r = 0; r < 4; ++r) {
-                    if (!job.out[r]) continue;
+                    if (!out[r]) continue;
                     Lane value = at_least_0(sums[r] + bias);
-                    if (job.add[r]) value += load(job.add[r] + to);
-                    store(job.out[r] + to, value);
+                    if (add[r]) value += load(add[r] + to);
+                    store(out[r] + to, value);
                 }
             }
         }

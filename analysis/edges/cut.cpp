@@ -15,10 +15,23 @@ namespace {
 // Band pixels of a tile: in a photo of twice the band's scale a slanted tile then lies over some 30 000 pixels.
 constexpr int tile_rows = 32, tile_columns = 64, tile_cells = tile_rows * tile_columns;
 
-// Weights of the four neighbours at each 32nd of a pixel (Keys 1981, a = -0.75, as in OpenCV's remap).
+typedef float Four __attribute__((vector_size(16)));
+typedef int FourInts __attribute__((vector_size(16)));
+
+Four four(const float* from) {
+    Four out;
+    __builtin_memcpy(&out, from, sizeof(out));
+    return out;
+}
+Four all(float value) {
+    return Four{value, value, value, value};
+}
+
+// Weights of the four neighbours at each 32nd of a pixel (Keys 1981, a = -0.75, as in OpenCV's remap): plain, and three
+// times each for the channels of four pixels.
 constexpr int parts = 32, neighbours = 4;
 struct CubicWeights {
-    float of[parts][neighbours];
+    float of[parts][neighbours], thrice[parts][3 * neighbours];
     CubicWeights() {
         constexpr float a = -0.75f;
         for (int i = 0; i < parts; ++i) {
@@ -27,54 +40,41 @@ struct CubicWeights {
             of[i][1] = ((a + 2) * x - (a + 3)) * x * x + 1;
             of[i][2] = ((a + 2) * y - (a + 3)) * y * y + 1;
             of[i][3] = 1 - of[i][0] - of[i][1] - of[i][2];
+            for (int k = 0; k < 3 * neighbours; ++k) thrice[i][k] = of[i][k / 3];
         }
     }
 };
-
-const CubicWeights& cubic() {
-    static const CubicWeights weights;
-    return weights;
-}
 
 // A place in 32nds of a pixel.
 struct Place {
     int x, y;
 };
 
-typedef float Four __attribute__((vector_size(16)));
-
-Four four(const float* from) {
-    Four out;
-    __builtin_memcpy(&out, from, sizeof(out));
-    return out;
-}
-
-// light: CV_32FC3. Four pixels are twelve floats, which three vectors take whole.
-void interpolate(const cv::Mat& light, Place at, float* out) {
-    const float *across = cubic().of[at.x % parts], *down = cubic().of[at.y % parts];
+// light: CV_32FC3. The first three of the result are the interpolated light. Four pixels are twelve floats, which three
+// vectors take whole.
+Four interpolate(const CubicWeights& cubic, const cv::Mat& light, Place at) {
+    const float* down = cubic.of[at.y % parts];
     const int x = at.x / parts - 1, y = at.y / parts - 1;
     if (x >= 0 && y >= 0 && x + neighbours <= light.cols && y + neighbours <= light.rows) {
         Four a{}, b{}, c{};
-        for (int k = 0; k < neighbours; ++k) {
-            const float* row = light.ptr<float>(y + k) + 3 * x;
+        const float* row = light.ptr<float>(y) + 3 * x;
+        const size_t step = light.step[0] / sizeof(float);
+        for (int k = 0; k < neighbours; ++k, row += step)
             a += down[k] * four(row), b += down[k] * four(row + 4), c += down[k] * four(row + 8);
-        }
-        a *= Four{across[0], across[0], across[0], across[1]};
-        b *= Four{across[1], across[1], across[2], across[2]};
-        c *= Four{across[2], across[3], across[3], across[3]};
-        out[0] = a[0] + a[3] + b[2] + c[1];
-        out[1] = a[1] + b[0] + b[3] + c[2];
-        out[2] = a[2] + b[1] + c[0] + c[3];
-        return;
+        const float* across = cubic.thrice[at.x % parts];
+        a *= four(across), b *= four(across + 4), c *= four(across + 8);
+        return a + Four{a[3], b[0], b[1], 0} + Four{b[2], b[3], c[0], 0} + Four{c[1], c[2], c[3], 0};
     }
+    const float* across = cubic.of[at.x % parts];
     // At the photo's edge its outermost pixels are repeated.
-    out[0] = out[1] = out[2] = 0;
+    Four sum{};
     for (int k = 0; k < neighbours; ++k)
         for (int l = 0; l < neighbours; ++l) {
             const auto& p =
                 light.at<cv::Vec3f>(std::clamp(y + k, 0, light.rows - 1), std::clamp(x + l, 0, light.cols - 1));
-            for (int channel = 0; channel < 3; ++channel) out[channel] += down[k] * across[l] * p[channel];
+            sum += down[k] * across[l] * Four{p[0], p[1], p[2], 0};
         }
+    return sum;
 }
 
 // What all tiles share.
@@ -87,89 +87,112 @@ struct Band {
     cv::Rect card_box;
     int first;
     double from_mm;
-    const std::array<float, 3>& skin;
+    CubicWeights cubic;
+    std::array<float, 3 * tile_columns> skin;  // as often as a tile has columns
 };
 
+// Rows of tile_columns cells, whatever the tile's own width.
 struct Tile {
     float x[tile_cells], y[tile_cells];  // in the photo
-    bool good[tile_cells];
-    float light[3 * tile_cells];
+    int good[tile_cells];                // -1: shows scalp or hair; 0
+    float light[3 * tile_cells + 1];     // vectors of four are written from three to three
 };
 
-// Where the cells of the tile lie in the photo and whether they show scalp or hair; returns the box of those that do.
-cv::Rect find_places(const Band& band, const cv::Rect& cells, Tile& tile) {
+// Places in the photo. Columns beyond the tile's width are its last one's again.
+void find_places(const Band& band, const cv::Rect& cells, Tile& tile) {
     const cv::Matx33d& h = band.px_from_plane;
     const EdgeLine& line = band.line;
     const int last = static_cast<int>(line.at_mm.size()) - 1;
-    const float right = static_cast<float>(band.photo.pixels.cols - 1),
-                bottom = static_cast<float>(band.photo.pixels.rows - 1);
-    float x0 = right, y0 = bottom, x1 = -1, y1 = -1;
-    for (int j = 0, n = 0; j < cells.height; ++j) {
-        const double depth = band.from_mm + (cells.y + j + 0.5) * line.step_mm;
-        for (int i = 0; i < cells.width; ++i, ++n) {
-            const auto k = static_cast<size_t>(std::clamp(band.first + cells.x + i, 0, last));
-            const double x = line.at_mm[k].x + depth * line.inward_mm[k].x,
-                         y = line.at_mm[k].y + depth * line.inward_mm[k].y;
-            const double w = 1 / (h(2, 0) * x + h(2, 1) * y + h(2, 2));
-            const auto u = static_cast<float>((h(0, 0) * x + h(0, 1) * y + h(0, 2)) * w),
-                       v = static_cast<float>((h(1, 0) * x + h(1, 1) * y + h(1, 2)) * w);
-            bool good = u >= 0 && v >= 0 && u <= right && v <= bottom;
-            if (good && band.card_box.contains(cv::Point(static_cast<int>(u), static_cast<int>(v))))
-                good = cv::pointPolygonTest(band.card, {u, v}, false) < 0;
-            tile.x[n] = u, tile.y[n] = v;
-            tile.good[n] = good;
-            if (!good) continue;
-            x0 = std::min(x0, u), x1 = std::max(x1, u);
-            y0 = std::min(y0, v), y1 = std::max(y1, v);
+    // x = (base + depth * slope) over the same of w.
+    double base[3][tile_columns], slope[3][tile_columns];
+    for (int i = 0; i < tile_columns; ++i) {
+        const auto k = static_cast<size_t>(std::clamp(band.first + cells.x + std::min(i, cells.width - 1), 0, last));
+        const cv::Point2d at = line.at_mm[k], in = line.inward_mm[k];
+        for (int r = 0; r < 3; ++r) {
+            base[r][i] = h(r, 0) * at.x + h(r, 1) * at.y + h(r, 2);
+            slope[r][i] = h(r, 0) * in.x + h(r, 1) * in.y;
         }
     }
-    if (x1 < x0) return {};
+    for (int j = 0; j < cells.height; ++j) {
+        const double depth = band.from_mm + (cells.y + j + 0.5) * line.step_mm;
+        float *x = tile.x + j * tile_columns, *y = tile.y + j * tile_columns;
+        for (int i = 0; i < tile_columns; ++i) {
+            const double w = 1 / (base[2][i] + depth * slope[2][i]);
+            x[i] = static_cast<float>((base[0][i] + depth * slope[0][i]) * w);
+            y[i] = static_cast<float>((base[1][i] + depth * slope[1][i]) * w);
+        }
+    }
+}
+
+// Marks the cells that lie in the photo and not on the card; returns the box of the pixels that they need.
+cv::Rect find_good(const Band& band, int cells, Tile& tile) {
+    const Four right = all(static_cast<float>(band.photo.pixels.cols - 1)),
+               bottom = all(static_cast<float>(band.photo.pixels.rows - 1)), none{};
+    Four x0 = right, y0 = bottom, x1 = none, y1 = none;
+    FourInts any{};
+    for (int n = 0; n < cells; n += 4) {
+        const Four x = four(tile.x + n), y = four(tile.y + n);
+        const FourInts good = (x >= none) & (y >= none) & (x <= right) & (y <= bottom);
+        __builtin_memcpy(tile.good + n, &good, sizeof(good));
+        any |= good;
+        x0 = (good & (x < x0)) ? x : x0, x1 = (good & (x > x1)) ? x : x1;
+        y0 = (good & (y < y0)) ? y : y0, y1 = (good & (y > y1)) ? y : y1;
+    }
+    if ((any[0] | any[1] | any[2] | any[3]) == 0) return {};
+    const auto least = [](Four v) { return static_cast<int>(std::min({v[0], v[1], v[2], v[3]})); };
+    const auto most = [](Four v) { return static_cast<int>(std::max({v[0], v[1], v[2], v[3]})); };
     // One neighbour before and two after, and what rounding to a 32nd may add.
-    const cv::Rect box(cv::Point(static_cast<int>(x0) - 1, static_cast<int>(y0) - 1),
-                       cv::Point(static_cast<int>(x1) + 4, static_cast<int>(y1) + 4));
-    return box & cv::Rect({}, band.photo.pixels.size());
+    const cv::Rect box = cv::Rect(cv::Point(least(x0) - 1, least(y0) - 1), cv::Point(most(x1) + 4, most(y1) + 4)) &
+                         cv::Rect({}, band.photo.pixels.size());
+    if ((box & band.card_box).empty()) return box;
+    for (int n = 0; n < cells; ++n)
+        if (tile.good[n] && cv::pointPolygonTest(band.card, {tile.x[n], tile.y[n]}, false) >= 0) tile.good[n] = 0;
+    return box;
 }
 
 void cut_tile(const Band& band, const cv::Rect& cells, BandPiece& piece) {
     Tile tile;
-    const cv::Rect box = find_places(band, cells, tile);
+    const int count = cells.height * tile_columns;
+    find_places(band, cells, tile);
+    const cv::Rect box = find_good(band, count, tile);
     cv::Mat light;
     if (!box.empty()) light = band.light.linear(band.photo.pixels(box));
-    const int count = cells.area();
+    const Four none{}, floor = all(light_floor);
     for (int n = 0; n < count; ++n) {
-        float* out = tile.light + 3 * n;
-        if (!tile.good[n]) {
-            out[0] = out[1] = out[2] = 1;
-            continue;
+        Four seen = none;
+        if (tile.good[n]) {
+            const int x = cvRound(tile.x[n] * parts), y = cvRound(tile.y[n] * parts);
+            seen = interpolate(band.cubic, light, {x - box.x * parts, y - box.y * parts});
         }
-        interpolate(light, {cvRound(tile.x[n] * parts) - box.x * parts, cvRound(tile.y[n] * parts) - box.y * parts},
-                    out);
-        for (int channel = 0; channel < 3; ++channel) out[channel] = std::max(out[channel], 0.f) + light_floor;
+        seen = (seen > none ? seen : none) + floor;
+        __builtin_memcpy(tile.light + 3 * n, &seen, sizeof(seen));
     }
     cv::hal::log32f(tile.light, tile.light, 3 * count);
-    const std::array<float, 3> skin = band.skin;
-    for (int j = 0, n = 0; j < cells.height; ++j) {
-        auto* to = piece.log_light.ptr<cv::Vec3f>(cells.y + j) + cells.x;
-        auto* valid = piece.valid.ptr<uchar>(cells.y + j) + cells.x;
-        for (int i = 0; i < cells.width; ++i, ++n) {
-            const float* log = tile.light + 3 * n;
-            valid[i] = tile.good[n] ? 255 : 0;
-            to[i] = tile.good[n] ? cv::Vec3f(log[0] - skin[0], log[1] - skin[1], log[2] - skin[2]) : cv::Vec3f();
-        }
+    for (int j = 0; j < cells.height; ++j) {
+        const float* log = tile.light + 3 * j * tile_columns;
+        auto* to = piece.log_light.ptr<float>(cells.y + j) + 3 * cells.x;
+        for (int i = 0; i < 3 * cells.width; ++i) to[i] = log[i] - band.skin[static_cast<size_t>(i)];
+        const int* good = tile.good + j * tile_columns;
+        uchar* valid = piece.valid.ptr<uchar>(cells.y + j) + cells.x;
+        for (int i = 0; i < cells.width; ++i) valid[i] = static_cast<uchar>(good[i] & 255);
+        for (int i = 0; i < cells.width; ++i)
+            if (!good[i]) to[3 * i] = to[3 * i + 1] = to[3 * i + 2] = 0;
     }
 }
 
 }  // namespace
 
-BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration,
-              const EdgeLine& line, int first, int count, double from_mm, int rows, const std::array<float, 3>& skin) {
-    Band band{photo, light, line, calibration.mm_from_px.inv(), {}, {}, first, from_mm, skin};
+void cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration, const EdgeLine& line,
+         int first, int count, double from_mm, int rows, const std::array<float, 3>& skin, BandPiece& piece) {
+    Band band{photo, light, line, calibration.mm_from_px.inv(), {}, {}, first, from_mm, {}, {}};
+    for (size_t i = 0; i < band.skin.size(); ++i) band.skin[i] = skin[i % 3];
     if (calibration.card_found) {
         for (const auto& p : calibration.card_corners_px)
             band.card.emplace_back(static_cast<float>(p.x), static_cast<float>(p.y));
         band.card_box = cv::boundingRect(band.card);
     }
-    BandPiece piece{cv::Mat(rows, count, CV_32FC3), cv::Mat(rows, count, CV_8UC1)};
+    piece.log_light.create(rows, count, CV_32FC3);
+    piece.valid.create(rows, count, CV_8UC1);
     const int across = (count + tile_columns - 1) / tile_columns, down = (rows + tile_rows - 1) / tile_rows;
     cv::parallel_for_(cv::Range(0, across * down), [&](const cv::Range& tiles) {
         for (int t = tiles.start; t < tiles.end; ++t) {
@@ -179,6 +202,12 @@ BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calib
             cut_tile(band, cells, piece);
         }
     });
+}
+
+BandPiece cut(const Photo& photo, const card::LightMap& light, const card::Calibration& calibration,
+              const EdgeLine& line, int first, int count, double from_mm, int rows) {
+    BandPiece piece;
+    cut(photo, light, calibration, line, first, count, from_mm, rows, {}, piece);
     return piece;
 }
 

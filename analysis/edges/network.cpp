@@ -97,7 +97,7 @@ Network::Network(const Convolver& by) : inside_(std::make_unique<Inside>(by)) {}
 
 Network::~Network() = default;
 
-HairMaps Network::look(const cv::Mat& band, const Context& context) {
+void Network::look(const cv::Mat& band, const Context& context, HairMaps& maps) {
     CV_Assert(band.type() == CV_32FC3 && band.rows % 8 == 0 && band.cols % 8 == 0 && !band.empty());
     Inside& in = *inside_;
     const Convolver& by = in.by;
@@ -122,14 +122,12 @@ HairMaps Network::look(const cv::Mat& band, const Context& context) {
     refine(by, in.deep2.layer(), 2, in.other_eighth, in.eighth);
     refine(by, in.deep3.layer(), 1, in.eighth, in.other_eighth);
     enlarge(by, layers_of(in.up2, in.join2), in.other_eighth, in.quarter, in.other_quarter);
-    HairMaps maps;
     std::vector<cv::Mat> three;
     for (cv::Mat* map : {&maps.cover, &maps.cross_edge, &maps.cross_mean}) {
         map->create(band.rows / 2, band.cols / 2, CV_32F);
         three.push_back(*map);
     }
     finish(by, layers_of(in.up1, in.join1), in.last.layer(), in.other_quarter, in.half, three);
-    return maps;
 }
 
 }  // namespace kempt::edges

@@ -29,7 +29,13 @@ class Network {
     ~Network();
     Network(const Network&) = delete;
     Network& operator=(const Network&) = delete;
-    [[nodiscard]] HairMaps look(const cv::Mat& relative_log_light, const Context& context);
+    [[nodiscard]] HairMaps look(const cv::Mat& relative_log_light, const Context& context) {
+        HairMaps maps;
+        look(relative_log_light, context, maps);
+        return maps;
+    }
+    // The same into maps that may hold earlier ones, whose memory is then used again.
+    void look(const cv::Mat& relative_log_light, const Context& context, HairMaps& maps);
 
   private:
     struct Inside;

@@ -22,9 +22,9 @@ struct ReferenceColours {
 };
 
 // outer, deep: log light triples (r, g, b) of the zone outside the line and of 10-20 mm inside; tapped colours may be
-// empty. Each zone should hold some hundreds of pixels; they are reordered in place.
-[[nodiscard]] ReferenceColours reference_colours(std::vector<std::array<float, 3>>& outer,
-                                                 std::vector<std::array<float, 3>>& deep,
+// empty. Each zone should hold some hundreds of pixels.
+[[nodiscard]] ReferenceColours reference_colours(const std::vector<std::array<float, 3>>& outer,
+                                                 const std::vector<std::array<float, 3>>& deep,
                                                  const std::vector<std::array<float, 3>>& hair_taps,
                                                  const std::vector<std::array<float, 3>>& scalp_taps, double px_per_mm);
 

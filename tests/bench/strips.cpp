@@ -13,12 +13,14 @@
 #include "bench/support/timing.h"
 #include "edges/band.h"
 #include "intake/intake.h"
+#include "intake/picture_memory.h"
 #include "render/write_photo.h"
 
 int main(int argc, char** argv) {
     if (argc != 4) return 2;
     using namespace kempt;
     cv::setNumThreads(1);
+    intake::use_large_pages();  // as both programs do
     const uint64_t first = std::strtoull(argv[1], nullptr, 10), count = std::strtoull(argv[2], nullptr, 10);
     const render::CardPicture card = render::printed_card();
     std::printf("seed,hair,px_per_mm,from_mm,coverage_true,coverage,strands_true,strands,ms\n");
