@@ -3431,15 +3431,15 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     </message>
     <message>
         <source>Kept with the client: in it she reads the report and the words on its pictures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se guarda con la clienta: en él lee el informe y las palabras de sus imágenes.</translation>
     </message>
     <message>
         <source>Her language</source>
-        <translation type="unfinished"></translation>
+        <translation>Su idioma</translation>
     </message>
     <message>
         <source>Keeping the language of her report</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardando el idioma de su informe</translation>
     </message>
 </context>
 <context>
@@ -4199,6 +4199,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Hecho</translation>
     </message>
     <message>
+        <source>Save the blue gauge sheet</source>
+        <translation>Guardar la hoja de medida azul</translation>
+    </message>
+    <message>
         <source>Save the gauge sheet</source>
         <translation>Guardar la hoja de medida</translation>
     </message>
@@ -4209,6 +4213,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>blue gauge sheet.pdf</source>
+        <translation>hoja de medida azul.pdf</translation>
     </message>
     <message>
         <source>gauge sheet.pdf</source>
@@ -4227,6 +4235,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Dibujando la tarjeta de medida</translation>
     </message>
     <message>
+        <source>The blue gauge sheet is saved as %1.</source>
+        <translation>La hoja de medida azul se guardó como %1.</translation>
+    </message>
+    <message>
         <source>The gauge sheet is saved as %1.</source>
         <translation>La hoja de medida se guardó como %1.</translation>
     </message>
@@ -4237,6 +4249,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     <message>
         <source>Save the card to print…</source>
         <translation>Guardar la tarjeta para imprimir…</translation>
+    </message>
+    <message>
+        <source>Save the blue sheet to print…</source>
+        <translation>Guardar la hoja azul para imprimir…</translation>
     </message>
     <message>
         <source>Save the sheet to print…</source>
@@ -4323,8 +4339,8 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Tarjeta y hoja de medida</translation>
     </message>
     <message>
-        <source>Print at 100 %, without fitting to the page: the card on matt card, to cut out; the sheet, a whole page, lies behind ends and combed-out strands.</source>
-        <translation>Imprima al 100 %, sin ajustar a la página: la tarjeta en cartulina mate, para recortar; la hoja, una página entera, va detrás de las puntas y de las hebras peinadas.</translation>
+        <source>Print at 100 %, without fitting to the page: the card on matt card, to cut out; the sheet, a whole page, lies behind ends and combed-out strands: the white one, or, behind grey and white ends, the blue one, printed in colour.</source>
+        <translation>Imprima al 100 %, sin ajustar a la página: la tarjeta en cartulina mate, para recortar; la hoja, una página entera, va detrás de las puntas y de las hebras peinadas: la blanca o, detrás de puntas grises y blancas, la azul, impresa en color.</translation>
     </message>
     <message>
         <source>none proposed</source>
@@ -4423,7 +4439,7 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     </message>
     <message>
         <source>Each client&apos;s report has a language of its own, chosen on its page. Still English in every language: saved tables, the names of published sources and the command line. Answer keys stay Y, N and U.</source>
-        <translation type="unfinished"></translation>
+        <translation>El informe de cada clienta tiene su propio idioma, que se elige en su página. Siguen en inglés en cualquier idioma: las tablas guardadas, los nombres de las fuentes publicadas y la línea de órdenes. Las teclas de respuesta siguen siendo Y, N y U.</translation>
     </message>
 </context>
 <context>
