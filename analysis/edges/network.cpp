@@ -122,11 +122,15 @@ void Network::look(const cv::Mat& band, const Context& context, HairMaps& maps) 
     refine(by, in.deep2.layer(), 2, in.other_eighth, in.eighth);
     refine(by, in.deep3.layer(), 1, in.eighth, in.other_eighth);
     enlarge(by, layers_of(in.up2, in.join2), in.other_eighth, in.quarter, in.other_quarter);
-    std::vector<cv::Mat> three;
-    for (cv::Mat* map : {&maps.cover, &maps.cross_edge, &maps.cross_mean}) {
-        map->create(band.rows / 2, band.cols / 2, CV_32F);
-        three.push_back(*map);
+    const int rows = in.half.rows(), cells = in.half.cells();
+    if (maps.cover.size() != cv::Size(cells, rows)) {
+        // One piece of memory: large pages then serve it.
+        const cv::Mat all(3 * rows, cells, CV_32F);
+        maps.cover = all.rowRange(0, rows);
+        maps.cross_edge = all.rowRange(rows, 2 * rows);
+        maps.cross_mean = all.rowRange(2 * rows, 3 * rows);
     }
+    const std::vector<cv::Mat> three{maps.cover, maps.cross_edge, maps.cross_mean};
     finish(by, layers_of(in.up1, in.join1), in.last.layer(), in.other_quarter, in.half, three);
 }
 

@@ -34,7 +34,7 @@ class Network {
         look(relative_log_light, context, maps);
         return maps;
     }
-    // The same into maps that may hold earlier ones, whose memory is then used again.
+    // The same into maps that may hold earlier ones of this function, whose memory is then used again.
     void look(const cv::Mat& relative_log_light, const Context& context, HairMaps& maps);
 
   private:
