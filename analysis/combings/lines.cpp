@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "combings/cells.h"
+
 namespace kempt::combings {
 namespace {
 
@@ -23,10 +25,17 @@ struct Walker {
         const cv::Point at = ridges.pixel(static_cast<size_t>(i));
         int best = -1;
         float least = 1e9f;
-        for (int v = -2; v <= 2; ++v)
-            ridges.in_row(at.y + v, at.x - 2, at.x + 2, [&](int k) {
+        // Pixels behind are not looked at, nor rows in which all are; a little more freely than asked below.
+        constexpr float ahead_px = 0.4f;
+        for (int v = -2; v <= 2; ++v) {
+            const float least_u = ahead_px - 0.01f - static_cast<float>(v) * dy;
+            int from = -2, to = 2;
+            while (from <= 2 && static_cast<float>(from) * dx < least_u) ++from;
+            while (to >= from && static_cast<float>(to) * dx < least_u) --to;
+            if (from > to) continue;
+            ridges.in_row(at.y + v, at.x + from, at.x + to, [&](int k) {
                 const int u = ridges.bounds.x + ridges.points[static_cast<size_t>(k)].column - at.x;
-                if (static_cast<float>(u) * dx + static_cast<float>(v) * dy < 0.4f) return;
+                if (static_cast<float>(u) * dx + static_cast<float>(v) * dy < ahead_px) return;
                 if (used[static_cast<size_t>(k)]) return;
                 const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
                 const float wx = q.x - p.x, wy = q.y - p.y, ahead = wx * dx + wy * dy,
@@ -37,6 +46,7 @@ struct Walker {
                 const float cost = ahead + 2 * aside + 3 * (1 - turn);
                 if (cost < least) least = cost, best = k;
             });
+        }
         return best;
     }
     // Marks a point and those beside it that belong to the same line.
@@ -137,16 +147,23 @@ std::vector<Line> string_lines(const Ridges& ridges, Work& work, const LineOptio
     Walker walker{ridges, used};
     // Strongest first, in 64 steps of the logarithm.
     const float least = static_cast<float>(options.start_snr) * ridges.noise;
-    std::vector<std::vector<int>> levels(64);
-    for (size_t i = 0; i < n; ++i) {
-        const RidgePoint& p = ridges.points[i];
-        if (p.strength < least || p.lean < 0.5f) continue;
-        const int level = static_cast<int>(12 * std::log2(std::max(1e-6f, p.strength) / std::max(1e-6f, least)));
-        levels[static_cast<size_t>(std::clamp(level, 0, 63))].push_back(static_cast<int>(i));
-    }
+    const float start = std::max(1e-6f, least);
+    const Cells<int> levels(64, [&, level_of = std::vector<signed char>()](const auto& put) mutable {
+        const bool first = level_of.empty();
+        if (first) level_of.assign(n, -1);
+        for (size_t i = 0; i < n; ++i) {
+            const RidgePoint& p = ridges.points[i];
+            if (p.strength < least || p.lean < 0.5f) continue;
+            if (first)
+                level_of[i] = static_cast<signed char>(
+                    std::clamp(static_cast<int>(12 * std::log2(std::max(1e-6f, p.strength) / start)), 0, 63));
+            put(static_cast<size_t>(level_of[i]), static_cast<int>(i));
+        }
+    });
     std::vector<int> back, forth, path;
-    for (size_t level = levels.size(); level-- > 0;)
-        for (const int i : levels[level]) {
+    for (size_t level = 64; level-- > 0;)
+        for (const int* at = levels.begin(level); at != levels.end(level); ++at) {
+            const int i = *at;
             if (used[static_cast<size_t>(i)]) continue;
             if (!work.go(25 * static_cast<int64_t>(back.size() + forth.size() + 1))) return lines;
             const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
@@ -160,6 +177,8 @@ std::vector<Line> string_lines(const Ridges& ridges, Work& work, const LineOptio
             path.insert(path.end(), forth.begin(), forth.end());
             trim_tails(ridges, path, used);
             Line line;
+            line.at.reserve(path.size());
+            line.strength.reserve(path.size());
             for (const int k : path) {
                 const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
                 line.at.emplace_back(q.x, q.y);
@@ -178,18 +197,34 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
     // All points in a grid of coarse cells.
     constexpr int side = 8;
     const int nx = bounds.width / side + 2, ny = bounds.height / side + 2;
-    std::vector<std::vector<std::pair<int, int>>> grid(static_cast<size_t>(nx) * static_cast<size_t>(ny));
     auto cell_of = [&](cv::Point2f p) {
         const int i = std::clamp((static_cast<int>(p.x) - bounds.x) / side, 0, nx - 1),
                   j = std::clamp((static_cast<int>(p.y) - bounds.y) / side, 0, ny - 1);
         return cv::Point(i, j);
     };
-    for (size_t l = 0; l < lines.size(); ++l)
-        for (size_t k = 0; k < lines[l].at.size(); ++k) {
-            const cv::Point c = cell_of(lines[l].at[k]);
-            grid[static_cast<size_t>(c.y) * static_cast<size_t>(nx) + static_cast<size_t>(c.x)].emplace_back(
-                static_cast<int>(l), static_cast<int>(k));
+    struct Place {
+        int line, point;
+        cv::Point2f at;
+    };
+    const Cells<Place> grid(static_cast<size_t>(nx) * static_cast<size_t>(ny), [&](const auto& put) {
+        for (size_t l = 0; l < lines.size(); ++l)
+            for (size_t k = 0; k < lines[l].at.size(); ++k) {
+                const cv::Point c = cell_of(lines[l].at[k]);
+                put(static_cast<size_t>(c.y) * static_cast<size_t>(nx) + static_cast<size_t>(c.x),
+                    Place{static_cast<int>(l), static_cast<int>(k), lines[l].at[k]});
+            }
+    });
+    // All points of the cells around one, row by row, while act(place) wants more; false: it wanted no more.
+    const auto around = [&](cv::Point c, const auto& act) {
+        const int i0 = std::max(0, c.x - 1), i1 = std::min(nx - 1, c.x + 1);
+        for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j) {
+            const size_t row = static_cast<size_t>(j) * static_cast<size_t>(nx);
+            const Place* last = grid.end(row + static_cast<size_t>(i1));
+            for (const Place* p = grid.begin(row + static_cast<size_t>(i0)); p != last; ++p)
+                if (!act(*p)) return false;
         }
+        return true;
+    };
     const int trim = static_cast<int>(std::lround(trim_px));
     std::vector<std::vector<int>> cuts(lines.size());
     for (size_t l = 0; l < lines.size(); ++l)
@@ -200,24 +235,22 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
             // Nearest inner point of each other line (or of this one, far along it).
             std::vector<std::pair<int, std::pair<int, float>>> nearest;
             if (!work.go(50)) return {};
-            for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
-                for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
-                    for (const auto& [m, k] :
-                         grid[static_cast<size_t>(j) * static_cast<size_t>(nx) + static_cast<size_t>(i)]) {
-                        const cv::Point2f d = lines[static_cast<size_t>(m)].at[static_cast<size_t>(k)] - e;
-                        const float away = d.x * d.x + d.y * d.y;
-                        if (away > reach_px * reach_px) continue;
-                        if (m == static_cast<int>(l)) {
-                            const int own = last ? static_cast<int>(lines[l].at.size()) - 1 - k : k;
-                            if (own < 4 * reach_px) continue;
-                        }
-                        auto at =
-                            std::find_if(nearest.begin(), nearest.end(), [&](const auto& q) { return q.first == m; });
-                        if (at == nearest.end())
-                            nearest.push_back({m, {k, away}});
-                        else if (away < at->second.second)
-                            at->second = {k, away};
-                    }
+            around(c, [&](const Place& p) {
+                const cv::Point2f d = p.at - e;
+                const float away = d.x * d.x + d.y * d.y;
+                if (away > reach_px * reach_px) return true;
+                const int m = p.line, k = p.point;
+                if (m == static_cast<int>(l)) {
+                    const int own = last ? static_cast<int>(lines[l].at.size()) - 1 - k : k;
+                    if (own < 4 * reach_px) return true;
+                }
+                auto at = std::find_if(nearest.begin(), nearest.end(), [&](const auto& q) { return q.first == m; });
+                if (at == nearest.end())
+                    nearest.push_back({m, {k, away}});
+                else if (away < at->second.second)
+                    at->second = {k, away};
+                return true;
+            });
             for (const auto& [m, where] : nearest) {
                 const int size = static_cast<int>(lines[static_cast<size_t>(m)].at.size());
                 if (where.first > 1 && where.first < size - 2) cuts[static_cast<size_t>(m)].push_back(where.first);
@@ -226,18 +259,12 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
     // Where another line lies beside a point, the ridge is drawn towards it and its direction is not the strand's.
     auto crowded = [&](int l, int k) {
         const cv::Point2f p = lines[static_cast<size_t>(l)].at[static_cast<size_t>(k)];
-        const cv::Point c = cell_of(p);
-        for (int j = std::max(0, c.y - 1); j <= std::min(ny - 1, c.y + 1); ++j)
-            for (int i = std::max(0, c.x - 1); i <= std::min(nx - 1, c.x + 1); ++i)
-                for (const auto& [m, q] :
-                     grid[static_cast<size_t>(j) * static_cast<size_t>(nx) + static_cast<size_t>(i)]) {
-                    if ((m == l && std::abs(q - k) < 12) ||
-                        (lines[static_cast<size_t>(m)].doubted() && !lines[static_cast<size_t>(l)].doubted()))
-                        continue;
-                    const cv::Point2f d = lines[static_cast<size_t>(m)].at[static_cast<size_t>(q)] - p;
-                    if (d.dot(d) < crowd_px * crowd_px) return true;
-                }
-        return false;
+        const bool clear = !lines[static_cast<size_t>(l)].doubted();
+        return !around(cell_of(p), [&](const Place& q) {
+            const cv::Point2f d = q.at - p;
+            if (!(d.dot(d) < crowd_px * crowd_px) || (q.line == l && std::abs(q.point - k) < 12)) return true;
+            return clear && lines[static_cast<size_t>(q.line)].doubted();
+        });
     };
     std::vector<Line> out;
     for (size_t l = 0; l < lines.size(); ++l) {

@@ -117,7 +117,7 @@ struct RowOf {
 // Half a pixel would do; a little more leaves no holes between neighbours.
 constexpr float most_aside = 0.6f;
 
-void add_point(const RowOf& row, int x, float least, const Field& field, std::vector<RidgePoint>& points) {
+void add_point(const RowOf& row, int x, float least, const Field& field, Roomy<RidgePoint>& points) {
     const float *a = row.a, *b = row.b, *c = row.c;
     float xx = b[x - 1] - 2 * b[x] + b[x + 1], yy = a[x] - 2 * b[x] + c[x];
     const float sign = xx + yy < 0 ? 1.f : -1.f;
@@ -150,7 +150,7 @@ void add_point(const RowOf& row, int x, float least, const Field& field, std::ve
 
 // marks: room for the row, a multiple of eight, cleared behind its end.
 void points_of_row(const RowOf& row, int n, float least, const Field& field, std::vector<uchar>& marks,
-                   std::vector<RidgePoint>& points) {
+                   Roomy<RidgePoint>& points) {
     mark_candidates(row.a, row.b, row.c, n, least, marks.data());
     for (int block = 0; block < n; block += 8) {
         uint64_t any = 0;
@@ -161,21 +161,28 @@ void points_of_row(const RowOf& row, int n, float least, const Field& field, std
     }
 }
 
-// The points of all strips, with their index.
-void put_together(const std::vector<std::vector<RidgePoint>>& points, Ridges& out) {
-    size_t all = 0;
-    for (const auto& of : points) all += of.size();
-    out.points.reserve(all);
-    const int pieces = out.pieces();
-    out.start.assign(static_cast<size_t>(out.bounds.height) * static_cast<size_t>(pieces) + 1, 0);
-    size_t piece = 0;  // the first whose start is not set yet
-    for (const auto& of : points)
-        for (const RidgePoint& p : of) {
-            const size_t own = p.row * static_cast<size_t>(pieces) + p.column / Ridges::piece_px;
-            for (; piece <= own; ++piece) out.start[piece] = static_cast<int>(out.points.size());
-            out.points.push_back(p);
+// The points of all strips of `strip` rows, with their index.
+void put_together(std::vector<Roomy<RidgePoint>>& points, int strip, Ridges& out) {
+    std::vector<size_t> before(points.size() + 1, 0);
+    for (size_t s = 0; s < points.size(); ++s) before[s + 1] = before[s] + points[s].size();
+    out.points.resize(before.back());
+    const size_t pieces = static_cast<size_t>(out.pieces()), rows = static_cast<size_t>(out.bounds.height);
+    out.start.resize(rows * pieces + 1);
+    out.start.back() = static_cast<int>(before.back());
+    cv::parallel_for_(cv::Range(0, static_cast<int>(points.size())), [&](const cv::Range& range) {
+        for (size_t s = static_cast<size_t>(range.start); s < static_cast<size_t>(range.end); ++s) {
+            std::copy(points[s].begin(), points[s].end(), out.points.begin() + static_cast<std::ptrdiff_t>(before[s]));
+            const size_t last = std::min(rows, (s + 1) * static_cast<size_t>(strip)) * pieces;
+            size_t piece = s * static_cast<size_t>(strip) * pieces, at = before[s];  // the first piece not set yet
+            for (const RidgePoint& p : points[s]) {
+                const size_t own = p.row * pieces + p.column / Ridges::piece_px;
+                for (; piece <= own; ++piece) out.start[piece] = static_cast<int>(at);
+                ++at;
+            }
+            for (; piece < last; ++piece) out.start[piece] = static_cast<int>(at);
+            Roomy<RidgePoint>().swap(points[s]);
         }
-    for (; piece < out.start.size(); ++piece) out.start[piece] = static_cast<int>(all);
+    });
 }
 
 }  // namespace
@@ -186,9 +193,11 @@ Ridges find_ridges(const Darkness& darkness, const Field& field, double least_sn
     out.noise = std::max(least_noise, paper_noise(darkness, field, out.paper_sd));
     if (out.bounds.empty()) return out;
     const float least = std::max(1e-5f, static_cast<float>(least_snr) * out.noise);
-    constexpr int strip = 96, spare = 48;
+    // Strips so high that the points of one fill large pages; enough of them that no thread waits for long.
+    constexpr int spare = 48, pieces = 12;
+    const int strip = std::max(96, (out.bounds.height + pieces - 1) / pieces);
     const int strips = (out.bounds.height + strip - 1) / strip;
-    std::vector<std::vector<RidgePoint>> points(static_cast<size_t>(strips));
+    std::vector<Roomy<RidgePoint>> points(static_cast<size_t>(strips));
     cv::parallel_for_(cv::Range(0, strips), [&](const cv::Range& range) {
         for (int s = range.start; s < range.end; ++s) {
             const int y0 = out.bounds.y + s * strip, y1 = std::min(out.bounds.y + out.bounds.height, y0 + strip);
@@ -201,6 +210,8 @@ Ridges find_ridges(const Darkness& darkness, const Field& field, double least_sn
             from = std::max(out.bounds.x, from - spare), to = std::min(out.bounds.x + out.bounds.width, to + spare);
             if (from + 4 > to) continue;
             std::vector<uchar> marks(static_cast<size_t>(to - from) + 8, 0);
+            // Room that is not used costs nothing, moving what is there does.
+            points[static_cast<size_t>(s)].reserve(static_cast<size_t>(to - from) * static_cast<size_t>(strip) / 16);
             Smoothed rows(darkness, from, to);
             rows.start(y0 - 1);
             rows.next();
@@ -212,7 +223,7 @@ Ridges find_ridges(const Darkness& darkness, const Field& field, double least_sn
             }
         }
     });
-    put_together(points, out);
+    put_together(points, strip, out);
     return out;
 }
 

@@ -11,6 +11,7 @@
 
 #include "combings/darkness.h"
 #include "combings/field.h"
+#include "combings/roomy.h"
 
 namespace kempt::combings {
 
@@ -24,8 +25,8 @@ struct RidgePoint {
 };
 
 struct Ridges {
-    std::vector<RidgePoint> points;  // by rows, then columns of their pixel
-    std::vector<int> start;          // first point of each piece of `piece_px` pixels of a row of `bounds`
+    Roomy<RidgePoint> points;  // by rows, then columns of their pixel
+    Roomy<int> start;          // first point of each piece of `piece_px` pixels of a row of `bounds`
     cv::Rect bounds;
     float noise = 0;     // SD of the second derivative on bare paper
     float paper_sd = 0;  // SD of the smoothed darkness there

@@ -107,6 +107,12 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
         return Error{ErrorKind::refused, "sheet-missing",
                      "Strands are measured on the gauge sheet, and none was found in the photo.", "The photo is kept.",
                      "Lay the strands on the gauge sheet with all four of its corners in the photo."};
+    // Compression leaves chroma half as fine as strands are wide, so that dark strands vanish from the blue and its own
+    // blocks look like lines (docs/methods-lengths.md).
+    if (calibration.sheet->ground == card::Ground::blue)
+        return Error{ErrorKind::refused, "sheet-blue",
+                     "Single strands are measured on the white gauge sheet, and this photo shows the blue one.",
+                     "The photo is kept.", "Lay the strands on the white gauge sheet."};
     if (calibration.sheet->px_per_mm < options.least_px_per_mm)
         return Error{ErrorKind::refused, "too-coarse", "The photo shows the sheet too small to see single strands.",
                      "The photo is kept.", "Let the sheet fill the photo, at the phone's full resolution."};
@@ -174,9 +180,17 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
     double path_mm = 0;
     for (const Line& line : lines) path_mm += static_cast<double>(line.at.size()) / ppm;
     out.free_path_mm = lines.empty() ? 0 : path_mm / static_cast<double>(lines.size());
-    for (const Chain& chain : chains) {
+    std::vector<std::vector<cv::Point2d>> paths(chains.size());
+    cv::parallel_for_(cv::Range(0, static_cast<int>(chains.size())), [&](const cv::Range& range) {
+        for (size_t c = static_cast<size_t>(range.start); c < static_cast<size_t>(range.end); ++c)
+            paths[c] = smoothed(chains[c].at, 5, step_mm * ppm);
+    });
+    for (size_t c = 0; c < chains.size(); ++c) {
+        const Chain& chain = chains[c];
         TracedStrand s;
-        for (const cv::Point2d& p : smoothed(chain.at, 5, step_mm * ppm)) {
+        s.path_px.reserve(paths[c].size());
+        s.path_mm.reserve(paths[c].size());
+        for (const cv::Point2d& p : paths[c]) {
             s.path_px.push_back(photo_px(p));
             s.path_mm.push_back(field.mm_from_px(p));
         }
