@@ -21,6 +21,7 @@ struct LineEnd {
     float usual = 0.01f, usual_change = 2e-4f;  // of the photo's strands
     float peak = 0;                             // size of the darkness along the last piece of the line
     float sign = 1;                             // of that darkness
+    float tone = 0, tone_sd = -1;               // log of the ridge's median strength there; SD below 0: not known
     float ahead_dark = 0;                       // 0 paper .. 1 as dark as the line, over the pixels just ahead
     [[nodiscard]] cv::Point2f across() const { return {-ahead.y, ahead.x}; }
 };
@@ -32,8 +33,11 @@ struct Bends {
     float change = 2e-4f;     // 1/px^2
 };
 [[nodiscard]] Bends usual_bends(const std::vector<Line>& lines);
-// From the points of a line, the end first.
-[[nodiscard]] LineEnd end_of(const std::vector<cv::Point2f>& inward, const Bends& usual, const Darkness& darkness);
+// From the points of a line and the strength of its ridge there (below 0 on a bridge, empty: not known), the end first.
+[[nodiscard]] LineEnd end_of(const std::vector<cv::Point2f>& inward, const std::vector<float>& strength,
+                             const Bends& usual, const Darkness& darkness);
+// How little the tones of two ends suit one strand, in halves of squared standard deviations: 0-8.
+[[nodiscard]] double tone_cost(const LineEnd& e, const LineEnd& f);
 // Ends 2 l and 2 l + 1 belong to line l.
 [[nodiscard]] std::vector<LineEnd> ends_of(const std::vector<Line>& lines, const Darkness& darkness);
 

@@ -13,34 +13,64 @@ constexpr double most_loss = 9;    // of log likelihood below its best before it
 constexpr double most_a_step = 3;  // one step never says more
 constexpr double most_cost = 7;
 
-// Where chains run, in cells of 2 px.
+// Where chains run, in cells of 2 px, around the ends that are followed: tiles of 8 x 8 cells are kept only there and
+// where a chain passes.
 class Occupied {
   public:
-    explicit Occupied(cv::Size photo) : cells_(photo.height / 2 + 2, photo.width / 2 + 2, -1) {}
-    // These chains in place of those before.
-    void set(const std::vector<Chain>& chains) {
-        for (int* cell : filled_) *cell = -1;
-        filled_.clear();
+    explicit Occupied(cv::Size photo)
+        : columns_(photo.width / 2 + 2),
+          rows_(photo.height / 2 + 2),
+          across_(columns_ / tile + 1),
+          tile_of_(static_cast<size_t>(across_) * static_cast<size_t>(rows_ / tile + 1), far) {}
+    // These chains in place of those before, as far as ways from `ends` reach.
+    void set(const std::vector<Chain>& chains, const std::vector<cv::Point2f>& ends) {
+        std::fill(tile_of_.begin(), tile_of_.end(), far);
+        cells_.clear();
+        for (const cv::Point2f& p : ends) {
+            const int i0 = std::clamp(static_cast<int>(p.x - reach_px) / 2, 0, columns_ - 1) / tile,
+                      i1 = std::clamp(static_cast<int>(p.x + reach_px) / 2, 0, columns_ - 1) / tile,
+                      j0 = std::clamp(static_cast<int>(p.y - reach_px) / 2, 0, rows_ - 1) / tile,
+                      j1 = std::clamp(static_cast<int>(p.y + reach_px) / 2, 0, rows_ - 1) / tile;
+            for (int j = j0; j <= j1; ++j)
+                std::fill_n(tile_of_.begin() + static_cast<std::ptrdiff_t>(j) * across_ + i0, i1 - i0 + 1, free);
+        }
         for (size_t c = 0; c < chains.size(); ++c)
-            for (const cv::Point2f& p : chains[c].at)
-                if (int* cell = at(p)) *cell = static_cast<int>(c), filled_.push_back(cell);
+            for (const cv::Point2f& p : chains[c].at) {
+                const int i = static_cast<int>(p.x) / 2, j = static_cast<int>(p.y) / 2;
+                if (i < 0 || j < 0 || i >= columns_ || j >= rows_) continue;
+                int& own = tile_of_[place(i, j)];
+                if (own == far) continue;
+                if (own == free) {
+                    own = static_cast<int>(cells_.size());
+                    cells_.resize(cells_.size() + static_cast<size_t>(tile) * tile, -1);
+                }
+                cells_[static_cast<size_t>(own + within(i, j))] = static_cast<int>(c);
+            }
     }
     // Whether a chain runs within about 3 px; `but` counts only farther than its own end's surroundings.
     [[nodiscard]] bool near(cv::Point2f p, int but, bool own_too) const {
         const int i = static_cast<int>(p.x) / 2, j = static_cast<int>(p.y) / 2;
-        for (int v = std::max(0, j - 1); v <= std::min(cells_.rows - 1, j + 1); ++v)
-            for (int u = std::max(0, i - 1); u <= std::min(cells_.cols - 1, i + 1); ++u)
-                if (const int c = cells_(v, u); c >= 0 && (own_too || c != but)) return true;
+        for (int v = std::max(0, j - 1); v <= std::min(rows_ - 1, j + 1); ++v)
+            for (int u = std::max(0, i - 1); u <= std::min(columns_ - 1, i + 1); ++u) {
+                const int own = tile_of_[place(u, v)];
+                if (own < 0) continue;
+                if (const int c = cells_[static_cast<size_t>(own + within(u, v))]; c >= 0 && (own_too || c != but))
+                    return true;
+            }
         return false;
     }
 
   private:
-    int* at(cv::Point2f p) {
-        const int i = static_cast<int>(p.x) / 2, j = static_cast<int>(p.y) / 2;
-        return i < 0 || j < 0 || i >= cells_.cols || j >= cells_.rows ? nullptr : &cells_(j, i);
+    static constexpr int tile = 8, free = -1, far = -2;
+    // A step of 2 px along and at most 0.75 aside, and the cells beside.
+    static constexpr float reach_px = 2.2f * most_steps + 4;
+    [[nodiscard]] size_t place(int i, int j) const {
+        return static_cast<size_t>(j / tile) * static_cast<size_t>(across_) + static_cast<size_t>(i / tile);
     }
-    cv::Mat1i cells_;
-    std::vector<int*> filled_;
+    [[nodiscard]] static int within(int i, int j) { return j % tile * tile + i % tile; }
+    int columns_, rows_, across_;
+    std::vector<int> tile_of_;  // first cell of each tile; free: no chain passes; far: not looked at
+    std::vector<int> cells_;    // the last chain that runs there; -1 none
 };
 
 struct Track {
@@ -104,9 +134,8 @@ Track track(const std::vector<Chain>& chains, const ChainMap& map, const Occupie
             const double ahead = w.dot(d), aside = w.dot(n);
             if (ahead < -1 || ahead > 3 || std::abs(aside) > 3.5) return;
             const double turn = std::acos(std::clamp(-static_cast<double>(d.dot(far.ahead)), -1.0, 1.0));
-            const double tone = std::log(peak / far.peak) / 0.35;
-            const double cost = 0.5 * std::pow(turn / 0.2, 2) + 0.5 * std::pow(aside / 1.3, 2) +
-                                0.5 * std::min(16.0, tone * tone) + 0.3 * (best - sum) + 0.02 * step;
+            const double cost = 0.5 * std::pow(turn / 0.2, 2) + 0.5 * std::pow(aside / 1.3, 2) + tone_cost(end, far) +
+                                0.3 * (best - sum) + 0.02 * step;
             if (cost < out.cost) {
                 out.cost = cost;
                 out.to = f;
@@ -147,12 +176,14 @@ std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, fl
     Occupied occupied(darkness.size());
     for (int pass = 0; pass < 4; ++pass) {
         const ChainMap map(chains, darkness.size());
-        occupied.set(chains);
         std::vector<Track> tracks;
         for (size_t c = 0; c < chains.size(); ++c)
             for (int s = 0; s < 2; ++s)
                 if (chains[c].at.size() > 12 && chains[c].end[s].ahead_dark > 0.25f)
                     tracks.push_back({{static_cast<int>(c), s}, {-1, 0}, {}, 1e9, 0});
+        std::vector<cv::Point2f> followed;
+        for (const Track& t : tracks) followed.push_back(chains[static_cast<size_t>(t.from.chain)].end[t.from.side].at);
+        occupied.set(chains, followed);
         cv::parallel_for_(cv::Range(0, static_cast<int>(tracks.size())), [&](const cv::Range& range) {
             for (int t = range.start; t < range.end && work.ok(); ++t, work.spend(90 * 50))
                 tracks[static_cast<size_t>(t)] =
@@ -191,8 +222,9 @@ std::vector<Chain> follow_ends(std::vector<Chain> chains, const Bends& usual, fl
                 go(a, t.at, t.own);
                 std::vector<cv::Point2f> inward(a.at.rbegin(), a.at.rend());
                 const LineEnd old = a.end[1];
-                a.end[1] = end_of(inward, usual, darkness);
+                a.end[1] = end_of(inward, {}, usual, darkness);
                 a.end[1].peak = old.peak, a.end[1].sign = old.sign;
+                a.end[1].tone = old.tone, a.end[1].tone_sd = old.tone_sd;
                 if (side == 0) turn_round(a);
             }
         }

@@ -183,8 +183,7 @@ double disagreement(const LineEnd& e, const LineEnd& f) {
     const double bend_var =
         e.curvature_sd * e.curvature_sd + f.curvature_sd * f.curvature_sd + 0.001 * 0.001 + 4 * drift * drift;
     cost += 0.25 * std::min(9.0, (ke - kf) * (ke - kf) / bend_var);
-    const double tone = std::log(static_cast<double>(e.peak) / f.peak) / 0.35;
-    return cost + 0.5 * std::min(16.0, tone * tone);
+    return cost + tone_cost(e, f);
 }
 
 Join weigh(const std::vector<LineEnd>& ends, int a, int b, const Darkness& darkness, const JoinOptions& o,
@@ -215,20 +214,26 @@ std::vector<LineEnd> seen_with_joins(const std::vector<Line>& lines, const std::
     constexpr size_t enough = 64;  // px
     const auto seen_on = [&](size_t e) {
         std::vector<cv::Point2f> path;
+        std::vector<float> strength;
         size_t at = e;
         for (;;) {
             const std::vector<cv::Point2f>& p = lines[at / 2].at;
-            if (at % 2)
+            const std::vector<float>& s = lines[at / 2].strength;
+            if (at % 2) {
                 path.insert(path.end(), p.rbegin(), p.rend());
-            else
+                strength.insert(strength.end(), s.rbegin(), s.rend());
+            } else {
                 path.insert(path.end(), p.begin(), p.end());
+                strength.insert(strength.end(), s.begin(), s.end());
+            }
             const int next = partner[at ^ 1];
             if (path.size() >= enough || next < 0 || static_cast<size_t>(next) / 2 == e / 2) break;
             const auto way = bridge(ends[at ^ 1], ends[static_cast<size_t>(next)]);
             path.insert(path.end(), way.begin(), way.end());
+            strength.resize(path.size(), -1.f);
             at = static_cast<size_t>(next);
         }
-        LineEnd end = end_of(path, usual, darkness);
+        LineEnd end = end_of(path, strength, usual, darkness);
         end.line = ends[e].line, end.last = ends[e].last;
         end.peak = ends[e].peak, end.sign = ends[e].sign;
         end.length = static_cast<float>(path.size());

@@ -86,9 +86,7 @@ void rides_of(const std::vector<Chain>& chains, const ChainMap& map, FreeEnd e, 
                 const double turn = -direction_at(host, i, h.sense).dot(way_at(far, ahead));
                 if (turn < entry_turn) return;
                 const double away = std::abs(aside) + 0.4 * std::abs(ahead - 2);
-                const double tone = std::log(static_cast<double>(end.peak) / far.peak) / 0.35;
-                const double cost =
-                    entry + angle_cost(turn) + 0.15 * away * away + 0.015 * k + 0.5 * std::min(16.0, tone * tone);
+                const double cost = entry + angle_cost(turn) + 0.15 * away * away + 0.015 * k + tone_cost(end, far);
                 for (Ride& r : found)
                     if (r.f.chain == f.chain && r.f.side == f.side) {
                         if (cost < r.cost) r.cost = cost, r.to = i;
@@ -142,7 +140,9 @@ Piece starting_at(const Chain& c, int side) {
     return side ? piece_of(c, n - 1, 0) : piece_of(c, 0, n - 1);
 }
 
-void apply(std::vector<Chain>& chains, const Ride& ride, const Bends& usual, const Darkness& darkness) {
+// False: what lies on both sides of the shared part agrees so badly that the ends had better stay torn.
+bool apply(std::vector<Chain>& chains, const Ride& ride, const RideOptions& options, const Bends& usual,
+           const Darkness& darkness) {
     Chain &a = chains[static_cast<size_t>(ride.e.chain)], &b = chains[static_cast<size_t>(ride.f.chain)],
           &host = chains[static_cast<size_t>(ride.host)];
     const int n = static_cast<int>(host.at.size()), sense = ride.to >= ride.from ? 1 : -1;
@@ -152,10 +152,13 @@ void apply(std::vector<Chain>& chains, const Ride& ride, const Bends& usual, con
     const int before = ride.from - sense * 4, behind = ride.to + sense * 4;
     const bool apart = ride.e.chain != ride.host && ride.f.chain != ride.host && ride.e.chain != ride.f.chain;
     if (apart && before >= 3 && before < n - 3 && behind >= 3 && behind < n - 3) {
-        const LineEnd h1 = end_of(piece_of(host, before, sense > 0 ? 0 : n - 1).at, usual, darkness),
-                      h2 = end_of(piece_of(host, behind, sense > 0 ? n - 1 : 0).at, usual, darkness);
-        const double straight = disagreement(e, f) + disagreement(h1, h2),
+        const Piece in = piece_of(host, before, sense > 0 ? 0 : n - 1),
+                    on = piece_of(host, behind, sense > 0 ? n - 1 : 0);
+        const LineEnd h1 = end_of(in.at, in.strength, usual, darkness),
+                      h2 = end_of(on.at, on.strength, usual, darkness);
+        const double host_alone = disagreement(h1, h2), straight = disagreement(e, f) + host_alone,
                      crossed = disagreement(e, h2) + disagreement(h1, f);
+        if (std::min(straight, crossed) > host_alone + options.torn_cost) return false;
         swap = crossed < straight;
         doubt = std::abs(crossed - straight) < 3;
     }
@@ -183,7 +186,7 @@ void apply(std::vector<Chain>& chains, const Ride& ride, const Bends& usual, con
         else
             host.shared_px += length;
         a = std::move(one);
-        return;
+        return true;
     }
     const int last = sense > 0 ? n - 1 : 0, first = n - 1 - last;
     if (ride.to != last) append(one, piece_of(host, ride.to + sense, last), false);
@@ -202,6 +205,7 @@ void apply(std::vector<Chain>& chains, const Ride& ride, const Bends& usual, con
     b = {};
     host = std::move(two);
     a = std::move(one);
+    return true;
 }
 
 }  // namespace
@@ -223,8 +227,8 @@ std::vector<Chain> join_along(std::vector<Chain> chains, const Bends& usual, con
             const size_t members[3] = {static_cast<size_t>(r.e.chain), static_cast<size_t>(r.f.chain),
                                        static_cast<size_t>(r.host)};
             if (touched[members[0]] || touched[members[1]] || touched[members[2]]) continue;
+            if (!apply(chains, r, options, usual, darkness)) continue;
             for (const size_t m : members) touched[m] = 1;
-            apply(chains, r, usual, darkness);
             any = true;
         }
         chains.erase(std::remove_if(chains.begin(), chains.end(), [](const Chain& c) { return c.at.empty(); }),

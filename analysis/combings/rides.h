@@ -13,6 +13,7 @@ namespace kempt::combings {
 struct RideOptions {
     double longest_px = 300;
     double most_cost = 14;  // of a ride: two torn ends cost 20
+    double torn_cost = 20;
 };
 // Joins loose ends along shared lines, and decides at each which of the two strands goes which way.
 [[nodiscard]] std::vector<Chain> join_along(std::vector<Chain> chains, const Bends& usual, const Darkness& darkness,
