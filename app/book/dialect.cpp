@@ -103,16 +103,6 @@ Result<QStringList> link_problems(Connection& connection) {
     return QStringList(*lines);
 }
 
-// data_version moves when another connection has written (sqlite.org/pragma.html#pragma_data_version), total_changes
-// when this one has; neither says anything to another connection, hence its name.
-Result<QString> state_mark(Connection& connection) {
-    auto others = first<QString>(connection, "PRAGMA data_version", {}, text_of);
-    if (!others) return others.error();
-    auto own = first<QString>(connection, "SELECT total_changes()", {}, text_of);
-    if (!own) return own.error();
-    return connection.database.connectionName() + '/' + others->value_or("") + '/' + own->value_or("");
-}
-
 Status copy_into(Connection& connection, const QString& path) {
     auto copied = change(connection, "VACUUM INTO ?", values(path));
     if (!copied) return copied.error();

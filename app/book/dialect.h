@@ -29,9 +29,6 @@ inline constexpr quint32 application_id = 0x4B6D7074;  // "Kmpt" in the file's h
 [[nodiscard]] Result<QStringList> structure_problems(Connection& connection);
 [[nodiscard]] Result<QStringList> link_problems(Connection& connection);
 
-// Another one after every change: by this connection or by any other.
-[[nodiscard]] Result<QString> state_mark(Connection& connection);
-
 [[nodiscard]] Status copy_into(Connection& connection, const QString& path);  // a compact copy in a new file
 [[nodiscard]] Status clear_log(Connection& connection);  // everything into the main file, write-ahead file emptied
 [[nodiscard]] Status fold_to_one_file(Connection& connection);  // busy when any other connection is open

@@ -2,8 +2,8 @@
 
 #include <QSet>
 #include <algorithm>
+#include <tuple>
 
-#include "book/dialect.h"
 #include "book/store_help.h"
 
 namespace kempt::store {
@@ -13,9 +13,6 @@ namespace {
 const QString columns = QStringLiteral(
     "r.id, m.photo, m.marks, r.name, n.unit, r.value, r.low, r.high, r.refusal_code, r.refusal_text, "
     "m.analysis_version, m.options, m.card, m.details, m.photo_sha256, m.measured_at");
-const QString short_columns = QStringLiteral(
-    "r.id, m.photo, m.marks, r.name, n.unit, r.value, r.low, r.high, r.refusal_code, r.refusal_text, "
-    "m.analysis_version, '', '', '', m.photo_sha256, m.measured_at");
 const QString joined =
     QStringLiteral(" FROM reading r JOIN run m ON m.id = r.run JOIN reading_name n ON n.name = r.name");
 const QString dated_columns = QStringLiteral(
@@ -27,6 +24,8 @@ const QString dated_join = QStringLiteral(" JOIN photo p ON p.id = m.photo JOIN 
 const QString from_visits = QStringLiteral(
     " FROM visit v CROSS JOIN photo p CROSS JOIN run m CROSS JOIN reading r CROSS JOIN reading_name n "
     "WHERE p.visit = v.id AND m.photo = p.id AND r.run = m.id AND n.name = r.name AND v.client = ?");
+const QString of_marks_as_they_stand =
+    QStringLiteral("m.marks = (SELECT MAX(k.id) FROM marks k WHERE k.photo = m.photo)");
 const QString of_latest_run = QStringLiteral(" m.id = (SELECT MAX(l.id) FROM run l WHERE l.photo = m.photo)");
 
 ReadingRecord reading_of(sql::Row& row) {
@@ -218,17 +217,66 @@ Result<QVector<DatedReading>> readings_of_book(Book& book, const QString& name) 
                                   sql::values(name), dated_of);
 }
 
-Result<QVector<DatedReading>> newest_readings_of_book(Book& book, const QString& name, int most) {
-    return sql::all<DatedReading>(
-        book.connection(),
-        "SELECT " + short_columns + dated_columns + joined + dated_join +
-            " WHERE r.id IN (SELECT id FROM reading WHERE name = ? ORDER BY id DESC LIMIT ?) AND" + of_latest_run +
-            " ORDER BY v.client, p.view, v.visited_on, v.id, p.shot",
-        sql::values(name, most), dated_of);
+Status each_sound_details(Book& book, const QString& name, const std::function<void(const SoundDetails&)>& take) {
+    auto query = sql::select(book.connection(),
+                             "SELECT v.client, v.id, v.visited_on, p.view, p.shot, m.details" + joined + dated_join +
+                                 " WHERE r.name = ? AND r.value IS NOT NULL AND p.quality_level <> 'refused' AND " +
+                                 of_marks_as_they_stand + " AND" + of_latest_run,
+                             sql::values(name));
+    if (!query) return query.error();
+    while (query->next()) {
+        sql::Row row(*query);
+        SoundDetails one;
+        one.client = row.number();
+        one.visit = row.number();
+        one.date = row.date();
+        one.view = row.view();
+        one.shot = row.small();
+        one.details = row.text();
+        if (row.broken()) return sql::broken_row();
+        take(one);
+    }
+    if (query->lastError().isValid()) return sql::error_of_reading(query->lastError());
+    return Done{};
 }
 
-Result<QString> state_of_book(Book& book) {
-    return sql::dialect::state_mark(book.connection());
+Result<QVector<SoundValue>> newest_values_of_book(Book& book, const QString& name, int most) {
+    auto values = sql::all<SoundValue>(
+        book.connection(),
+        "SELECT v.client, v.id, p.view, p.shot, r.value FROM (SELECT id FROM reading WHERE name = ? ORDER BY id DESC "
+        "LIMIT ?) AS newest CROSS JOIN reading r CROSS JOIN run m CROSS JOIN photo p CROSS JOIN visit v "
+        "WHERE r.id = newest.id AND m.id = r.run AND p.id = m.photo AND v.id = p.visit AND r.value IS NOT NULL "
+        "AND p.quality_level <> 'refused' AND " +
+            of_marks_as_they_stand + " AND" + of_latest_run,
+        sql::values(name, most), +[](sql::Row& row) {
+            SoundValue one;
+            one.client = row.number();
+            one.visit = row.number();
+            one.view = row.view();
+            one.shot = row.small();
+            one.value = row.real();
+            return one;
+        });
+    if (values)
+        std::sort(values->begin(), values->end(), [](const SoundValue& a, const SoundValue& b) {
+            return std::tie(a.client, a.view, a.visit, a.shot) < std::tie(b.client, b.view, b.visit, b.shot);
+        });
+    return values;
+}
+
+Result<QString> state_of_newest_values(Book& book, const QString& name, int most) {
+    auto state = sql::first<QString>(
+        book.connection(),
+        "SELECT (SELECT MAX(id) FROM run), (SELECT MAX(id) FROM marks), COUNT(*), MIN(id), MAX(id) FROM (SELECT id "
+        "FROM "
+        "reading WHERE name = ? ORDER BY id DESC LIMIT ?) AS newest",
+        sql::values(name, most), +[](sql::Row& row) {
+            QStringList parts;
+            for (int i = 0; i < 5; ++i) parts.append(row.text());
+            return parts.join(QLatin1Char('/'));
+        });
+    if (!state) return state.error();
+    return book.connection().database.connectionName() + QLatin1Char('/') + state->value_or(QString());
 }
 
 Result<QVector<ReadingName>> reading_names(Book& book) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QVector>
+#include <functional>
 
 #include "book/book.h"
 #include "domain/records.h"
@@ -44,13 +45,33 @@ struct MeasuredSeries {
 // The same over the whole book, every view: the repeats behind the book's own within-visit SD. By client, view, date,
 // visit, shot.
 [[nodiscard]] Result<QVector<DatedReading>> readings_of_book(Book& book, const QString& name);
-// Of the last `most` readings of that name that were added, the ones that still are their photo's latest; without
-// options, card and details. For what needs many readings but not all of a large book.
-[[nodiscard]] Result<QVector<DatedReading>> newest_readings_of_book(Book& book, const QString& name, int most);
 
-// A text that is another one after every change of the book, by whomever: what was read from it before still holds as
-// long as it stays.
-[[nodiscard]] Result<QString> state_of_book(Book& book);
+// A value that counts among repeat shots: of its photo's latest run, of the marks as they stand, not refused and the
+// photo not either.
+struct SoundValue {
+    Id client = 0, visit = 0;
+    View view = View::front_hairline;
+    int shot = 1;
+    double value = 0;
+};
+// What a measurement of a sound value found besides, row by row as the book gives them, in no order: of a large book they
+// do not fit into memory beside each other.
+struct SoundDetails {
+    Id client = 0, visit = 0;
+    QDate date;
+    View view = View::front_hairline;
+    int shot = 1;
+    QString details;
+};
+[[nodiscard]] Status each_sound_details(Book& book, const QString& name,
+                                        const std::function<void(const SoundDetails&)>& take);
+// Of the last `most` readings of that name that were added, those that count; by client, view, visit, shot. For what
+// needs many values but not all of a large book.
+[[nodiscard]] Result<QVector<SoundValue>> newest_values_of_book(Book& book, const QString& name, int most);
+// A text that is another one whenever newest_values_of_book may give something else, and stays through every other change
+// of the book: it names the connection, the newest run and marks and the ends of that stretch of readings (numbers are
+// never given twice; a photo's quality is only set together with a run).
+[[nodiscard]] Result<QString> state_of_newest_values(Book& book, const QString& name, int most);
 
 // The names the book knows, with their units.
 struct ReadingName {

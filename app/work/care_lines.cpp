@@ -30,15 +30,9 @@ constexpr double same_line_mm = 2;
 // Lines of each visit and view, with the shots that show them.
 class Gathered {
   public:
-    void add(const store::DatedReading& shot) {
+    void add(const ToneShot& shot) {
         ++shots_[{shot.date, shot.view}];
-        const QJsonObject tone =
-            QJsonDocument::fromJson(shot.reading.details.toUtf8()).object()[QLatin1String("tone")].toObject();
-        for (const QJsonValue& value : tone[QLatin1String("lines")].toArray()) {
-            const QJsonObject line = value.toObject();
-            add({shot.date, shot.view, range_of(line, "at_mm", "at_low", "at_high"),
-                 range_of(line, "step", "step_low", "step_high")});
-        }
+        for (const SeenLine& line : shot.lines) add(line);
     }
     // A line that most of the shots do not show is a lock's shadow or a highlight's end.
     [[nodiscard]] std::vector<SeenLine> lines() const {
@@ -97,11 +91,10 @@ care::GrowthRange where_it_can_be(const care::PastService& service, care::Day da
     return {service.from_mm, service.from_mm + window.least * days / 1000, service.from_mm + window.most * days / 1000};
 }
 
-std::vector<SeenLine> lines_of(const QVector<store::DatedReading>& tones, QDate today) {
+std::vector<SeenLine> lines_of(const std::vector<ToneShot>& shots, QDate today) {
     Gathered gathered;
-    for (const store::DatedReading& shot : tones)
-        if (shot.date <= today && !shot.reading.refused && !shot.drawn_anew && shot.quality_level != u"refused")
-            gathered.add(shot);
+    for (const ToneShot& shot : shots)
+        if (shot.date <= today) gathered.add(shot);
     std::vector<SeenLine> lines = gathered.lines();
     std::stable_sort(lines.begin(), lines.end(), [](const SeenLine& a, const SeenLine& b) {
         return std::pair(a.date, a.view) < std::pair(b.date, b.view);
@@ -111,14 +104,27 @@ std::vector<SeenLine> lines_of(const QVector<store::DatedReading>& tones, QDate 
 
 }  // namespace
 
+ToneShot tone_shot(QDate date, View view, const QString& details) {
+    ToneShot shot{date, view, {}};
+    const QJsonObject tone = QJsonDocument::fromJson(details.toUtf8()).object()[QLatin1String("tone")].toObject();
+    for (const QJsonValue& value : tone[QLatin1String("lines")].toArray()) {
+        const QJsonObject line = value.toObject();
+        shot.lines.push_back({date, view, range_of(line, "at_mm", "at_low", "at_high"),
+                              range_of(line, "step", "step_low", "step_high")});
+    }
+    return shot;
+}
+
 Result<std::vector<SeenLine>> lines_of_client(Book& book, Id client, QDate today) {
-    QVector<store::DatedReading> tones;
+    std::vector<ToneShot> shots;
     for (const View view : all_views()) {
         const auto readings = store::readings_of_client(book, client, view, QStringLiteral("tone_spread"));
         if (!readings) return readings.error();
-        tones += readings.value();
+        for (const store::DatedReading& one : readings.value())
+            if (!one.reading.refused && !one.drawn_anew && one.quality_level != u"refused")
+                shots.push_back(tone_shot(one.date, one.view, one.reading.details));
     }
-    return lines_of(tones, today);
+    return lines_of(shots, today);
 }
 
 std::vector<std::optional<std::size_t>> services_of_lines(const std::vector<SeenLine>& lines,
@@ -172,8 +178,8 @@ void put(const std::vector<SeenLine>& lines, care::ClientState& state) {
 
 }  // namespace
 
-void put_lines(const QVector<store::DatedReading>& tones, QDate today, care::ClientState& state) {
-    put(lines_of(tones, today), state);
+void put_lines(const std::vector<ToneShot>& shots, QDate today, care::ClientState& state) {
+    put(lines_of(shots, today), state);
 }
 
 Status add_lines(Book& book, Id client, QDate today, care::ClientState& state) {

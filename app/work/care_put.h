@@ -5,9 +5,10 @@
 #include <QVector>
 #include <map>
 #include <optional>
+#include <vector>
 
 #include "book/grade_store.h"
-#include "book/reading_store.h"
+#include "work/care_parts.h"
 #include "work/care_state.h"
 
 namespace kempt::work {
@@ -21,8 +22,15 @@ void put_daily(const std::optional<DailyLife>& told, QDate today, care::ClientSt
 // The record up to today, and since when it is complete. A reaction to a dye or a straightener in it goes before the
 // answer to the same question.
 void put_history(const ClientProfile& profile, const QVector<Service>& services, QDate today, care::ClientState& state);
-// Lines of demarcation from readings of tone_spread, in any order, and the client's own rate. Needs the history.
-void put_lines(const QVector<store::DatedReading>& tones, QDate today, care::ClientState& state);
+// One shot whose tone was measured and counts, with the lines of demarcation that it shows; from the run's details.
+struct ToneShot {
+    QDate date;
+    View view = View::lengths;
+    std::vector<SeenLine> lines;
+};
+[[nodiscard]] ToneShot tone_shot(QDate date, View view, const QString& details);
+// Lines of demarcation from a client's shots, by view, date, visit and shot, and her own rate. Needs the history.
+void put_lines(const std::vector<ToneShot>& shots, QDate today, care::ClientState& state);
 // The length that was measured or left by a cut, with what has grown since. Needs history and rate.
 void put_length(const ClientProfile& profile, QDate today, care::ClientState& state);
 // The newest grades that still count; by date, then round. Needs the history.

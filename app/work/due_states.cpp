@@ -1,11 +1,14 @@
 #include "work/due_states.h"
 
 #include <QHash>
+#include <algorithm>
+#include <tuple>
 
 #include "book/client_store.h"
 #include "book/due_store.h"
 #include "book/grade_store.h"
 #include "book/profile_store.h"
+#include "book/reading_store.h"
 #include "book/service_store.h"
 #include "work/care_freshness.h"
 #include "work/care_put.h"
@@ -29,11 +32,33 @@ QHash<Id, QVector<Record>> by_client(const QVector<Record>& records) {
 struct Read {
     QHash<Id, ClientProfile> profiles;
     QHash<Id, QVector<Service>> services;
-    QHash<Id, QVector<store::DatedReading>> tones;
+    QHash<Id, std::vector<ToneShot>> tones;
     QHash<Id, QVector<store::DatedGrade>> grades;
     QHash<Id, store::HeatTold> heat;
     QHash<Id, QDate> photographed;
 };
+
+// Of each client the shots by view, date, visit and shot.
+Result<QHash<Id, std::vector<ToneShot>>> tones_of_book(Book& book) {
+    struct Ordered {
+        Id client, visit;
+        int shot;
+        ToneShot tone;
+    };
+    std::vector<Ordered> all;
+    const Status read =
+        store::each_sound_details(book, QStringLiteral("tone_spread"), [&](const store::SoundDetails& one) {
+            all.push_back({one.client, one.visit, one.shot, tone_shot(one.date, one.view, one.details)});
+        });
+    if (!read) return read.error();
+    std::sort(all.begin(), all.end(), [](const Ordered& a, const Ordered& b) {
+        return std::tuple(a.client, a.tone.view, a.tone.date, a.visit, a.shot) <
+               std::tuple(b.client, b.tone.view, b.tone.date, b.visit, b.shot);
+    });
+    QHash<Id, std::vector<ToneShot>> tones;
+    for (Ordered& one : all) tones[one.client].push_back(std::move(one.tone));
+    return tones;
+}
 
 Result<Read> read_all(Book& book, QDate today) {
     Read read;
@@ -43,9 +68,9 @@ Result<Read> read_all(Book& book, QDate today) {
     const auto services = store::services_between(book, first_day, last_day);
     if (!services) return services.error();
     read.services = by_client(services.value());
-    const auto tones = store::readings_of_book(book, QStringLiteral("tone_spread"));
+    auto tones = tones_of_book(book);
     if (!tones) return tones.error();
-    read.tones = by_client(tones.value());
+    read.tones = std::move(tones).value();
     const auto grades = store::grades_between(book, today.addDays(-grade_days), today);
     if (!grades) return grades.error();
     for (const store::ClientGrade& grade : grades.value()) read.grades[grade.client].append(grade.dated);

@@ -20,33 +20,24 @@ namespace {
 // tell its SD to about 2 %.
 constexpr int most_book_readings = 2000;
 
-// Read when a series first asks for them: a client has few of the readings that there are. Kept for the next client as
-// long as nothing in the book changes; a book and its connection belong to one thread.
-class BookReadings {
-  public:
-    // Of this thread and book, as the book is now.
-    static Result<BookReadings*> now(Book& book) {
-        thread_local BookReadings readings;
-        auto state = store::state_of_book(book);
-        if (!state) return state.error();
-        if (state.value() != readings.state_) readings.kept_.clear();
-        readings.state_ = state.value();
-        return &readings;
+// What a reading's newest values are worth was asked about by the last client already, and stays so until something is
+// measured or drawn: kept for the next one. A book and its connection belong to one thread.
+Result<const QVector<store::SoundValue>*> values_of_book(Book& book, const QString& reading) {
+    struct Kept {
+        QString state;
+        QVector<store::SoundValue> values;
+    };
+    thread_local QHash<QString, Kept> all;
+    const auto state = store::state_of_newest_values(book, reading, most_book_readings);
+    if (!state) return state.error();
+    Kept& kept = all[reading];
+    if (kept.state != state.value()) {
+        auto read = store::newest_values_of_book(book, reading, most_book_readings);
+        if (!read) return read.error();
+        kept = {state.value(), std::move(read).value()};
     }
-    Result<const QVector<store::DatedReading>*> of(Book& book, const QString& reading) {
-        auto at = kept_.constFind(reading);
-        if (at == kept_.constEnd()) {
-            auto read = store::newest_readings_of_book(book, reading, most_book_readings);
-            if (!read) return read.error();
-            at = kept_.insert(reading, std::move(read).value());
-        }
-        return &at.value();
-    }
-
-  private:
-    QString state_;
-    QHash<QString, QVector<store::DatedReading>> kept_;
-};
+    return &kept.values;
+}
 
 change::VisitValue value_of(const VisitPoint& point, const QString& unit) {
     change::VisitValue value;
@@ -56,14 +47,24 @@ change::VisitValue value_of(const VisitPoint& point, const QString& unit) {
     return value;
 }
 
-void add_verdicts(Series& series, LengthUnit length) {
-    const UnitConversion to_people = conversion_of(series.unit, length);
+// Of every pair, or of those that a page shows: first to last of the trend, and the last two.
+void add_verdicts(Series& series, const ProgressOptions& options) {
+    const UnitConversion to_people = conversion_of(series.unit, options.length);
     change::Wording wording;
     wording.name = sentence_start(title_of_reading(series.reading)).toStdString();
     wording.unit = to_people.unit.toStdString();
     wording.factor = to_people.factor;
-    for (std::size_t i = 0; i < series.visits.size(); ++i)
-        for (std::size_t j = i + 1; j < series.visits.size(); ++j) {
+    const std::size_t count = series.visits.size();
+    std::size_t first = count, last = count;
+    for (std::size_t i = 0; i < count; ++i) {
+        if (!series.visits[i].in_trend) continue;
+        if (first == count) first = i;
+        last = i;
+    }
+    for (std::size_t i = 0; i < count; ++i)
+        for (std::size_t j = i + 1; j < count; ++j) {
+            const bool ends = (i == first && j == last) || (i + 2 == count && j + 1 == count);
+            if (options.pairs == Pairs::ends && !ends) continue;
             const VisitPoint &from = series.visits[i], &to = series.visits[j];
             wording.between.clear();
             for (const QString& reason : pair_reasons(from, to)) wording.between.push_back(reason.toStdString());
@@ -73,9 +74,9 @@ void add_verdicts(Series& series, LengthUnit length) {
         }
 }
 
-Status add_series(Book& book, Id client, View view, const QString& reading, const QVector<Target>& targets,
-                  BookReadings& book_readings, LengthUnit length, std::vector<Series>& list) {
-    const auto readings = store::readings_of_client(book, client, view, reading);
+Status add_series(Book& book, const ProgressOptions& options, View view, const QString& reading,
+                  const QVector<Target>& targets, std::vector<Series>& list) {
+    const auto readings = store::readings_of_client(book, options.client, view, reading);
     if (!readings) return readings.error();
     if (readings->isEmpty()) return Done{};
     Series series;
@@ -85,15 +86,16 @@ Status add_series(Book& book, Id client, View view, const QString& reading, cons
     series.visits = points_from(readings.value());
     const auto own_groups = repeat_groups(readings.value());
     const change::Spread own = change::pooled_for(reading.toStdString(), own_groups);
-    const auto all = book_readings.of(book, reading);
+    const auto all = values_of_book(book, reading);
     if (!all) return all.error();
-    const change::Spread rest = change::pooled_for(reading.toStdString(), repeat_groups(**all, client, view));
+    const change::Spread rest =
+        change::pooled_for(reading.toStdString(), repeat_groups_of_book(**all, options.client, view));
     series.spread = change::spread_for(reading.toStdString(), own, rest);
-    series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, length);
+    series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, options.length);
     add_noise(series.visits, series.spread, series.unit);
     choose_for_trend(series.visits);
-    add_verdicts(series, length);
-    add_trend(series, length);
+    add_verdicts(series, options);
+    add_trend(series, options.length);
     for (const Target& target : targets)
         if (target.view == view && target.reading == reading) add_target(series, target);
     list.push_back(std::move(series));
@@ -157,8 +159,6 @@ Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, c
     const QVector<View> views = options.view ? QVector<View>{*options.view} : all_views();
     const auto measured = store::series_of_client(book, options.client);
     if (!measured) return measured.error();
-    const auto book_readings = BookReadings::now(book);
-    if (!book_readings) return book_readings.error();
     for (qsizetype v = 0; v < views.size(); ++v) {
         if (tell(progress, static_cast<double>(v) / static_cast<double>(views.size()), "comparing the visits") ==
             Go::stop)
@@ -166,8 +166,7 @@ Result<ClientProgress> progress_of(Book& book, const ProgressOptions& options, c
         for (const QString& name : names)
             if (!measured->contains({views[v], name}))
                 continue;
-            else if (const Status status = add_series(book, options.client, views[v], name, targets.value(),
-                                                      **book_readings, options.length, result.series);
+            else if (const Status status = add_series(book, options, views[v], name, targets.value(), result.series);
                      !status)
                 return status.error();
     }

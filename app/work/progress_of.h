@@ -57,12 +57,13 @@ struct Series {
     std::vector<VisitPoint> visits;      // in order of date
     change::Spread spread;               // of one shot within a visit
     QString spread_from;                 // one sentence: whose repeats stand behind it
-    std::vector<PairVerdict> verdicts;   // every pair, earlier first, in order of (from, to)
+    std::vector<PairVerdict> verdicts;   // the pairs asked for, earlier first, in order of (from, to)
     std::optional<change::Trend> trend;  // t in days since the first comparable visit
     QDate trend_origin;                  // day of t = 0
     QString trend_text;                  // one sentence, also when there is none: why
     std::optional<TargetWay> target;
 
+    // nullptr for a pair that was not judged.
     [[nodiscard]] const PairVerdict* verdict(Id from, Id to) const;
     // First to last comparable visit; nullptr with fewer than two.
     [[nodiscard]] const PairVerdict* first_to_last() const;
@@ -85,11 +86,16 @@ struct ClientProgress {
     [[nodiscard]] const Series* find(View view, const QString& reading) const;
 };
 
+// Which pairs of visits are judged. every: n (n - 1) / 2 of them, 1,770 in each series of a client with 60 visits; ends:
+// the first with the last of the trend and the last two, which is what a page shows.
+enum class Pairs { every, ends };
+
 struct ProgressOptions {
     Id client = 0;
     std::optional<View> view;                     // nullopt: all
     std::optional<QString> reading;               // nullopt: all
     LengthUnit length = LengthUnit::millimetres;  // of the sentences; figures stay in the reading's unit
+    Pairs pairs = Pairs::every;
 };
 
 // Errors: not_found (client), cancelled.

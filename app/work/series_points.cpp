@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <tuple>
 
 #include "domain/readings.h"
 #include "work/details_json.h"
@@ -89,16 +88,28 @@ std::vector<VisitPoint> points_from(const QVector<store::DatedReading>& readings
     return points;
 }
 
-std::vector<std::vector<double>> repeat_groups(const QVector<store::DatedReading>& readings, Id without_client,
-                                               std::optional<View> without_view) {
-    std::map<std::tuple<Id, int, Id>, std::vector<double>> groups;
-    for (const store::DatedReading& dated : readings) {
-        if (dated.reading.refused || dated.drawn_anew || dated.quality_level == u"refused") continue;
-        if (dated.client == without_client && (!without_view || dated.view == *without_view)) continue;
-        groups[{dated.client, static_cast<int>(dated.view), dated.visit}].push_back(dated.reading.value);
-    }
+std::vector<std::vector<double>> repeat_groups(const QVector<store::DatedReading>& readings) {
+    std::map<Id, std::vector<double>> groups;
+    for (const store::DatedReading& dated : readings)
+        if (!dated.reading.refused && !dated.drawn_anew && dated.quality_level != u"refused")
+            groups[dated.visit].push_back(dated.reading.value);
     std::vector<std::vector<double>> list;
-    for (auto& [key, values] : groups) list.push_back(std::move(values));
+    for (auto& [visit, values] : groups) list.push_back(std::move(values));
+    return list;
+}
+
+std::vector<std::vector<double>> repeat_groups_of_book(const QVector<store::SoundValue>& values, Id without_client,
+                                                       View without_view) {
+    std::vector<std::vector<double>> list;
+    const store::SoundValue* last = nullptr;
+    for (const store::SoundValue& one : values) {
+        if (one.client == without_client && one.view == without_view) continue;
+        const bool same =
+            last != nullptr && last->client == one.client && last->view == one.view && last->visit == one.visit;
+        if (!same) list.emplace_back();
+        list.back().push_back(one.value);
+        last = &one;
+    }
     return list;
 }
 

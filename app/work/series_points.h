@@ -13,10 +13,11 @@ namespace kempt::work {
 // of the visit's other shots, are left out with the reason.
 [[nodiscard]] std::vector<VisitPoint> points_from(const QVector<store::DatedReading>& readings);
 
-// Groups of comparable repeat shots, one a (client, view, visit); all, or without those of one client's view.
-[[nodiscard]] std::vector<std::vector<double>> repeat_groups(const QVector<store::DatedReading>& readings,
-                                                             Id without_client = 0,
-                                                             std::optional<View> without_view = {});
+// Groups of comparable repeat shots, one a visit, of one client's view.
+[[nodiscard]] std::vector<std::vector<double>> repeat_groups(const QVector<store::DatedReading>& readings);
+// The same of the whole book, one a (client, view, visit), without those of one client's view. values: in that order.
+[[nodiscard]] std::vector<std::vector<double>> repeat_groups_of_book(const QVector<store::SoundValue>& values,
+                                                                     Id without_client, View without_view);
 
 // Why two visits cannot be compared with each other; empty when they can.
 [[nodiscard]] QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to);

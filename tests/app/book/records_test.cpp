@@ -205,11 +205,45 @@ BOOST_AUTO_TEST_CASE(measuring_again_adds_a_run_and_keeps_the_earlier_one) {
     BOOST_TEST(history[0].client == f.client);
     BOOST_TEST(must(store::readings_of_client(book, f.client, View::nape, "edge_coverage")).isEmpty());
     BOOST_TEST(must(store::readings_of_book(book, "edge_strands")).size() == 1);
-    const auto newest = must(store::newest_readings_of_book(book, "edge_coverage", 1));
+    const auto newest = must(store::newest_values_of_book(book, "edge_coverage", 1));
     BOOST_REQUIRE(newest.size() == 1);
-    BOOST_TEST(newest[0].reading.value == 70);
+    BOOST_TEST(newest[0].value == 70);
     BOOST_TEST(newest[0].client == f.client);
-    BOOST_TEST(must(store::newest_readings_of_book(book, "edge_coverage", 0)).isEmpty());
+    BOOST_TEST((newest[0].view == View::left_temple));
+    BOOST_TEST(must(store::newest_values_of_book(book, "edge_coverage", 0)).isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(what_is_kept_of_the_newest_values_holds_until_something_is_measured_drawn_or_erased) {
+    QString last;
+    const auto moved = [&] {
+        const QString now = must(store::state_of_newest_values(book, "edge_coverage", 100));
+        return std::exchange(last, now) != now;
+    };
+    const auto values = [&] { return must(store::newest_values_of_book(book, "edge_coverage", 100)); };
+    BOOST_TEST(moved());
+    BOOST_TEST(!moved());
+    BOOST_REQUIRE(values().size() == 1);
+    must(store::add_visit(book, {0, f.client, QDate(2026, 1, 2), {}, "written meanwhile"}));
+    must(store::put_setting(book, "paper", "letter"));
+    BOOST_TEST(!moved());
+    must(store::add_readings(book, sample_readings(f.photo, f.marks, sha256, 70)));
+    BOOST_TEST(moved());
+    BOOST_REQUIRE(values().size() == 1);
+    BOOST_TEST(values()[0].value == 70);
+    Marks fresh;
+    fresh.photo = f.photo;
+    fresh.view = View::left_temple;
+    fresh.id = must(store::add_marks(book, fresh));
+    BOOST_TEST(moved());
+    BOOST_TEST(values().isEmpty());  // drawn anew
+    must(store::add_readings(book, sample_readings(f.photo, fresh.id, sha256, 60)));
+    BOOST_TEST(moved());
+    BOOST_TEST(values().size() == 1);
+    must(store::set_photo_quality(book, f.photo, "refused", "[]"));
+    BOOST_TEST(values().isEmpty());
+    must(store::erase_photo(book, f.photo));
+    BOOST_TEST(moved());
+    BOOST_TEST(values().isEmpty());
 }
 
 BOOST_AUTO_TEST_CASE(marks_that_were_measured_stay_as_they_are) {
