@@ -3,6 +3,7 @@
 #include <QCryptographicHash>
 #include <algorithm>
 
+#include "book/transaction.h"
 #include "work/errors.h"
 #include "work/keep_records.h"
 #include "work/sort_sittings.h"
@@ -102,7 +103,12 @@ Result<TakeReport> take_sorted(Book& book, const TakeOptions& options, const Pro
 }
 
 Result<bool> take_back(Book& book, const TakenBack& taken) {
-    QVector<Id> going;
+    // The files are read before the book is held: reading many photos takes seconds.
+    QVector<Id> lost;
+    for (const TakenPhoto& one : taken.photos)
+        if (!same_bytes(one)) lost.append(one.photo);
+    auto transaction = Transaction::begin(book);
+    if (!transaction) return transaction.error();
     for (const TakenPhoto& one : taken.photos) {
         const auto kept = photo_of(book, one.photo);
         if (!kept && kept.error().kind == ErrorKind::not_found) continue;
@@ -110,21 +116,22 @@ Result<bool> take_back(Book& book, const TakenBack& taken) {
         if (kept->has_marks)
             return Error{ErrorKind::refused, "worked-on", "Marks have been drawn on one of these photos since.",
                          "The photos stay in the record.", "Erase those that do not belong there on the visit's page."};
-        if (!same_bytes(one))
+        if (lost.contains(one.photo))
             return Error{ErrorKind::refused, "only-copy",
                          "The file of one of these photos is gone or changed: the book has the only copy.",
                          "The photos stay in the record.", "Save the photo first, then erase it on the visit's page."};
-        going.append(one.photo);
+        if (const Status gone = erase_photo(book, one.photo); !gone) return gone.error();
     }
-    for (const Id photo : going)
-        if (const Status gone = erase_photo(book, photo); !gone) return gone.error();
-    if (!taken.visit_opened) return false;
-    const auto bare = is_bare(book, taken.visit);
-    if (!bare && bare.error().kind == ErrorKind::not_found) return true;
-    if (!bare) return bare.error();
-    if (!bare.value()) return false;
-    if (const Status gone = erase_visit(book, taken.visit); !gone) return gone.error();
-    return true;
+    bool visit_gone = false;
+    if (taken.visit_opened) {
+        const auto bare = is_bare(book, taken.visit);
+        if (!bare && bare.error().kind != ErrorKind::not_found) return bare.error();
+        visit_gone = !bare || bare.value();
+        if (bare && bare.value())
+            if (const Status gone = erase_visit(book, taken.visit); !gone) return gone.error();
+    }
+    if (const Status done = transaction->commit(); !done) return done.error();
+    return visit_gone;
 }
 
 }  // namespace kempt::work

@@ -43,8 +43,8 @@ struct TakenBack {
     bool visit_opened = false;  // for these photos
     QVector<TakenPhoto> photos;
 };
-// Erases the photos; true when the visit that was opened for them went too, because nothing else is in it. Those that
-// are not in the book any more are passed over. Nothing is erased when one has marks ("worked-on") or its file is not
+// Erases the photos in one transaction; true when the visit that was opened for them went too, because nothing else is in
+// it. Those that are not in the book any more are passed over. Nothing is erased when one has marks ("worked-on") or its file is not
 // there with the same bytes ("only-copy"); both are of kind refused. Else: not_found, io.
 [[nodiscard]] Result<bool> take_back(Book& book, const TakenBack& taken);
 

@@ -3,6 +3,7 @@
 
 #include "app/work/book_photos.h"
 #include "app/work/exif_photo.h"
+#include "book/sql.h"
 #include "domain/marks_json.h"
 #include "work/sort_incoming.h"
 #include "work/sort_sittings.h"
@@ -218,6 +219,31 @@ BOOST_AUTO_TEST_CASE(a_take_does_not_go_back_when_a_photo_would_be_lost_or_was_w
     required(work::set_marks(*book, back.photos.first().photo, marks));
     BOOST_TEST(work::take_back(*book, back).error().code == "worked-on");
     BOOST_TEST(required(work::list_photos(*book, report.visit)).size() == 1);
+}
+
+BOOST_AUTO_TEST_CASE(a_take_that_breaks_off_while_it_goes_back_stays_in_the_book_whole) {
+    work::TakeOptions take;
+    take.client = client.id;
+    take.day = day;
+    for (const unsigned seed : {1u, 2u}) {
+        const QString file_path = write(QString("photo %1.jpg").arg(seed), picture(seed));
+        take.photos.append({file_path, View::nape, required(work::look_at_incoming(*book, file_path)).sha256, {}});
+    }
+    const auto report = required(work::take_sorted(*book, take));
+    BOOST_REQUIRE_EQUAL(report.import.imported, 2);
+    work::TakenBack back{report.visit, true, {}};
+    for (int i = 0; i < 2; ++i)
+        back.photos.append(
+            {report.import.files[static_cast<std::size_t>(i)].photo, take.photos[i].path, take.photos[i].sha256});
+    required(sql::change(book->connection(),
+                         QString("CREATE TRIGGER broken BEFORE DELETE ON photo WHEN OLD.id = %1 BEGIN SELECT "
+                                 "RAISE(ABORT, 'the disk'); END")
+                             .arg(back.photos.last().photo)));
+    BOOST_TEST(!work::take_back(*book, back).ok());
+    BOOST_TEST(required(work::list_photos(*book, report.visit)).size() == 2);
+    required(sql::change(book->connection(), "DROP TRIGGER broken"));
+    BOOST_TEST(required(work::take_back(*book, back)));
+    BOOST_TEST(work::visit_of(*book, report.visit).error().kind == ErrorKind::not_found);
 }
 
 BOOST_AUTO_TEST_CASE(three_photos_open_a_visit_of_their_day_with_three_views_filled) {
