@@ -28,8 +28,19 @@ constexpr double bent_share = 0.01, broken_share = 0.06;
 Layout card_layout() {
     return {0, card_marker_centres_mm, card_marker_mm};
 }
-Layout sheet_layout(Paper paper) {
-    return {4, sheet_marker_centres_mm(paper), sheet_marker_mm};
+Layout sheet_layout(Paper paper, Ground ground) {
+    return {sheet_first_id(ground), sheet_marker_centres_mm(paper), sheet_marker_mm};
+}
+constexpr std::array both_papers{Paper::letter, Paper::a4};
+constexpr std::array both_grounds{Ground::white, Ground::blue};
+
+// Three, for with two neighbours both papers fit.
+constexpr size_t least_of_sheet = 3;
+bool sheet_among(const std::vector<Marker>& found) {
+    for (const Ground ground : both_grounds)
+        for (const Paper paper : both_papers)
+            if (agreeing(found, sheet_layout(paper, ground)).size() >= least_of_sheet) return true;
+    return false;
 }
 
 struct Placed {
@@ -124,27 +135,29 @@ void read_sheet(Calibration& calibration, const Photo& photo, const Sampler& lig
                 const CalibrationOptions& options, double printer_scale) {
     std::optional<Placed> best;
     Paper best_paper = Paper::a4;
-    for (const Paper paper : {Paper::letter, Paper::a4}) {
-        const cv::Size2d page = paper_size_mm(paper);
-        const Layout layout = sheet_layout(paper);
-        const std::vector<Marker> group = agreeing(found, layout);
-        // Three, for with two neighbours both papers fit.
-        if (group.size() < 3) continue;
-        const auto placed = place(photo, light, group, layout, {page.width / 2, page.height / 2});
-        if (placed && placed->markers.size() >= 3 && (!best || placed->plane.corner_rms_px < best->plane.corner_rms_px))
-            best = placed, best_paper = paper;
-    }
+    Ground best_ground = Ground::white;
+    for (const Ground ground : both_grounds)
+        for (const Paper paper : both_papers) {
+            const cv::Size2d page = paper_size_mm(paper);
+            const Layout layout = sheet_layout(paper, ground);
+            const std::vector<Marker> group = agreeing(found, layout);
+            if (group.size() < least_of_sheet) continue;
+            const auto placed = place(photo, light, group, layout, {page.width / 2, page.height / 2});
+            if (placed && placed->markers.size() >= least_of_sheet &&
+                (!best || placed->plane.corner_rms_px < best->plane.corner_rms_px))
+                best = placed, best_paper = paper, best_ground = ground;
+        }
     if (!best) return;
     calibration.sheet_found = true;
     const cv::Matx33d stretch(printer_scale, 0, 0, 0, printer_scale, 0, 0, 0, 1);
-    calibration.sheet = {best_paper, stretch * best->plane.px_from_mm.inv(), best->plane.px_per_mm / printer_scale,
-                         best->plane.px_per_mm_sd / printer_scale};
+    const Layout layout = sheet_layout(best_paper, best_ground);
+    calibration.sheet = {best_paper, best_ground, stretch * best->plane.px_from_mm.inv(),
+                         best->plane.px_per_mm / printer_scale, best->plane.px_per_mm_sd / printer_scale};
     if (calibration.card_found) return;  // the card lies nearest to the hair and knows the light
-    set_scale(calibration, *best, sheet_layout(best_paper), photo, options, printer_scale);
-    calibration.edge_rise_mm =
-        edge_rise_mm(
-            light, [](float p) { return p; }, best->markers, sheet_layout(best_paper), best->plane) *
-        printer_scale;
+    set_scale(calibration, *best, layout, photo, options, printer_scale);
+    calibration.edge_rise_mm = edge_rise_mm(
+                                   light, [](float p) { return p; }, best->markers, layout, best->plane) *
+                               printer_scale;
     calibration.findings.push_back(
         {"light-not-measured", Level::warning,
          "Only the gauge sheet is in the photo, so colours and shine cannot be corrected for the light.",
@@ -165,8 +178,7 @@ Calibration calibrate(const Photo& photo, const CalibrationOptions& options) {
             const int side = std::max(search_side, longer / most_reduction);
             std::vector<Marker> found = detect_reduced(photo.pixels, side);
             std::vector<Marker> card = agreeing(found, card_layout());
-            const bool sheet_seen = std::max(agreeing(found, sheet_layout(Paper::letter)).size(),
-                                             agreeing(found, sheet_layout(Paper::a4)).size()) >= 3;
+            const bool sheet_seen = sheet_among(found);
             if (card.size() < 2 && !sheet_seen && longer > side) {
                 found = detect_reduced(photo.pixels, cvRound(second_search * side), true);
                 card = agreeing(found, card_layout());

@@ -41,6 +41,7 @@ struct Calibration {
     // does.
     struct Sheet {
         Paper paper = Paper::letter;
+        Ground ground = Ground::white;                // by its markers' ids
         cv::Matx33d mm_from_px = cv::Matx33d::eye();  // origin at the page's top left corner
         double px_per_mm = 0, px_per_mm_sd = 0;       // at its middle
     };

@@ -37,9 +37,18 @@ void add_marker(cv::Mat1f& light, int id, cv::Point2d centre, double side, doubl
                     scale, 0.0);
 }
 
+cv::Mat coded(const cv::Mat1f& light) {
+    cv::Mat picture(light.size(), CV_8UC1);
+    for (int y = 0; y < light.rows; ++y)
+        for (int x = 0; x < light.cols; ++x)
+            picture.at<uchar>(y, x) =
+                cv::saturate_cast<uchar>(255 * colour::srgb_from_linear(std::clamp(light(y, x), 0.f, 1.f)));
+    return picture;
+}
+
 }  // namespace
 
-cv::Mat draw(Kind kind, Paper paper, double px_per_mm) {
+cv::Mat draw(Kind kind, Paper paper, double px_per_mm, Ground ground) {
     const double scale = std::clamp(px_per_mm, 4.0, 60.0);
     const cv::Size2d size = kind == Kind::card ? cv::Size2d(card_width_mm, card_height_mm) : paper_size_mm(paper);
     cv::Mat1f light(cvRound(size.height * scale), cvRound(size.width * scale), 1.f);
@@ -50,13 +59,19 @@ cv::Mat draw(Kind kind, Paper paper, double px_per_mm) {
     } else {
         const auto centres = sheet_marker_centres_mm(paper);
         for (int id = 0; id < 4; ++id)
-            add_marker(light, id + 4, centres[static_cast<size_t>(id)], sheet_marker_mm, scale);
+            add_marker(light, id + sheet_first_id(ground), centres[static_cast<size_t>(id)], sheet_marker_mm, scale);
     }
-    cv::Mat picture(light.size(), CV_8UC1);
-    for (int y = 0; y < light.rows; ++y)
-        for (int x = 0; x < light.cols; ++x)
-            picture.at<uchar>(y, x) =
-                cv::saturate_cast<uchar>(255 * colour::srgb_from_linear(std::clamp(light(y, x), 0.f, 1.f)));
+    if (kind == Kind::card || ground == Ground::white) return coded(light);
+    // The blue lies beside all that is black, never under it.
+    const cv::Rect2d blue = blue_area_mm(paper);
+    std::vector<cv::Mat> channels;
+    for (const double reflectance : blue_print) {
+        cv::Mat1f channel = light.clone();
+        add_rectangle(channel, blue, scale, reflectance);
+        channels.push_back(coded(channel));
+    }
+    cv::Mat picture;
+    cv::merge(channels, picture);
     return picture;
 }
 

@@ -58,6 +58,15 @@ std::array<cv::Point2d, 4> sheet_marker_centres_mm(Paper paper) {
              {inset, page.height - inset}}};
 }
 
+cv::Rect2d blue_area_mm(Paper paper) {
+    // 7 mm at the sides: what office printers leave white at most (a quarter of an inch, common practice). Above and
+    // below the markers keep their quiet zone of one cell (they end 25 mm from the edge); the strip below is as high as
+    // the gauge card that lies in it, and 3 mm of paper on both sides.
+    constexpr double side = 7, above = 30, below = 36;
+    const cv::Size2d page = paper_size_mm(paper);
+    return {side, above, page.width - 2 * side, page.height - above - below};
+}
+
 std::array<std::array<bool, 6>, 6> marker_cells(int id) {
     const cv::Mat bits = marker_bits(id);
     std::array<std::array<bool, 6>, 6> cells{};

@@ -97,7 +97,7 @@ std::vector<Marker> detect(const cv::Mat& grey, bool quick) {
     std::vector<int> ids;
     run_detector(grey, corners, ids, quick);
     for (size_t i = 0; i < ids.size(); ++i) {
-        if (ids[i] < 0 || ids[i] > 7) continue;
+        if (ids[i] < 0 || ids[i] > last_marker_id) continue;
         Marker marker{.id = ids[i], .corners = {}};
         for (size_t k = 0; k < 4; ++k) marker.corners[k] = corners[i][k];
         found.push_back(marker);

@@ -13,13 +13,15 @@ struct Marker {
                                          // photo pixels, whole numbers at pixel centres
 };
 
+inline constexpr int last_marker_id = 11;  // card 0-3, white sheet 4-7, blue sheet 8-11
+
 // The inner 4 x 4 cells of a marker of DICT_4X4_50, CV_8UC1, 1 is white. id 0..49.
 [[nodiscard]] cv::Mat marker_bits(int id);
 
 // Green channel of a photo (CV_8UC3 or CV_16UC3) averaged over blocks of factor x factor pixels: CV_8UC1.
 [[nodiscard]] cv::Mat reduced_grey(const cv::Mat& pixels, int factor);
 
-// Markers with ids 0..7 in a grey picture, corners to about a pixel, in that picture's pixels. False ones are possible.
+// Markers with ids 0..last_marker_id in a grey picture, corners to about a pixel, in that picture's pixels. False ones are possible.
 // quick thresholds once, at one window: half the time, small and large markers alike but fewer in poor light.
 [[nodiscard]] std::vector<Marker> detect(const cv::Mat& grey, bool quick = false);
 

@@ -7,6 +7,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "card/plane.h"
+#include "ends/blue.h"
 #include "ends/cover.h"
 #include "ends/grid.h"
 #include "ends/interval.h"
@@ -27,6 +28,10 @@ constexpr double most_left_out = 0.2;  // of the hem's columns
 constexpr double least_deep = 0.9, least_rim = 0.7;
 // Paper in the deepest shadow that is taken (darkest_share of paper.cpp) is still a quarter of the photo's whites.
 constexpr double least_white = 0.25;
+// Blue of the sheet less its red, relative to white paper: prints that were rendered have 0.28 and more.
+constexpr double least_blue = 0.15;
+// How light hair stands for on the blue sheet where intervals are concerned (interval.h), whatever its own lightness.
+constexpr double blue_doubt = 0.2;
 constexpr double spread95 = 1.96;
 
 const char* const names[] = {"hem_unevenness", "see_through", "flyaway"};
@@ -95,35 +100,72 @@ void give(const CoverSums& cover, const HemShape& shape, const EndsOptions& opti
     }
 }
 
+struct Seen {
+    cv::Mat cover, valid;  // a value a cell
+    double hair_light = 0, hair_colour = 0;
+    std::string refused, why;  // code and sentence; empty: nothing speaks against it
+};
+
+Seen refuse(const char* code, const char* why) {
+    Seen out;
+    out.refused = code, out.why = why;
+    return out;
+}
+
+const char* const no_hair = "No hair was seen in the region.";
+
+Seen seen_on_white(const Photo& photo, const card::Calibration& calibration, const Grid& grid,
+                   const Circumstances& at) {
+    const auto paper = paper_light(grid);
+    if (!paper || paper->rim < least_white * whites(photo, calibration))
+        return refuse("no-paper",
+                      "No bare paper was seen around the ends: the region must reach the sheet's white beyond them.");
+    const Looks looks = looks_of(grid, *paper);
+    const HairLook hair = hair_look(looks);
+    const double valid = std::max(1, cv::countNonZero(looks.valid));
+    const char* const like_paper =
+        "The hair is about as light as the sheet in this photo, so the two cannot be told "
+        "apart: lay it on the blue gauge sheet.";
+    if (hair.cells * cell_mm * cell_mm < least_hair_mm2) {
+        // Neither bare nor dark: something lies there that looks like the paper.
+        const bool something = paper->bare_share < 0.75 && hair.cells / valid < 0.02;
+        return something ? refuse("hair-like-paper", like_paper) : refuse("no-hair", no_hair);
+    }
+    if (std::hypot(1 - hair.even, hair.chroma) < least_contrast) return refuse("hair-like-paper", like_paper);
+    return {cover_of(looks, hair, at), looks.valid, hair.even, hair.chroma, "", ""};
+}
+
+Seen seen_on_blue(const Photo& photo, const card::Calibration& calibration, const Grid& grid, const Circumstances& at) {
+    const auto paper = paper_light(grid, card::Ground::blue);
+    const BlueLooks looks = paper ? blue_looks(grid, *paper, white_light(photo, calibration)) : BlueLooks{};
+    if (!paper || looks.bare[2] - looks.bare[0] < least_blue)
+        return refuse("no-paper",
+                      "No bare sheet was seen around the ends: the region must reach the sheet's blue beyond them.");
+    const BlueHair hair = blue_hair(looks);
+    if (hair.cells * cell_mm * cell_mm < least_hair_mm2) return refuse("no-hair", no_hair);
+    if (hair.lack < least_contrast)
+        return refuse(
+            "hair-like-paper",
+            "The hair is about as blue as the sheet in this photo, so the two cannot be told apart: lay it on "
+            "the white gauge sheet.");
+    return {blue_cover_of(looks, hair, at), looks.valid, blue_doubt, 0, "", ""};
+}
+
 EndsReadings measure(const Photo& photo, const card::Calibration& calibration,
                      const std::vector<cv::Point2d>& region_px, const Frame& frame, const EndsOptions& options,
                      const Progress& progress, bool& stopped) {
     EndsReadings out;
     const Grid grid = cut_grid(photo, calibration, region_px, frame);
     if ((stopped = tell(progress, 0.4, "looking at the paper") == Go::stop)) return out;
-    const auto paper = paper_light(grid);
-    if (!paper || paper->rim < least_white * whites(photo, calibration))
-        return refused(out, "no-paper",
-                       "No bare paper was seen around the ends: the region must reach the sheet's white beyond them.");
-    const Looks looks = looks_of(grid, *paper);
-    const HairLook hair = hair_look(looks);
-    if ((stopped = tell(progress, 0.6, "telling hair from paper") == Go::stop)) return out;
-    const double valid = std::max(1, cv::countNonZero(looks.valid));
-    if (hair.cells * cell_mm * cell_mm < least_hair_mm2) {
-        // Neither bare nor dark: something lies there that looks like the paper.
-        const bool something = paper->bare_share < 0.75 && hair.cells / valid < 0.02;
-        return something ? refused(out, "hair-like-paper",
-                                   "The hair is about as light as the sheet in this photo, so the two cannot be told "
-                                   "apart: lay it on something dark.")
-                         : refused(out, "no-hair", "No hair was seen in the region.");
-    }
-    if (std::hypot(1 - hair.even, hair.chroma) < least_contrast)
-        return refused(out, "hair-like-paper",
-                       "The hair is about as light as the sheet in this photo, so the two cannot be told apart: lay "
-                       "it on something dark.");
+    const card::Ground ground = calibration.sheet ? calibration.sheet->ground : ground_of_rim(grid);
     const bool light_known = calibration.light && calibration.light->curve_fitted;
-    const cv::Mat cover = cover_of(looks, hair, {light_known, frame.px_per_mm});
-    const CoverSums sums(cover, looks.valid, cell_mm);
+    const Circumstances circumstances{light_known, frame.px_per_mm};
+    const Seen seen = ground == card::Ground::blue ? seen_on_blue(photo, calibration, grid, circumstances)
+                                                   : seen_on_white(photo, calibration, grid, circumstances);
+    if ((stopped = tell(progress, 0.6, "telling hair from paper") == Go::stop)) return out;
+    if (!seen.refused.empty()) return refused(out, seen.refused.c_str(), seen.why);
+    const cv::Mat& cover = seen.cover;
+    const CoverSums sums(cover, seen.valid, cell_mm);
     const HemShape shape = find_shape(sums, options);
     if ((stopped = tell(progress, 0.9, "following the hem") == Go::stop)) return out;
     if (shape.full_cover < least_entering ||
@@ -152,7 +194,7 @@ EndsReadings measure(const Photo& photo, const card::Calibration& calibration,
     if (shape.left_out > most_left_out)
         return refused(out, "ends-in-locks",
                        "The ends lie in separate locks with wide gaps between them: comb them together or lay fewer.");
-    const Trust trust{hair.even, hair.chroma, light_known,
+    const Trust trust{seen.hair_light, seen.hair_colour, light_known,
                       calibration.px_per_mm > 0 ? calibration.px_per_mm_sd / calibration.px_per_mm : 0};
     give(sums, shape, options, trust, out);
     return out;

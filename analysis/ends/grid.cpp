@@ -95,6 +95,18 @@ void clear_marks(const card::Calibration& calibration, const Frame& frame, cv::M
         }
         cv::fillConvexPoly(valid, outline, cv::Scalar(0));
     };
+    if (calibration.sheet && calibration.sheet->ground == card::Ground::blue) {
+        const cv::Matx33d px_from_mm = calibration.sheet->mm_from_px.inv();
+        const cv::Rect2d area = card::blue_area_mm(calibration.sheet->paper);
+        std::vector<cv::Point> outline;
+        for (const cv::Point2d& mm : {area.tl(), {area.br().x, area.y}, area.br(), {area.x, area.br().y}}) {
+            const cv::Point2d q = card::apply(cell_from_px, card::apply(px_from_mm, mm));
+            outline.emplace_back(cvRound(q.x), cvRound(q.y));
+        }
+        cv::Mat blue(valid.size(), CV_8UC1, cv::Scalar(0));
+        cv::fillConvexPoly(blue, outline, cv::Scalar(255));
+        valid &= blue;
+    }
     if (calibration.card_found) return clear(calibration.card_corners_px);
     if (!calibration.sheet_found) return;
     const double half = card::sheet_marker_mm / 2 + mark_margin_mm;

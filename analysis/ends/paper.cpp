@@ -22,6 +22,12 @@ constexpr float most_step = 0.09f;
 constexpr float darkest_share = 0.3f;
 // Paper under the same lamp keeps its colour; soft and hard light may differ a little.
 constexpr float most_colour_shift = 0.05f;
+// Of the blue sheet: red is so dark there that noise moves its ratio more, and hair over a twentieth of a cell moves it
+// by 0.3 and more. Print is also less even than paper.
+constexpr float most_blue_shift = 0.2f, least_blue_texture = 0.04f;
+// The blue has six to twelve times as much blue as red, paper under the yellowest lamp of a salon 0.4, under open sky
+// 1.4 times (common practice; a card's light makes it 1).
+constexpr double least_blueness = 2.5;
 
 cv::Mat mean_cells(const cv::Mat& grid) {
     cv::Mat cells;
@@ -70,7 +76,9 @@ void carry_on(cv::Mat& light, const cv::Mat& weight) {
 
 }  // namespace
 
-std::optional<PaperLight> paper_light(const Grid& grid) {
+std::optional<PaperLight> paper_light(const Grid& grid, card::Ground ground) {
+    const bool on_blue = ground == card::Ground::blue;
+    const float most_shift = on_blue ? most_blue_shift : most_colour_shift;
     const cv::Mat light = mean_cells(grid.light);
     cv::Mat grey, grey2, all_valid;
     cv::transform(grid.light, grey, cv::Matx13f(1 / 3.f, 1 / 3.f, 1 / 3.f));
@@ -98,11 +106,13 @@ std::optional<PaperLight> paper_light(const Grid& grid) {
         }
     };
     each_rim_cell([&](int x, int y) { rim_grey.push_back(mean.at<float>(y, x)); });
-    const float bright = quantile(rim_grey, 0.85);
+    // Hair and shadows are darker than paper; on the blue, hair is lighter or darker than it.
+    const float bright = quantile(rim_grey, on_blue ? 0.5 : 0.85);
     each_rim_cell([&](int x, int y) {
         if (mean.at<float>(y, x) > 0.6f * bright) rim_texture.push_back(texture.at<float>(y, x));
     });
-    const float smooth = std::max(least_texture, texture_over_rim * quantile(rim_texture, 0.4));
+    const float smooth =
+        std::max(on_blue ? least_blue_texture : least_texture, texture_over_rim * quantile(rim_texture, 0.4));
     if (rim_texture.size() < 40 || bright < 0.02f) return std::nullopt;
     each_rim_cell([&](int x, int y) {
         if (mean.at<float>(y, x) < 0.6f * bright || texture.at<float>(y, x) > smooth) return;
@@ -117,8 +127,8 @@ std::optional<PaperLight> paper_light(const Grid& grid) {
         const float g = std::max(c[1], 1e-4f);
         return all_valid.at<uchar>(y, x) == 255 && texture.at<float>(y, x) <= smooth &&
                mean.at<float>(y, x) > darkest_share * bright &&
-               std::abs(std::log(std::max(c[0], 1e-4f) / g) - red_of_paper) < most_colour_shift &&
-               std::abs(std::log(std::max(c[2], 1e-4f) / g) - blue_of_paper) < most_colour_shift;
+               std::abs(std::log(std::max(c[0], 1e-4f) / g) - red_of_paper) < most_shift &&
+               std::abs(std::log(std::max(c[2], 1e-4f) / g) - blue_of_paper) < most_shift;
     };
     PaperLight out;
     out.rim = bright;
@@ -141,6 +151,7 @@ std::optional<PaperLight> paper_light(const Grid& grid) {
             todo.push_back(q);
         }
     }
+    if (on_blue) cv::erode(out.bare, out.bare, cv::Mat::ones(3, 3, CV_8U));  // a strand's rim is still bluish
     out.bare_share =
         cv::countNonZero(out.bare) / std::max(1.0, static_cast<double>(cv::countNonZero(all_valid == 255)));
     cv::Mat weight, filled = light.clone();
@@ -149,6 +160,20 @@ std::optional<PaperLight> paper_light(const Grid& grid) {
     cv::blur(filled, filled, {3, 3});
     cv::resize(filled, out.light, grid.light.size(), 0, 0, cv::INTER_LINEAR);
     return out;
+}
+
+card::Ground ground_of_rim(const Grid& grid) {
+    const cv::Mat light = mean_cells(grid.light);
+    cv::Mat all_valid;
+    cv::resize(grid.valid, all_valid, light.size(), 0, 0, cv::INTER_AREA);
+    std::vector<float> bluer;
+    for (int y = light.rows * 3 / 4; y < light.rows; ++y)  // beyond the ends
+        for (int x = 0; x < light.cols; ++x)
+            if (all_valid.at<uchar>(y, x) == 255) {
+                const auto& c = light.at<cv::Vec3f>(y, x);
+                bluer.push_back(std::max(c[2], 1e-4f) / std::max(c[0], 1e-4f));
+            }
+    return quantile(bluer, 0.5) > least_blueness ? card::Ground::blue : card::Ground::white;
 }
 
 }  // namespace kempt::ends

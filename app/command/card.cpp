@@ -10,6 +10,9 @@ namespace {
 Result<Answer> print(const Arguments& arguments, const Progress&) {
     work::PrintCardOptions options;
     options.kind = arguments.text(q("kind")) == u"sheet" ? card::Kind::sheet : card::Kind::card;
+    options.ground = arguments.text(q("ground")) == u"blue" ? card::Ground::blue : card::Ground::white;
+    if (arguments.has(q("ground")) && options.kind != card::Kind::sheet)
+        return usage_error(q("Option '--ground' goes with '--kind sheet'."));
     options.paper = arguments.text(q("paper")) == u"letter" ? card::Paper::letter : card::Paper::a4;
     options.png = arguments.has(q("png"));
     options.px_per_mm = arguments.number(q("px-per-mm"), options.px_per_mm);
@@ -61,6 +64,8 @@ Command card_command() {
               {{q("BOOK"), false, true}},
               {may("kind", Type::text, "KIND", "what to print", {q("card"), q("sheet")}),
                may("paper", Type::text, "PAPER", "page of the PDF, and of the sheet (a4)", {q("letter"), q("a4")}),
+               may("ground", Type::text, "GROUND", "of the sheet: white, or blue for the ends of grey hair (white)",
+                   {q("white"), q("blue")}),
                flag("png", "PNG instead of PDF"), may("px-per-mm", Type::number, "N", "scale of the PNG, 4 to 60 (12)"),
                may("printer-scale", Type::number, "S", "length of an earlier print's check line / 50 mm (1)"),
                may("out", Type::text, "FILE", "where to write"),

@@ -121,14 +121,24 @@ void draw_sheet_page(QPainter& painter, const GaugeOptions& options) {
     const cv::Size2d size = card::paper_size_mm(options.paper);
     Page page(painter, {0, 0}, shrink);
     const auto centres = card::sheet_marker_centres_mm(options.paper);
-    for (int id = 0; id < 4; ++id) page.marker(id + 4, centres[static_cast<size_t>(id)], card::sheet_marker_mm);
+    const int first_id = card::sheet_first_id(options.ground);
+    for (int id = 0; id < 4; ++id) page.marker(id + first_id, centres[static_cast<size_t>(id)], card::sheet_marker_mm);
+    const bool blue = options.ground == card::Ground::blue;
+    if (blue) {
+        const auto code = [](double light) { return static_cast<float>(colour::srgb_from_linear(light)); };
+        page.fill(card::blue_area_mm(options.paper),
+                  QColor::fromRgbF(code(card::blue_print[0]), code(card::blue_print[1]), code(card::blue_print[2])));
+    }
     // Everything else stands in the strip between the upper markers: the rest is backdrop.
     constexpr double left = 32;
     const double width = size.width - 2 * left;
     page.text(
         left, 5, width,
-        say("Gauge sheet. Print at 100 % (actual size) on matt white paper. Lay ends or strands on the free part, "
-            "the gauge card beside them, all four corners in the photo."),
+        blue ? say("Blue gauge sheet, for the ends of grey and white hair. Print in colour at 100 % (actual size) on "
+                   "matt white paper. Lay the ends on the blue, the gauge card beside them, all four corners in the "
+                   "photo.")
+             : say("Gauge sheet. Print at 100 % (actual size) on matt white paper. Lay ends or strands on the free "
+                   "part, the gauge card beside them, all four corners in the photo."),
         body_font(8), ink::quiet);
     draw_check_line(page, left, 15, options, width);
 }
@@ -143,7 +153,9 @@ Result<QByteArray> produce(const GaugeOptions& options) {
     writer.setResolution(units_per_inch);
     writer.setPageSize(QPageSize(options.paper == card::Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setTitle(options.kind == card::Kind::card ? options.speech("Gauge card") : options.speech("Gauge sheet"));
+    writer.setTitle(options.kind == card::Kind::card       ? options.speech("Gauge card")
+                    : options.ground == card::Ground::blue ? options.speech("Blue gauge sheet")
+                                                           : options.speech("Gauge sheet"));
     writer.setCreator(QStringLiteral("Kempt"));
     QPainter painter;
     if (!painter.begin(&writer)) return failed;

@@ -18,7 +18,8 @@ struct GaugeOptions {
     // correction of the readings goes back to 50 mm. 1 draws at nominal size. A photo's readings are corrected for the
     // print that lies in it, never twice.
     double printer_scale = 1.0;
-    speech::Speech speech = {};  // of the words on the page
+    speech::Speech speech = {};                 // of the words on the page
+    card::Ground ground = card::Ground::white;  // of the sheet
 };
 
 // One page. Black modules and patches are filled paths, text is text: nothing is a raster. Needs a QGuiApplication.

@@ -4916,7 +4916,7 @@
         <translation>Corte por las marcas de las esquinas y pegue la tarjeta plana sobre cartón blanco rígido. Póngala junto al cabello, en el mismo plano y con la misma luz, entera dentro de la foto. Límpiela o imprímala de nuevo cuando se manche: con los pasos de gris se mide la luz. Use una tarjeta nueva para cada clienta.</translation>
     </message>
     <message>
-        <source>Blue gauge sheet, for the ends of light hair. Print in colour at 100 % (actual size) on matt white paper. Lay the ends on the blue, the gauge card beside them, all four corners in the photo.</source>
+        <source>Blue gauge sheet, for the ends of grey and white hair. Print in colour at 100 % (actual size) on matt white paper. Lay the ends on the blue, the gauge card beside them, all four corners in the photo.</source>
         <translation>Hoja de medida azul, para puntas de cabello claro. Imprima en color al 100 % (tamaño real) en papel blanco mate. Ponga las puntas en el azul, la tarjeta al lado y las cuatro esquinas en la foto.</translation>
     </message>
     <message>

@@ -13,7 +13,7 @@ const char* const said_report[] = {
     QT_TRANSLATE_NOOP("said", "Gauge card"),
     QT_TRANSLATE_NOOP("said", "Print at 100 % (actual size, no fitting to the page) on plain matt white paper, with colour effects and toner saving switched off."),
     QT_TRANSLATE_NOOP("said", "Cut along the corner marks and glue the card flat on stiff white board. Lay it beside the hair, in the same plane and in the same light, all of it in the photo. Wipe or reprint it when it is stained: the grey steps are what the light is measured by. Use a fresh card for every client."),
-    QT_TRANSLATE_NOOP("said", "Blue gauge sheet, for the ends of light hair. Print in colour at 100 % (actual size) on matt white paper. Lay the ends on the blue, the gauge card beside them, all four corners in the photo."),
+    QT_TRANSLATE_NOOP("said", "Blue gauge sheet, for the ends of grey and white hair. Print in colour at 100 % (actual size) on matt white paper. Lay the ends on the blue, the gauge card beside them, all four corners in the photo."),
     QT_TRANSLATE_NOOP("said", "Gauge sheet. Print at 100 % (actual size) on matt white paper. Lay ends or strands on the free part, the gauge card beside them, all four corners in the photo."),
     QT_TRANSLATE_NOOP("said", "Blue gauge sheet"),
     QT_TRANSLATE_NOOP("said", "Gauge sheet"),

@@ -16,8 +16,9 @@ constexpr double check_line_mm = 50, least_mm = 45, most_mm = 55;
 Result<QByteArray> png_of(const PrintCardOptions& options) {
     if (!(options.px_per_mm >= 4 && options.px_per_mm <= 60))
         return invalid("bad-px-per-mm", "A PNG of the card takes 4 to 60 pixels per mm.");
-    const cv::Mat drawn = card::draw(options.kind, options.paper, options.px_per_mm);
-    QImage image(drawn.data, drawn.cols, drawn.rows, static_cast<qsizetype>(drawn.step), QImage::Format_Grayscale8);
+    const cv::Mat drawn = card::draw(options.kind, options.paper, options.px_per_mm, options.ground);
+    QImage image(drawn.data, drawn.cols, drawn.rows, static_cast<qsizetype>(drawn.step),
+                 drawn.channels() == 3 ? QImage::Format_RGB888 : QImage::Format_Grayscale8);
     const int dots_per_metre = static_cast<int>(options.px_per_mm * 1000 + 0.5);
     image.setDotsPerMeterX(dots_per_metre);
     image.setDotsPerMeterY(dots_per_metre);
@@ -32,9 +33,10 @@ Result<QByteArray> png_of(const PrintCardOptions& options) {
 
 Status print_card(const PrintCardOptions& options) {
     if (options.path.isEmpty()) return invalid("no-file", "Say into which file to write.");
-    const auto bytes = options.png
-                           ? png_of(options)
-                           : report::gauge_pdf({options.kind, options.paper, options.printer_scale, options.speech});
+    const auto bytes =
+        options.png
+            ? png_of(options)
+            : report::gauge_pdf({options.kind, options.paper, options.printer_scale, options.speech, options.ground});
     if (!bytes) return bytes.error();
     return write_file(options.path, bytes.value());
 }

@@ -12,6 +12,7 @@ namespace kempt::work {
 struct PrintCardOptions {
     card::Kind kind = card::Kind::card;
     card::Paper paper = card::Paper::a4;
+    card::Ground ground = card::Ground::white;  // of the sheet
     bool png = false;
     double px_per_mm = 12;       // of the PNG, 4..60
     double printer_scale = 1;    // of the PDF: drawn smaller by this, so that a printer that enlarges comes out at 1:1

@@ -15,6 +15,7 @@ namespace render {
 
 struct SheetOptions {
     kempt::card::Paper paper = kempt::card::Paper::letter;
+    kempt::card::Ground ground = kempt::card::Ground::white;
     int hair_colour = -1;  // -1: any
     double px_per_mm = 0;  // at the middle of the sheet; 0: 10-14 (a whole sheet is then 7-14 megapixels)
     double tilt_max_deg = 12;
@@ -27,11 +28,19 @@ struct SheetOptions {
     double table_mm = 8;   // seen around the sheet
 };
 
+// The sheet that the guide tells a stylist to take for ends: the blue one for grey hair, with or without dark strands.
+// KEMPT_SHEET=white in the environment: the white one for all, to compare the two.
+[[nodiscard]] kempt::card::Ground ground_for_ends(int hair_colour);
+
 // All of a photo but the strands. person_seed gives hair, paper and table; shot_seed light, phone, camera and where
 // the card lies. strand_seed and lie_seed are there for whoever makes the strands.
 struct SheetScene {
     kempt::card::Paper paper = kempt::card::Paper::letter;
-    V2 size_mm;  // of the page
+    kempt::card::Ground ground = kempt::card::Ground::white;
+    V2 size_mm;                    // of the page
+    cv::Rect2d blue_mm;            // the printed area; empty on the white sheet
+    Rgb blue{0.05f, 0.12f, 0.5f};  // its reflectance relative to the bare paper's
+    double blue_mottle = 0.02;     // relative SD about it
     HairLook hair;
     int hair_colour = 0;
     Lighting light;  // its gradients are about the middle of the page

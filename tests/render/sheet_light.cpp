@@ -142,7 +142,7 @@ Print print_of(const SheetScene& scene) {
     const auto centres = sheet_marker_centres_mm(scene.paper);
     const double cell = sheet_marker_mm / 6;
     for (int id = 0; id < 4; ++id) {
-        const auto cells = marker_cells(id + 4);
+        const auto cells = marker_cells(id + sheet_first_id(scene.ground));
         const cv::Point2d c = centres[static_cast<size_t>(id)];
         for (size_t j = 0; j < 6; ++j)
             for (size_t i = 0; i < 6; ++i)
@@ -263,6 +263,9 @@ void draw_ground(const SheetScene& scene, const PaperShadows& shadows, Rendered&
     const std::vector<Fold> folds = folds_of(scene);
     constexpr int side = 1024;
     constexpr double per_mm = 20;
+    const cv::Rect2d& blue = scene.blue_mm;
+    // Print is more uneven than paper: the same tile, its contrast raised.
+    const float mottled = static_cast<float>(scene.blue_mottle / std::hypot(scene.grain, scene.mottle));
     const cv::Mat1f tile = paper_tile(scene, side);
     const double cos_t = std::cos(scene.card.turn_deg * pi / 180), sin_t = std::sin(scene.card.turn_deg * pi / 180),
                  px_mm = 1 / scene.camera.px_per_mm, card_x = scene.card.origin_mm.x + 42 * cos_t - 15 * sin_t,
@@ -306,6 +309,14 @@ void draw_ground(const SheetScene& scene, const PaperShadows& shadows, Rendered&
                 const float ink =
                     std::abs(p.y - my) > my - 30.5 ? ink_share(print, p, {(b.x - a.x) / W, (b.y - a.y) / W}, dy) : 0.f;
                 ground = scene.white * ((1 - ink) * tone + ink * scene.ink);
+                if (!blue.empty()) {
+                    const double in = std::min(std::min(p.x - blue.x, blue.x + blue.width - p.x),
+                                               std::min(p.y - blue.y, blue.y + blue.height - p.y)) /
+                                      px_mm;
+                    if (const float share = static_cast<float>(clamp(in + 0.5, 0, 1)); share > 0)
+                        ground = ground * (1 - share) +
+                                 scene.white * scene.blue * (share * std::max(0.f, 1 + mottled * (tone - 1)));
+                }
                 if (scene.card.present() && std::hypot(p.x - card_x, p.y - card_y) < 46) {
                     const float share = card_share(scene.card, cos_t, sin_t, p.x, p.y, px_mm, face);
                     if (share > 0) ground = ground * (1 - share) + Rgb{face, face, face} * share;

@@ -37,7 +37,7 @@ class SettingsDialog : public QDialog {
     void build_safe();      //
     void build_paper();     // settings_paper.cpp
     void build_check_line(QBoxLayout* column);
-    void choose_gauge_file(card::Kind kind);
+    void choose_gauge_file(card::Kind kind, card::Ground ground = card::Ground::white);
     Session* session_;
     QBoxLayout* column_ = nullptr;
     QVector<Section*> sections_;

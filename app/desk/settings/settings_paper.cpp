@@ -13,8 +13,8 @@
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
-#include "work/open_book.h"
 #include "speech/speech.h"
+#include "work/open_book.h"
 #include "work/print_card.h"
 
 namespace kempt::desk {
@@ -40,41 +40,50 @@ void SettingsDialog::build_paper() {
         return;
     }
     column->addWidget(text(tr("Gauge card and gauge sheet"), "strong"));
-    column->addWidget(
-        text(tr("Print at 100 %, without fitting to the page: the card on matt card, to cut out; the sheet, "
-                "a whole page, lies behind ends and combed-out strands."),
-             "caption"));
+    column->addWidget(text(
+        tr("Print at 100 %, without fitting to the page: the card on matt card, to cut out; the sheet, "
+           "a whole page, lies behind ends and combed-out strands: the white one, or, behind grey and white ends, the "
+           "blue one, printed in colour."),
+        "caption"));
     auto* row = new FlowLayout(measures().gap(2));
     auto* save = button(tr("Save the card to print…"), "", Sign::ruler);
     auto* save_sheet = button(tr("Save the sheet to print…"), "", Sign::picture);
     row->addWidget(save);
+    auto* save_blue = button(tr("Save the blue sheet to print…"), "", Sign::picture);
     row->addWidget(save_sheet);
+    row->addWidget(save_blue);
     column->addLayout(row);
     connect(save, &QPushButton::clicked, this, [this] { choose_gauge_file(card::Kind::card); });
     connect(save_sheet, &QPushButton::clicked, this, [this] { choose_gauge_file(card::Kind::sheet); });
+    connect(save_blue, &QPushButton::clicked, this,
+            [this] { choose_gauge_file(card::Kind::sheet, card::Ground::blue); });
     build_check_line(column);
 }
 
-void SettingsDialog::choose_gauge_file(card::Kind kind) {
-    const bool sheet = kind == card::Kind::sheet;
-    auto* dialog = new QFileDialog(this, sheet ? tr("Save the gauge sheet") : tr("Save the gauge card"));
+void SettingsDialog::choose_gauge_file(card::Kind kind, card::Ground ground) {
+    const bool sheet = kind == card::Kind::sheet, blue = ground == card::Ground::blue;
+    auto* dialog = new QFileDialog(this, blue    ? tr("Save the blue gauge sheet")
+                                         : sheet ? tr("Save the gauge sheet")
+                                                 : tr("Save the gauge card"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("PDF (*.pdf)"));
     dialog->setDefaultSuffix(QStringLiteral("pdf"));
-    dialog->selectFile(sheet ? tr("gauge sheet.pdf") : tr("gauge card.pdf"));
-    connect(dialog, &QFileDialog::fileSelected, this, [this, kind, sheet](const QString& path) {
+    dialog->selectFile(blue ? tr("blue gauge sheet.pdf") : sheet ? tr("gauge sheet.pdf") : tr("gauge card.pdf"));
+    connect(dialog, &QFileDialog::fileSelected, this, [this, kind, ground, sheet, blue](const QString& path) {
         work::PrintCardOptions options;
         options.kind = kind;
+        options.ground = ground;
         options.path = path;
         options.speech = speech_now();
         options.paper = letter_paper() ? card::Paper::letter : card::Paper::a4;
         session_->ask(
             session_->bench(), sheet ? tr("Drawing the gauge sheet") : tr("Drawing the gauge card"), session_,
             [options](Book&, const Progress&) { return work::print_card(options); },
-            [session = session_, path, sheet](Done) {
-                const QString what =
-                    sheet ? tr("The gauge sheet is saved as %1.") : tr("The gauge card is saved as %1.");
+            [session = session_, path, sheet, blue](Done) {
+                const QString what = blue    ? tr("The blue gauge sheet is saved as %1.")
+                                     : sheet ? tr("The gauge sheet is saved as %1.")
+                                             : tr("The gauge card is saved as %1.");
                 emit session->made_file(what.arg(path), path);
             });
         accept();

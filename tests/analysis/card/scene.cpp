@@ -58,7 +58,9 @@ Shot photograph(const Scene& scene) {
 
     // Printed light of the card, drawn finer than the photo; drawn pixel x spans x..x+1 over the scale in mm.
     const double fine = std::min(60.0, 1.5 * scene.px_per_mm);
-    cv::Mat drawn = card::draw(kind, paper, fine);
+    cv::Mat drawn = card::draw(kind, paper, fine, scene.ground);
+    // The markers are looked for in green: of a coloured sheet that channel stands for all.
+    if (drawn.channels() == 3) cv::extractChannel(drawn, drawn, 1);
     if (scene.hidden_marker) {
         const cv::Point2d c = card::card_marker_centres_mm[static_cast<size_t>(*scene.hidden_marker)];
         cv::rectangle(

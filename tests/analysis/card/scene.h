@@ -26,6 +26,7 @@ struct Scene {
     std::optional<int> hidden_marker;
     bool display_p3 = false;
     std::optional<card::Paper> sheet;  // the sheet in place of the card
+    card::Ground ground = card::Ground::white;
     uint64_t seed = 1;
 };
 

@@ -158,6 +158,22 @@ BOOST_AUTO_TEST_CASE(sheet_is_found_and_its_paper_told_from_the_markers) {
     }
 }
 
+BOOST_AUTO_TEST_CASE(a_sheet_says_by_its_markers_what_ground_it_has) {
+    for (const card::Ground ground : {card::Ground::white, card::Ground::blue})
+        for (const card::Paper paper : {card::Paper::letter, card::Paper::a4}) {
+            test::Scene scene;
+            scene.sheet = paper;
+            scene.ground = ground;
+            scene.size = {2400, 3200};
+            scene.px_per_mm = 9;
+            scene.tilt_deg = 5;
+            const card::Calibration found = card::calibrate(test::photograph(scene).photo);
+            BOOST_REQUIRE(found.sheet);
+            BOOST_CHECK(found.sheet->ground == ground);
+            BOOST_CHECK(found.sheet->paper == paper);
+        }
+}
+
 BOOST_AUTO_TEST_CASE(photos_without_a_card_say_so) {
     Photo photo;
     photo.colour = colour::srgb_encoding();

@@ -76,6 +76,17 @@ BOOST_AUTO_TEST_CASE(finder_reads_its_own_drawing_of_card_and_sheets) {
     for (const card::Paper paper : {card::Paper::letter, card::Paper::a4}) {
         BOOST_CHECK_EQUAL(card::detect(card::draw(card::Kind::card, paper, 8)).size(), 4u);
         BOOST_CHECK_EQUAL(card::detect(card::draw(card::Kind::sheet, paper, 4)).size(), 4u);
+        // The blue keeps a cell of white (3.3 mm) around every marker and lies on the page.
+        const cv::Rect2d blue = card::blue_area_mm(paper);
+        const double reach = card::sheet_marker_mm / 2 + card::sheet_marker_mm / 6;
+        for (const cv::Point2d& c : card::sheet_marker_centres_mm(paper))
+            BOOST_CHECK((blue & cv::Rect2d(c.x - reach, c.y - reach, 2 * reach, 2 * reach)).empty());
+        BOOST_CHECK((blue & cv::Rect2d({}, card::paper_size_mm(paper))) == blue);
+        cv::Mat green;
+        cv::extractChannel(card::draw(card::Kind::sheet, paper, 4, card::Ground::blue), green, 1);
+        const auto found = card::detect(green);
+        BOOST_CHECK_EQUAL(found.size(), 4u);
+        for (const auto& marker : found) BOOST_CHECK(marker.id >= 8 && marker.id <= 11);
     }
     // Design: centres 15 mm from each edge of the page.
     const auto centres = card::sheet_marker_centres_mm(card::Paper::a4);

@@ -119,6 +119,15 @@ BOOST_AUTO_TEST_CASE(bare_paper_with_noise_shows_no_strand) {
     BOOST_TEST(read->refused[0].code == "no-strands");
 }
 
+BOOST_AUTO_TEST_CASE(strands_on_the_blue_sheet_are_sent_to_the_white_one) {
+    card::Calibration calibration = middle_of_sheet();
+    calibration.sheet->ground = card::Ground::blue;
+    const auto read = measure_combings(crossing_strands().photo(5), calibration);
+    BOOST_REQUIRE(!read);
+    BOOST_TEST(read.error().code == "sheet-blue");
+    BOOST_TEST(!read.error().remedy.empty());
+}
+
 BOOST_AUTO_TEST_CASE(a_photo_of_thousands_of_crossings_ends_within_its_work) {
     Drawn mat;
     cv::RNG rng(3);

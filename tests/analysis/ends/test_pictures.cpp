@@ -198,6 +198,21 @@ BOOST_AUTO_TEST_CASE(each_refusal_has_its_reason) {
     for (const Refusal& refused : measured(white).refused) BOOST_CHECK_EQUAL(refused.text.back(), '.');
 }
 
+BOOST_AUTO_TEST_CASE(on_the_blue_sheet_bare_sheet_and_blue_hair_are_refused) {
+    const cv::Vec3d blue(0.05, 0.12, 0.5);
+    Drawing bare = mass([](double) { return -1.0; });
+    bare.paper_albedo = blue;
+    BOOST_CHECK_EQUAL(code_of_all(measured(bare)), "no-hair");
+    Drawing as_blue = mass([](double) { return 62.0; });
+    as_blue.paper_albedo = blue;
+    as_blue.hair_albedo = blue;
+    BOOST_CHECK_EQUAL(code_of_all(measured(as_blue)), "no-hair");
+    Drawing white_hair = mass([](double) { return 62.0; });
+    white_hair.paper_albedo = blue;
+    white_hair.hair_albedo = {0.55, 0.53, 0.5};
+    BOOST_CHECK_SMALL(value(measured(white_hair), "hem_unevenness"), 0.3);
+}
+
 BOOST_AUTO_TEST_CASE(separate_locks_have_no_hem) {
     Drawing d = mass([](double) { return 62.0; });
     // Every other 6 mm ends 26 mm higher.

@@ -19,7 +19,7 @@ struct Case {
 };
 
 // A page of 110 x 125 mm with a lock of 52 mm; the phone is kept plain, so that its tone curve is known.
-Case hem(int colour, render::Ends ends) {
+Case hem(int colour, render::Ends ends, card::Ground ground = card::Ground::white) {
     render::SheetOptions options;
     options.hair_colour = colour;
     options.card = false;
@@ -28,9 +28,14 @@ Case hem(int colour, render::Ends ends) {
     options.quarter_turns = false;
     options.lint = 0;
     options.px_per_mm = 9;
+    options.ground = ground;
     const auto seed = static_cast<uint64_t>(300 + colour);
     render::SheetScene scene = render::sheet_scene(seed, seed + 50, options);
     scene.size_mm = {110, 125};
+    if (ground == card::Ground::blue) {
+        scene.blue_mm = {-50, -50, 210, 225};
+        scene.phone.exposure = 0.9 / scene.white.g;  // as if a card's light were known: paper is 1
+    }
     scene.phone.lift = scene.phone.curve = 0;
     scene.phone.gamma = 1;
     scene.phone.display_p3 = false;
@@ -94,6 +99,28 @@ BOOST_AUTO_TEST_CASE(blunt_ends_of_every_colour_read_as_blunt_and_shredded_ones_
                 BOOST_CHECK_SMALL(uneven->value - c.truth.hem_unevenness, 0.2 + 0.3 * c.truth.hem_unevenness);
                 BOOST_CHECK_SMALL(paper->value - c.truth.see_through, 14.0);
                 BOOST_CHECK_SMALL(fly->value - c.truth.flyaway, 4.0);
+                BOOST_CHECK_GT(uneven->value, before);
+                before = uneven->value + 1;
+            }
+        }
+    }
+}
+
+BOOST_AUTO_TEST_CASE(the_blue_sheet_is_known_by_its_colour_and_light_ends_are_read_on_it) {
+    for (const int colour : {4, 5, 6}) {
+        double before = -1;
+        for (const auto ends : {render::Ends::blunt, render::Ends::shredded}) {
+            const Case c = hem(colour, ends, card::Ground::blue);
+            const auto result = ends::measure_ends(c.photo, c.calibration, c.region_px);
+            BOOST_REQUIRE(result);
+            BOOST_TEST_CONTEXT(render::hair_names[colour] << ": " << c.truth.hem_unevenness << " mm, "
+                                                          << c.truth.see_through << " % paper") {
+                const Quantity *uneven = test::find(*result, "hem_unevenness"),
+                               *paper = test::find(*result, "see_through");
+                BOOST_REQUIRE_MESSAGE(uneven && paper,
+                                      "refused: " << (result->refused.empty() ? "" : result->refused.front().code));
+                BOOST_CHECK_SMALL(uneven->value - c.truth.hem_unevenness, 0.2 + 0.3 * c.truth.hem_unevenness);
+                BOOST_CHECK_SMALL(paper->value - c.truth.see_through, 14.0);
                 BOOST_CHECK_GT(uneven->value, before);
                 before = uneven->value + 1;
             }

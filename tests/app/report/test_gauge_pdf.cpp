@@ -94,6 +94,31 @@ BOOST_AUTO_TEST_CASE(sheets_have_their_paper_and_markers) {
     }
 }
 
+BOOST_AUTO_TEST_CASE(the_blue_sheet_is_a_vector_and_says_itself_that_it_is_blue) {
+    for (const card::Paper paper : {card::Paper::letter, card::Paper::a4}) {
+        GaugeOptions options;
+        options.kind = card::Kind::sheet;
+        options.paper = paper;
+        options.ground = card::Ground::blue;
+        const QString name =
+            paper == card::Paper::a4 ? QStringLiteral("gauge-blue-a4") : QStringLiteral("gauge-blue-letter");
+        const QByteArray pdf = made(options, name);
+        BOOST_CHECK(!pdf.contains("/Subtype /Image"));
+        BOOST_CHECK(report::tools::text_of(pdf).simplified().contains(QStringLiteral("Print in colour at 100 %")));
+        const QImage page = rendered(pdf, 200);
+        const card::Calibration found = card::calibrate(photo_of(page));
+        BOOST_REQUIRE(found.sheet);
+        BOOST_CHECK(found.sheet->ground == card::Ground::blue);
+        BOOST_CHECK(found.sheet->paper == paper);
+        BOOST_CHECK_CLOSE(found.px_per_mm, 200 / 25.4, 0.1);
+        // Blue in the middle, white around the markers and along the rim.
+        const auto at = [&](double x, double y) { return page.pixelColor(int(x * 200 / 25.4), int(y * 200 / 25.4)); };
+        BOOST_CHECK_GT(at(100, 150).blue(), 3 * at(100, 150).red());
+        for (const auto& [x, y] : {std::pair(3.0, 150.0), {27.0, 15.0}, {100.0, 250.0}, {100.0, 1.0}})
+            BOOST_CHECK_GE(at(x, y).red(), 250);
+    }
+}
+
 BOOST_AUTO_TEST_CASE(pages_are_vectors_and_say_what_to_do) {
     const QByteArray pdf = made({}, QStringLiteral("gauge-card-words"));
     BOOST_CHECK(!pdf.contains("/Subtype /Image"));

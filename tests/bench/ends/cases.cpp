@@ -8,6 +8,7 @@ EndsCase ends_case(uint64_t person, uint64_t day, uint64_t shot, const EndsOptio
     out.view = options.view >= 0 ? options.view : shot_rng.chance(0.25) ? 1 : 0;
     render::SheetOptions sheet;
     sheet.hair_colour = options.hair_colour;
+    sheet.ground = options.ground;
     sheet.tilt_max_deg = options.tilt_max_deg;
     sheet.phone_strength = options.phone_strength;
     sheet.card = out.view == 0;

@@ -15,6 +15,7 @@ inline constexpr double strand_taper = 0.85;
 
 struct EndsOptions {
     int hair_colour = -1;  // -1: any
+    kempt::card::Ground ground = kempt::card::Ground::white;
     int view = -1;         // 0 close with the card, 1 the whole sheet without; -1: one in four is the whole sheet
     double px_per_mm = 0;  // 0: 10-15 close, 8.3-9.3 the whole sheet
     double tilt_max_deg = 12;

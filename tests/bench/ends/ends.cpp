@@ -2,7 +2,7 @@
 //   bench_ends rows SEED COUNT      one CSV row a photo
 //   bench_ends pairs SEED COUNT     visits A, B (the same ends laid down anew, another day) and C (changed), two shots
 //   each bench_ends table ROWS.csv PAIRS.csv   the part "## Ends" of the page bench_ends strips SEED COUNT FILE     for
-//   fitting the estimate of cover (tests/render/train/ends.py)
+//   fitting the estimate of cover (tests/render/train/ends.py), blue-strips the same on the blue sheet
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -60,6 +60,7 @@ int rows(uint64_t seed, uint64_t count) {
     for (uint64_t s = seed; s < seed + count; ++s) {
         bench::EndsOptions options;
         options.hair_colour = static_cast<int>(s % render::hair_colours);
+        options.ground = render::ground_for_ends(options.hair_colour);
         const bench::EndsCase c = bench::ends_case(s, s + 500000, s + 900000, options);
         const bench::EndsShot shot = bench::take_ends(c, s);
         const Measured m = measure(shot, c.scene.phone.display_p3);
@@ -143,6 +144,7 @@ int pairs(uint64_t seed, uint64_t count) {
         render::Rng choose(pair * 31 + 5);
         bench::EndsOptions options;
         options.hair_colour = static_cast<int>(pair % render::hair_colours);
+        options.ground = render::ground_for_ends(options.hair_colour);
         options.view = 0;
         options.px_per_mm = choose.uniform(10, 13);
         const bool trimmed = pair / render::hair_colours % 2 == 0;
@@ -199,7 +201,8 @@ int table(const std::string& rows_path, const std::string& pairs_path) {
         << "## Ends\n\n"
         << all.size()
         << " rendered photos of a lock mass on the gauge sheet (blunt, worn, shredded and thinned ends; straight, "
-           "slanted, U and V cuts; three in four close with the gauge card, the rest the whole sheet without it).\n\n";
+           "slanted, U and V cuts; three in four close with the gauge card, the rest the whole sheet without it). "
+           "Grey and salt-and-pepper hair lies on the blue sheet, all other on the white one.\n\n";
     bench::reading_table(std::cout, all, specs);
     bench::refusal_line(std::cout, all, specs);
     const std::vector<std::string> hair(render::hair_names, render::hair_names + render::hair_colours);
@@ -224,9 +227,10 @@ int main(int argc, char** argv) {
     const uint64_t seed = std::strtoull(argv[2], nullptr, 10), count = std::strtoull(argv[3], nullptr, 10);
     if (verb == "rows") return rows(seed, count);
     if (verb == "pairs") return pairs(seed, count);
-    if (verb == "strips" && argc == 5)
+    if ((verb == "strips" || verb == "blue-strips") && argc == 5)
         if (std::FILE* out = std::fopen(argv[4], "wb")) {
-            bench::write_strips(seed, count, out);
+            bench::write_strips(seed, count, verb == "strips" ? kempt::card::Ground::white : kempt::card::Ground::blue,
+                                out);
             return std::fclose(out);
         }
     return 2;

@@ -8,6 +8,7 @@
 
 #include "bench/ends/cases.h"
 #include "colour/colour.h"
+#include "ends/blue.h"
 #include "ends/look.h"
 #include "render/phone.h"
 
@@ -30,10 +31,13 @@ struct Strip {
 
 // A narrow lock on a small page, close enough to the bench's photos in every way that the estimate sees; its scale is
 // known and in seven of ten the phone's tone curve too.
-Strip make_strip(uint64_t seed, render::SheetShot& shot) {
+Strip make_strip(uint64_t seed, card::Ground ground, render::SheetShot& shot) {
     render::Rng rng(seed * 977 + 5);
     EndsOptions options;
-    options.hair_colour = static_cast<int>(seed % render::hair_colours);
+    // On the blue sheet light hair alone: blonde, grey, salt and pepper in turn.
+    options.hair_colour =
+        ground == card::Ground::blue ? 4 + static_cast<int>(seed % 3) : static_cast<int>(seed % render::hair_colours);
+    options.ground = ground;
     options.view = 0;
     Strip s;
     s.scene = ends_case(seed, seed + 500000, seed + 900000, options);
@@ -42,6 +46,8 @@ Strip make_strip(uint64_t seed, render::SheetShot& shot) {
     hair.cut_mm = std::min(hair.cut_mm, 8.0);
     lie.u_mm = 50, lie.v_mm = 75;
     scene.size_mm = {100, 125};
+    // White stays at both sides, within the picture.
+    if (ground == card::Ground::blue) scene.blue_mm = {12, -10, 76, 145};
     scene.card = {};
     scene.lint = {};
     render::Camera& camera = scene.camera;
@@ -90,6 +96,29 @@ Strip make_strip(uint64_t seed, render::SheetShot& shot) {
     return s;
 }
 
+// Light of the white strips beside the blue.
+cv::Vec3f white_of(const Strip& s) {
+    const card::LightMap map(s.photo, s.calibration);
+    const cv::Matx33d px_from_mm = s.calibration.mm_from_px.inv();
+    const cv::Rect photo_px({}, s.photo.pixels.size());
+    std::array<std::vector<float>, 3> light;
+    for (double y = 32; y <= 104; y += 1)
+        for (const double x : {10.0, 90.0}) {
+            const cv::Vec3d q = px_from_mm * cv::Vec3d(x, y, 1);
+            const cv::Point p(cvRound(q[0] / q[2]), cvRound(q[1] / q[2]));
+            if (!photo_px.contains(p)) continue;
+            const cv::Mat one = map.linear(s.photo.pixels(cv::Rect(p, cv::Size(1, 1))));
+            for (int c = 0; c < 3; ++c) light[static_cast<size_t>(c)].push_back(one.at<cv::Vec3f>(0)[c]);
+        }
+    cv::Vec3f white{1, 1, 1};
+    for (int c = 0; c < 3 && light[0].size() > 20; ++c) {
+        std::vector<float>& of = light[static_cast<size_t>(c)];
+        std::sort(of.begin(), of.end());
+        white[c] = of[of.size() * 6 / 10];
+    }
+    return white;
+}
+
 // Cells from 22 mm inside each column's own hem to 2 mm outside.
 cv::Mat near_hem(const cv::Mat& cover) {
     cv::Mat mean, near(cover.size(), CV_8UC1, cv::Scalar(0));
@@ -110,22 +139,30 @@ cv::Mat near_hem(const cv::Mat& cover) {
 
 }  // namespace
 
-int write_strips(uint64_t seed, uint64_t count, std::FILE* out) {
+int write_strips(uint64_t seed, uint64_t count, card::Ground ground, std::FILE* out) {
+    const bool on_blue = ground == card::Ground::blue;
     for (uint64_t s = seed; s < seed + count; ++s) {
         render::SheetShot shot;
-        const Strip strip = make_strip(s, shot);
+        const Strip strip = make_strip(s, ground, shot);
         const auto frame = ends::frame_of(strip.photo, strip.calibration, strip.region_px);
         if (!frame) continue;
         const ends::Grid grid = ends::cut_grid(strip.photo, strip.calibration, strip.region_px, *frame);
-        const auto paper = ends::paper_light(grid);
+        const auto paper = ends::paper_light(grid, ground);
         if (!paper) continue;
-        const ends::Looks looks = ends::looks_of(grid, *paper);
-        const ends::HairLook hair = ends::hair_look(looks);
+        const ends::Circumstances at{strip.light_known, strip.scene.scene.camera.px_per_mm};
+        cv::Mat wanted, in;
+        if (on_blue) {
+            const ends::BlueLooks looks = ends::blue_looks(grid, *paper, white_of(strip));
+            wanted = looks.valid & ~looks.bare_seen;
+            in = ends::blue_inputs_of(looks, ends::blue_hair(looks), at, wanted);
+        } else {
+            const ends::Looks looks = ends::looks_of(grid, *paper);
+            wanted = looks.valid & ~looks.bare;
+            in = ends::inputs_of(looks, ends::hair_look(looks), at, wanted);
+        }
         cv::Mat cover;
-        cv::resize(ends::sample_grid(strip.cover, *frame), cover, looks.grey.size(), 0, 0, cv::INTER_AREA);
-        const cv::Mat wanted = looks.valid & ~looks.bare, near = near_hem(cover);
-        const cv::Mat in =
-            ends::inputs_of(looks, hair, {strip.light_known, strip.scene.scene.camera.px_per_mm}, wanted);
+        cv::resize(ends::sample_grid(strip.cover, *frame), cover, wanted.size(), 0, 0, cv::INTER_AREA);
+        const cv::Mat near = near_hem(cover);
         std::vector<std::pair<int, float>> close, other;
         int row = 0;
         for (int y = 0; y < cover.rows; ++y)
@@ -146,8 +183,8 @@ int write_strips(uint64_t seed, uint64_t count, std::FILE* out) {
                               static_cast<float>(other.size())};
         std::fwrite(head, sizeof(float), std::size(head), out);
         for (const auto* cells : {&close, &other})
-            for (const auto& [at, truth] : *cells) {
-                std::fwrite(in.ptr<float>(at), sizeof(float), ends::inputs, out);
+            for (const auto& [cell, truth] : *cells) {
+                std::fwrite(in.ptr<float>(cell), sizeof(float), static_cast<size_t>(in.cols), out);
                 std::fwrite(&truth, sizeof(float), 1, out);
             }
     }

@@ -4,10 +4,13 @@
 #include <cstdint>
 #include <cstdio>
 
+#include "card/card_layout.h"
+
 namespace bench {
 
 // Writes COUNT records: hair colour, light known, px/mm, number of cells near the hem, number elsewhere (float32), then
 // for each cell inputs_of() and its true cover (float32).
-int write_strips(uint64_t seed, uint64_t count, std::FILE* out);
+// On the blue sheet the inputs are blue_inputs_of() and the hair is blonde, grey or salt and pepper.
+int write_strips(uint64_t seed, uint64_t count, kempt::card::Ground ground, std::FILE* out);
 
 }  // namespace bench
