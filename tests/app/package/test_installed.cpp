@@ -130,7 +130,7 @@ BOOST_AUTO_TEST_CASE(the_debian_package_names_what_the_programs_need) {
     const QByteArray needs =
         run(QStringLiteral("dpkg-deb"), {QStringLiteral("-f"), package, QStringLiteral("Depends")}).out;
     // Found by dpkg-shlibdeps in the programs, and those that are opened only while they run.
-    for (const char* name : {"libqt6widgets6", "libopencv-dnn406", "libheif1", "libqt6sql6-sqlite", "libqt6svg6"})
+    for (const char* name : {"libqt6widgets6", "libopencv-objdetect406", "libheif1", "libqt6sql6-sqlite", "libqt6svg6"})
         BOOST_TEST_CONTEXT(name) BOOST_TEST(needs.contains(name));
     const QByteArray files = run(QStringLiteral("dpkg-deb"), {QStringLiteral("-c"), package}).out;
     for (const char* name :
