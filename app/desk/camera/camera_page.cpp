@@ -47,12 +47,7 @@ CameraPage::CameraPage(Session& session, QWidget* parent) : Page(session, parent
 }
 
 QWidget* CameraPage::build_none() {
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* inside = new QWidget;
-    inside->setProperty("clear", true);
     auto* outer = column_in(inside, 0, 2);
     auto* box = panel("caution");
     auto* column = column_in(box, 4, 2);
@@ -68,18 +63,11 @@ QWidget* CameraPage::build_none() {
     column->addWidget(again, 0, Qt::AlignLeft);
     outer->addWidget(box);
     outer->addStretch();
-    area->setWidget(inside);
-    return area;
+    return scroll_area(inside);
 }
 
 QWidget* CameraPage::build_side() {
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFixedWidth(static_cast<int>(300 * measures().space));
     auto* side = new QWidget;
-    side->setProperty("clear", true);
     auto* column = column_in(side, 0, 3);
     title_ = text({}, "lead");
     column->addWidget(title_);
@@ -106,7 +94,8 @@ QWidget* CameraPage::build_side() {
     cameras_->setAccessibleName(tr("Camera"));
     column->addWidget(cameras_);
     column->addStretch();
-    area->setWidget(side);
+    QScrollArea* area = scroll_area(side);
+    area->setFixedWidth(static_cast<int>(300 * measures().space));
 
     connect(take_, &QPushButton::clicked, this, &CameraPage::ask_for_photo);
     connect(views_, &ChoiceRow::picked, this, [this](int index) { pick_view(all_views()[index]); });

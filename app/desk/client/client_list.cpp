@@ -64,7 +64,7 @@ class TwoLines : public QStyledItemDelegate {
             painter->setPen(colour);
             const QFontMetrics metrics(font);
             line.setHeight(metrics.height());
-            painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+            painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,  // other scripts reach farther
                               metrics.elidedText(words, Qt::ElideRight, line.width()));
             line.translate(0, metrics.height());
         };

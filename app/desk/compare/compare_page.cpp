@@ -36,14 +36,9 @@ constexpr int both_temples = -1;  // in the list of views
 ComparePage::ComparePage(Session& session, QWidget* parent) : Page(session, parent) {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
-    area_ = new QScrollArea;
-    area_->setWidgetResizable(true);
-    area_->setFrameShape(QFrame::NoFrame);
-    area_->setFocusPolicy(Qt::NoFocus);
-    area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area_->setAccessibleName(tr("Before and after"));
     auto* inside = new QWidget;
-    area_->setWidget(inside);
+    area_ = scroll_area(inside);
+    area_->setAccessibleName(tr("Before and after"));
     whole->addWidget(area_);
     auto* column = new QVBoxLayout(inside);
     const int margin = measures().gap(4);

@@ -72,15 +72,10 @@ ReportPage::ReportPage(Session& session, QWidget* parent) : Page(session, parent
 }
 
 QWidget* ReportPage::choices_column() {
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setAccessibleName(tr("What the report holds"));
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setObjectName(QStringLiteral("report_choices"));
     auto* inside = new QWidget;
-    area->setWidget(inside);
+    QScrollArea* area = scroll_area(inside);
+    area->setAccessibleName(tr("What the report holds"));
+    area->setObjectName(QStringLiteral("report_choices"));
     auto* page = new QVBoxLayout(inside);
     const int margin = measures().gap(4);
     page->setContentsMargins(margin, measures().gap(3), measures().gap(3), margin);
@@ -225,14 +220,17 @@ void ReportPage::show_place(const Place& place) {
             return Found{std::move(choices).value(), hers.value()};
         },
         [this](const Found& found) {
-            if (found.choices.client.id == place_.client) {
-                const QSignalBlocker block(language_);
-                const auto ours = spoken() == Language::spanish ? speech::Language::spanish : speech::Language::english;
-                language_->setCurrentIndex(language_->findData(static_cast<int>(found.hers.value_or(ours))));
-            }
+            show_language(found.choices, found.hers);
             take(found.choices);
         },
         [this] { settled_ = true; });
+}
+
+void ReportPage::show_language(const CompareChoices& found, const std::optional<speech::Language>& hers) {
+    if (found.client.id != place_.client) return;
+    const QSignalBlocker block(language_);
+    const auto ours = spoken() == Language::spanish ? speech::Language::spanish : speech::Language::english;
+    language_->setCurrentIndex(language_->findData(static_cast<int>(hers.value_or(ours))));
 }
 
 void ReportPage::take(const CompareChoices& found) {

@@ -4,6 +4,7 @@
 
 #include <QTimer>
 #include <memory>
+#include <optional>
 
 #include "desk/window/page.h"
 #include "report/report_model.h"
@@ -55,6 +56,7 @@ class ReportPage : public Page {
 
   private:
     QWidget* choices_column();
+    void show_language(const CompareChoices& found, const std::optional<speech::Language>& hers);
     void take(const CompareChoices& found);
     void keep_language();
     void choose_again();  // something was chosen: shown anew in a moment

@@ -4,7 +4,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QProgressBar>
-#include <QScrollArea>
 #include <QSettings>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -39,15 +38,9 @@ SafeDialog::SafeDialog(Session* session, QWidget* parent) : QDialog(parent), ses
 
 void SafeDialog::build() {
     auto* whole = column_in(this, 0, 0);
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* inside = new QWidget;
-    inside->setProperty("clear", true);
     auto* column = column_in(inside, 5, 3);
-    area->setWidget(inside);
-    whole->addWidget(area, 1);
+    whole->addWidget(scroll_area(inside), 1);
     column->addWidget(text(tr("Safe keeping"), "heading"));
     acts_ = new QWidget;
     auto* acts = column_in(acts_, 0, 3);

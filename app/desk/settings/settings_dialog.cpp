@@ -22,15 +22,9 @@ SettingsDialog::SettingsDialog(Session* session, QWidget* parent) : QDialog(pare
     setWindowTitle(tr("Settings"));
     setAttribute(Qt::WA_DeleteOnClose);
     auto* whole = column_in(this, 0, 0);
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* inside = new QWidget;
-    inside->setProperty("clear", true);
     column_ = column_in(inside, 5, 2);
-    area->setWidget(inside);
-    whole->addWidget(area, 1);
+    whole->addWidget(scroll_area(inside), 1);
     column_->addWidget(text(tr("Settings"), "heading"));
     build_look();
     build_language();

@@ -4,7 +4,6 @@
 #include <QHBoxLayout>
 #include <QHash>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -16,6 +15,7 @@
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
 #include "desk/widgets/fringe_bar.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
 #include "work/care_state.h"
@@ -33,14 +33,8 @@ DuePage::DuePage(Session& session, QWidget* parent) : QWidget(parent), session_(
     setAttribute(Qt::WA_StyledBackground);
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    outer->addWidget(area);
     auto* inside = new QWidget;
-    inside->setProperty("clear", true);
-    area->setWidget(inside);
+    outer->addWidget(scroll_area(inside));
     auto* column = column_in(inside, 6, 3);
     column->addWidget(text(tr("Who is in the chair?"), "title"));
     auto* fringe = new FringeBar;
@@ -155,7 +149,8 @@ QWidget* DuePage::client_row(const std::vector<const work::DueLine*>& lines) {
         row->right()->addWidget(words);
         dates.append(when);
     }
-    auto* name = button(lines.front()->name, "trail");
+    auto* name = button(shortened(lines.front()->name), "trail");
+    name->setToolTip(lines.front()->name);
     name->setAccessibleName(tr("Open %1. %2").arg(lines.front()->name, dates.join(QStringLiteral(". "))));
     connect(name, &QPushButton::clicked, this, [this, id = lines.front()->client] { emit go({Where::client, id}); });
     row->left()->addStretch();

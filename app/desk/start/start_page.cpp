@@ -5,7 +5,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QProgressBar>
-#include <QScrollArea>
 #include <QStandardPaths>
 #include <QVBoxLayout>
 
@@ -33,14 +32,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     outer->setContentsMargins(0, 0, 0, 0);
     notice_ = new Notice;
     outer->addWidget(notice_);
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    outer->addWidget(area);
     auto* inside = new QWidget;
-    inside->setProperty("clear", true);
-    area->setWidget(inside);
+    outer->addWidget(scroll_area(inside));
     auto* centre = new QHBoxLayout(inside);
     auto* middle = new QWidget;
     middle->setMaximumWidth(measures().px(780));

@@ -1,5 +1,4 @@
 // The steps of the visit, and the ways from it.
-#include <QFileDialog>
 #include <QScrollArea>
 
 #include "desk/client/services_panel.h"
@@ -7,6 +6,7 @@
 #include "desk/visit/steps_panel.h"
 #include "desk/visit/visit_data.h"
 #include "desk/visit/visit_page.h"
+#include "desk/widgets/photo_dialog.h"
 
 namespace kempt::desk {
 
@@ -55,15 +55,10 @@ void VisitPage::go_to_missing(const Missing& missing) {
 
 // Any number of photos of any views: they are sorted in the tray.
 void VisitPage::choose_to_sort() {
-    auto* dialog = new QFileDialog(this, tr("Photos of this visit"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setFileMode(QFileDialog::ExistingFiles);
-    dialog->setNameFilter(tr("Photos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif);;All files (*)"));
-    connect(dialog, &QFileDialog::filesSelected, this, [this](const QStringList& paths) {
+    ask_for_photos(this, tr("Photos of this visit"), [this](const QStringList& paths) {
         Inbox::of(session_).bring(paths, {Where::visit, client_, visit_id_});
         emit go({Where::inbox});
     });
-    dialog->open();
 }
 
 }  // namespace kempt::desk

@@ -1,10 +1,9 @@
 // Bringing photos into a visit, looking at them through the gate, erasing.
-#include <QFileDialog>
-
 #include "desk/translations/said.h"
 #include "desk/visit/visit_page.h"
 #include "desk/widgets/confirm.h"
 #include "desk/widgets/parts.h"
+#include "desk/widgets/photo_dialog.h"
 #include "domain/words.h"
 #include "work/import_photos.h"
 #include "work/open_book.h"
@@ -12,18 +11,12 @@
 namespace kempt::desk {
 
 void VisitPage::choose(View view, bool folder) {
-    auto* dialog = new QFileDialog(this, tr("Photos of the %1").arg(said(word_of(view))));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    if (folder) {
-        dialog->setFileMode(QFileDialog::Directory);
-        dialog->setOption(QFileDialog::ShowDirsOnly);
-    } else {
-        dialog->setFileMode(QFileDialog::ExistingFiles);
-        dialog->setNameFilter(tr("Photos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif);;All files (*)"));
-    }
-    connect(dialog, &QFileDialog::filesSelected, this,
-            [this, view](const QStringList& paths) { take_files(view, paths); });
-    dialog->open();
+    const QString title = tr("Photos of the %1").arg(said(word_of(view)));
+    const auto chosen = [this, view](const QStringList& paths) { take_files(view, paths); };
+    if (folder)
+        ask_for_photo_folder(this, title, chosen);
+    else
+        ask_for_photos(this, title, chosen);
 }
 
 void VisitPage::take_files(View view, const QStringList& paths) {

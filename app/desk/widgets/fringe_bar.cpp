@@ -20,8 +20,10 @@ QSize FringeBar::sizeHint() const {
 
 void FringeBar::set_share(std::optional<double> share) {
     share_ = share;
-    setAccessibleName(share ? tr("%1 per cent of the way to the target").arg(std::lround(*share * 100))
-                            : tr("No way to show yet"));
+    const long percent = share ? std::lround(*share * 100) : 0;
+    setAccessibleName(!share        ? tr("No way to show yet")
+                      : percent < 0 ? tr("%1 per cent farther from the target than at the start").arg(-percent)
+                                    : tr("%1 per cent of the way to the target").arg(percent));
     update();
 }
 

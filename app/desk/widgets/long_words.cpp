@@ -41,4 +41,20 @@ QString breakable(const QString& text) {
     return out;
 }
 
+QString shortened(const QString& name) {
+    constexpr int most = 28;  // letters: half of the smallest window with text of twice the size
+    if (name.size() <= most) return name;
+    const int kept = name[most - 2].isHighSurrogate() ? most - 2 : most - 1;
+    return name.left(kept) + QStringLiteral("…");
+}
+
+QString in_two_lines(QString words) {
+    const qsizetype middle = words.size() / 2;
+    const qsizetype before = words.lastIndexOf(QLatin1Char(' '), middle),
+                    after = words.indexOf(QLatin1Char(' '), middle);
+    const qsizetype at = before < 0 || (after >= 0 && after - middle < middle - before) ? after : before;
+    if (at >= 0) words[at] = QLatin1Char('\n');
+    return words;
+}
+
 }  // namespace kempt::desk

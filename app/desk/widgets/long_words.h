@@ -9,4 +9,10 @@ namespace kempt::desk {
 // For showing only: what is kept or compared has none.
 [[nodiscard]] QString breakable(const QString& text);
 
+// The beginning of a name that is longer than a press has room for, with a sign that it goes on; the whole name belongs
+// into its tooltip and its accessible name.
+[[nodiscard]] QString shortened(const QString& name);
+// The words of a press that does not fit on one line, broken at the space nearest to their middle.
+[[nodiscard]] QString in_two_lines(QString words);
+
 }  // namespace kempt::desk

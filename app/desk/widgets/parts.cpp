@@ -4,6 +4,7 @@
 #include <QDate>
 #include <QLayout>
 #include <QLocale>
+#include <QScrollArea>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -62,6 +63,16 @@ QBoxLayout* column_in(QWidget* widget, double margin_units, double spacing_units
     column->setContentsMargins(margin, margin, margin, margin);
     column->setSpacing(measures().gap(spacing_units));
     return column;
+}
+
+QScrollArea* scroll_area(QWidget* inside) {
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    inside->setProperty("clear", true);
+    area->setWidget(inside);
+    return area;
 }
 
 void take_height_from_width(QWidget* widget) {

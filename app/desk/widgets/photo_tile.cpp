@@ -43,8 +43,7 @@ void badge(QPainter& painter, QPointF centre, double r, PhotoTile::Stand stand) 
 
 PhotoTile::PhotoTile(const QByteArray& thumbnail, const QString& first, const QString& second, Stand stand,
                      QWidget* parent)
-    : QAbstractButton(parent), first_(first), second_(second), stand_(stand) {
-    picture_.loadFromData(thumbnail);
+    : QAbstractButton(parent), thumbnail_(thumbnail), first_(first), second_(second), stand_(stand) {
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
     const QString standing = stand == Stand::refused     ? tr("refused")
@@ -55,6 +54,19 @@ PhotoTile::PhotoTile(const QByteArray& thumbnail, const QString& first, const QS
     words.removeAll(QString());
     setAccessibleName(words.join(QStringLiteral(", ")));
     setToolTip(words.join(QStringLiteral("\n")));
+}
+
+const QPixmap& PhotoTile::picture_for(QSize frame) {
+    if (made_for_ == frame) return picture_;
+    made_for_ = frame;
+    picture_ = QPixmap();
+    const QImage whole = QImage::fromData(thumbnail_);
+    if (whole.isNull()) return picture_;
+    const QImage fitted =
+        whole.scaled(whole.size().scaled(frame, Qt::KeepAspectRatioByExpanding).boundedTo(whole.size()),
+                     Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    picture_ = QPixmap::fromImage(fitted);
+    return picture_;
 }
 
 void PhotoTile::set_picture_size(QSize at_100) {
@@ -88,12 +100,12 @@ void PhotoTile::paintEvent(QPaintEvent*) {
     QPainterPath clip;
     clip.addRoundedRect(frame, m.radius - 2, m.radius - 2);
     painter.fillPath(clip, c.sunken);
-    if (!picture_.isNull()) {
+    if (const QPixmap& picture = picture_for((frame.size() * devicePixelRatioF()).toSize()); !picture.isNull()) {
         painter.save();
         painter.setClipPath(clip);
-        const QSizeF filled = QSizeF(picture_.size()).scaled(frame.size(), Qt::KeepAspectRatioByExpanding);
-        painter.drawPixmap(QRectF(frame.center() - QPointF(filled.width() / 2, filled.height() / 2), filled), picture_,
-                           QRectF(picture_.rect()));
+        const QSizeF filled = QSizeF(picture.size()).scaled(frame.size(), Qt::KeepAspectRatioByExpanding);
+        painter.drawPixmap(QRectF(frame.center() - QPointF(filled.width() / 2, filled.height() / 2), filled), picture,
+                           QRectF(picture.rect()));
         painter.restore();
     }
     if (stand_ != Stand::none) badge(painter, frame.topRight() + QPointF(-13, 13) * m.space, 9 * m.space, stand_);
