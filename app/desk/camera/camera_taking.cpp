@@ -9,6 +9,7 @@
 
 #include "desk/camera/camera_page.h"
 #include "desk/camera/guide_view.h"
+#include "desk/inbox/camera_files.h"
 #include "desk/inbox/inbox.h"
 #include "desk/photo/live_reading.h"
 #include "desk/translations/said.h"
@@ -62,7 +63,7 @@ void CameraPage::took(const QByteArray& photo) {
     const QDateTime now = QDateTime::currentDateTime();
     const QDir folder(inbox.camera_folder());
     folder.mkpath(QStringLiteral("."));
-    const QString path = folder.filePath(now.toString(QStringLiteral("'camera-'yyyyMMdd-HHmmss-zzz'.jpg'")));
+    const QString path = folder.filePath(camera_file_name(now, asked_.view));
     QFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(photo) != photo.size() || !file.flush()) {
         file.remove();

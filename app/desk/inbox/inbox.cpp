@@ -5,6 +5,7 @@
 #include <QSettings>
 #include <algorithm>
 
+#include "desk/inbox/camera_files.h"
 #include "desk/translations/said.h"
 #include "domain/clock.h"
 #include "work/import_photos.h"
@@ -140,7 +141,8 @@ bool Inbox::known(const QString& sha256) const {
 }
 
 void Inbox::add(const work::IncomingPhoto& photo, bool by_hand, const Place& on) {
-    if (photo.in_record && photo.path.startsWith(camera_folder() + QLatin1Char('/')))
+    const bool by_camera = photo.path.startsWith(camera_folder() + QLatin1Char('/'));
+    if (photo.in_record && by_camera)
         return drop_camera_file(photo.path);  // kept just before the window closed
     if (photo.in_record) {
         const bool told = std::any_of(in_record_.begin(), in_record_.end(),
@@ -155,6 +157,11 @@ void Inbox::add(const work::IncomingPhoto& photo, bool by_hand, const Place& on)
     one.photo = photo;
     one.put_on = on;
     one.by_hand = by_hand;
+    if (by_camera) one.view = view_of_camera_file(photo.path);
+    if (one.view) {
+        one.view_by_hand = true;
+        one.view_why = tr("The view that it was taken for.");
+    }
     photos_.insert(one.key, one);
     arrange_soon();
 }

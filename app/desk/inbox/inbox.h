@@ -133,9 +133,6 @@ class Inbox : public QObject {
     int next_key_ = 1, reading_now_ = 0, arranging_ = 0, taking_ = 0, generation_ = 0;
 };
 
-// Removes a photo of the camera page that the book has, and its folder when that is bare.
-void drop_camera_file(const QString& path);
-
 // In QSettings: path of the folder; empty or missing: none.
 inline constexpr auto watched_folder_key = "desk.watched_folder";
 

@@ -1,9 +1,9 @@
 // What the tray proposes as view, and what she decides.
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
 #include <algorithm>
 
+#include "desk/inbox/camera_files.h"
 #include "desk/inbox/inbox.h"
 #include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
@@ -241,12 +241,6 @@ void Inbox::bring_back_last() {
 QString Inbox::camera_folder() const {
     const QFileInfo book(session_.book_path());
     return book.absoluteDir().filePath(book.completeBaseName() + QStringLiteral(" camera"));
-}
-
-void drop_camera_file(const QString& path) {
-    QFile::remove(path);
-    const QDir folder = QFileInfo(path).absoluteDir();
-    folder.rmdir(folder.absolutePath());
 }
 
 }  // namespace kempt::desk

@@ -15,6 +15,7 @@
 #include "desk/camera/camera_page.h"
 #include "desk/camera/frame_image.h"
 #include "desk/camera/guide_view.h"
+#include "desk/inbox/camera_files.h"
 #include "desk/inbox/inbox.h"
 #include "desk/session/session.h"
 #include "desk/window/book_view.h"
@@ -220,8 +221,9 @@ BOOST_AUTO_TEST_CASE(a_photo_that_the_book_does_not_take_waits_in_the_tray_and_a
     BOOST_TEST(wait_until([&] { return again.waiting() == 1 && again.settled(); }));
     // Taken there, it is in the book with its time, and the file goes.
     const int key = again.sittings().first().keys.first();
+    BOOST_TEST((again.photo(key)->view == std::optional(View::left_temple)));  // as it was chosen at the press
+    BOOST_TEST(again.photo(key)->view_by_hand);
     again.choose_client({key}, book.other);
-    again.choose_view(key, View::crown);
     BOOST_TEST(wait_until([&] { return again.ready(key); }));
     again.take({key});
     BOOST_TEST(wait_until([&] { return again.waiting() == 0 && again.settled(); }));
@@ -232,6 +234,18 @@ BOOST_AUTO_TEST_CASE(a_photo_that_the_book_does_not_take_waits_in_the_tray_and_a
         read<QVector<work::PhotoRow>>(book.path, [&](Book& b) { return work::list_photos(b, visits.first().id); });
     BOOST_TEST_REQUIRE(kept.size() == 1);
     BOOST_TEST(kept[0].photo.taken.has_value());
+    BOOST_TEST((kept[0].photo.view == View::left_temple));
+}
+
+BOOST_AUTO_TEST_CASE(the_name_of_a_camera_file_says_its_view_and_no_other_name_does) {
+    const QDateTime taken(QDate(2026, 3, 12), QTime(10, 15, 0, 123));
+    for (const View view : all_views())
+        BOOST_TEST((view_of_camera_file("/book camera/" + camera_file_name(taken, view)) == std::optional(view)));
+    BOOST_TEST(camera_file_name(taken, View::left_temple).toStdString() ==
+               "camera-20260312-101500-123-left-temple.jpg");
+    for (const char* other : {"IMG_0001-left-temple.jpg", "camera-20260312-101500-123.jpg",
+                              "camera-20260312-101500-123-elbow.jpg", "left-temple.jpg"})
+        BOOST_TEST(!view_of_camera_file(other).has_value());
 }
 
 BOOST_AUTO_TEST_CASE(one_clients_photo_never_lies_over_the_next_ones_picture) {
