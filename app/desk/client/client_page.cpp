@@ -8,6 +8,7 @@
 
 #include "desk/client/client_data.h"
 #include "desk/client/client_form.h"
+#include "desk/client/keep_client.h"
 #include "desk/client/progress_panel.h"
 #include "desk/client/services_panel.h"
 #include "desk/look/look.h"
@@ -237,11 +238,7 @@ void ClientPage::edit() {
     auto* form = new ClientForm(client_, Clock().today(), this);
     form->set_face_wish(face_);
     connect(form, &ClientForm::ready, this, [this, form](const Client& client) {
-        session_.keep(tr("Keeping the client"), this, client.id, 0,
-                      [client, wish = form->face_wish()](Book& book, const Progress&) -> Status {
-                          if (const Status kept = work::change_client(book, client); !kept.ok()) return kept;
-                          return work::keep_face_wish(book, client.id, wish);
-                      });
+        keep_client(session_, this, {client, form->face_wish()});
     });
     form->open();
 }

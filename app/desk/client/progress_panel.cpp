@@ -17,9 +17,9 @@
 #include "domain/measure_units.h"
 #include "domain/words.h"
 #include "work/chart_of.h"
-#include "work/keep_records.h"
 #include "work/progress_json.h"
 #include "work/progress_of.h"
+#include "work/put_back.h"
 
 namespace kempt::desk {
 namespace {
@@ -30,7 +30,15 @@ double shown_factor(const QString& unit) {
 }
 
 QString shown_unit(const QString& unit) {
-    return charts::unit_for_people(conversion_of(unit, look().length()).unit);
+    return charts::unit_for_people(conversion_of(unit, look().length()).unit, speech_now());
+}
+
+// How much of the way to the target lies behind her.
+QString way_words(const std::optional<double>& share) {
+    if (!share) return ProgressPanel::tr("not yet");
+    const long percent = std::lround(*share * 100);
+    return percent < 0 ? ProgressPanel::tr("%1 % behind the start").arg(-percent)
+                       : ProgressPanel::tr("%1 %").arg(percent);
 }
 
 }  // namespace
@@ -106,7 +114,7 @@ void ProgressPanel::load() {
         session_.records(), tr("Reading the progress"), this,
         [client, length = look().length()](
             Book& book, const Progress& progress) -> Result<std::shared_ptr<const work::ClientProgress>> {
-            auto read = work::progress_of(book, {client, {}, {}, length}, progress);
+            auto read = work::progress_of(book, {client, {}, {}, length, work::Pairs::ends}, progress);
             if (!read.ok()) return read.error();
             return std::make_shared<const work::ClientProgress>(std::move(read.value()));
         },
@@ -176,8 +184,7 @@ void ProgressPanel::fill_targets() {
         auto* bar = new FringeBar;
         bar->set_share(s.target->share);
         line->addWidget(bar, 1);
-        auto* share =
-            text(s.target->share ? tr("%1 %").arg(std::lround(*s.target->share * 100)) : tr("not yet"), "lead");
+        auto* share = text(way_words(s.target->share), "lead");
         share->setWordWrap(false);
         line->addWidget(share);
         column->addWidget(show, 0, Qt::AlignLeft);
@@ -257,18 +264,27 @@ void ProgressPanel::show_series() {
 }
 
 void ProgressPanel::keep_target() {
-    const work::Series* s = series();
-    if (s == nullptr) return;
-    const Target target{0, client_, s->view, s->reading, target_->value() / shown_factor(s->unit)};
-    session_.keep(tr("Keeping the target"), this, client_, 0,
-                  [target](Book& book, const Progress&) { return work::set_target(book, target); });
+    if (const work::Series* s = series()) set_target(*s, target_->value() / shown_factor(s->unit));
 }
 
 void ProgressPanel::drop_target() {
     const work::Series* s = series();
-    if (s == nullptr || !s->target) return;
-    session_.keep(tr("Dropping the target"), this, client_, 0,
-                  [id = s->target->target.id](Book& book, const Progress&) { return work::erase_target(book, id); });
+    if (s != nullptr && s->target) set_target(*s, {});
+}
+
+// Nothing: no target any more. Going there and taking it back are the same act with both sides exchanged.
+void ProgressPanel::set_target(const work::Series& s, const std::optional<double>& value) {
+    const Target at{0, client_, s.view, s.reading, 0};
+    const work::TargetEntry now{at, value}, before{at, s.target ? std::optional(s.target->target.value) : std::nullopt};
+    UndoStep step{tr("target of %1, %2").arg(said(word_of(s.view)), said(title_of_reading(s.reading))),
+                  QStringLiteral("target/%1/%2").arg(word_of(s.view), s.reading),
+                  client_,
+                  0,
+                  {}};
+    step.back = [now, before](Book& book) { return work::put_back(book, now, before); };
+    step.again = [now, before](Book& book) { return work::put_back(book, before, now); };
+    session_.keep(value ? tr("Keeping the target") : tr("Dropping the target"), this, step,
+                  [again = step.again](Book& book, const Progress&) { return again(book); });
 }
 
 }  // namespace kempt::desk

@@ -45,6 +45,7 @@ class ProgressPanel : public QFrame {
     void add_verdict(const QString& since, const QString& verdict, const QString& reason);
     void keep_target();
     void drop_target();
+    void set_target(const work::Series& series, const std::optional<double>& value);
     [[nodiscard]] const work::Series* series() const;
 
     Session& session_;

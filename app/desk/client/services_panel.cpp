@@ -4,6 +4,7 @@
 #include <QMenu>
 #include <QVBoxLayout>
 
+#include "desk/client/keep_service.h"
 #include "desk/consultation/record_fields.h"
 #include "desk/look/look.h"
 #include "desk/translations/said.h"
@@ -12,7 +13,6 @@
 #include "domain/clock.h"
 #include "domain/service_words.h"
 #include "work/care_state.h"
-#include "work/keep_records.h"
 
 namespace kempt::desk {
 
@@ -25,7 +25,7 @@ ServicesPanel::ServicesPanel(Session& session, QWidget* parent) : QFrame(parent)
     auto* menu = new QMenu(add_);
     for (const RecordGroup& group : record_groups()) {
         auto* of = menu->addMenu(group.name);
-        for (const QString& kind : group.kinds) of->addAction(beginning(kind), this, [this, kind] { add(kind); });
+        for (const QString& kind : group.kinds) of->addAction(beginning(said(kind)), this, [this, kind] { add(kind); });
     }
     add_->setMenu(menu);
     put_back_ = button({}, "quiet", Sign::undo);
@@ -36,10 +36,7 @@ ServicesPanel::ServicesPanel(Session& session, QWidget* parent) : QFrame(parent)
     rows_->setSpacing(measures().gap(2));
     column->addLayout(rows_);
     connect(put_back_, &QPushButton::clicked, this, &ServicesPanel::put_back);
-    connect(&session_, &Session::service_erased, this, [this](const Service& service) {
-        erased_ = service;
-        show_put_back();
-    });
+    connect(&session_.undo(), &Undo::changed, this, &ServicesPanel::show_put_back);
     show_put_back();
 }
 
@@ -77,12 +74,16 @@ void ServicesPanel::add_row(const Service& service) {
         done->setAccessibleName(tr("It was done: %1").arg(named));
         done->setProperty("done_of", service.id);
         line->addWidget(done);
-        connect(done, &QPushButton::clicked, this, [this, service] { mark_done(service); });
+        connect(done, &QPushButton::clicked, this,
+                [this, service] { mark_service_done(session_, this, service, visit_); });
     }
     auto* erase_button = sign_button(Sign::remove, tr("Erase %1").arg(named));
     line->addWidget(erase_button);
     item->addLayout(line);
-    QStringList words = details_of(service, look().length());
+    Service facts = service;
+    facts.result.clear();  // her own words, as the note: never looked up
+    QStringList words = said(details_of(facts, look().length()));
+    if (!service.result.isEmpty()) words.append(service.result.simplified());
     if (!service.note.isEmpty()) words.append(service.note.simplified());
     if (work::asks_whether_done(service, Clock().today()))
         item->addWidget(text(tr("Planned for %1. Was it done?").arg(date_words(service.date)), "strong"));
@@ -93,7 +94,8 @@ void ServicesPanel::add_row(const Service& service) {
         place.service = id;
         emit go(place);
     });
-    connect(erase_button, &QToolButton::clicked, this, [this, service] { erase(service); });
+    connect(erase_button, &QToolButton::clicked, this,
+            [this, service] { erase_service(session_, this, service, visit_); });
 }
 
 void ServicesPanel::add(const QString& kind) {
@@ -103,51 +105,23 @@ void ServicesPanel::add(const QString& kind) {
     if (visit_ > 0) service.visit = visit_;
     service.date = day_;
     service.kind = kind;
-    session_.ask(
-        session_.records(), tr("Adding a service"), this,
-        [service](Book& book, const Progress&) { return work::add_service(book, service); },
-        [this, visit = visit_](const Service& kept) {
-            session_.changed(kept.client, visit);
-            Place place{Where::service, kept.client, visit};
-            place.service = kept.id;
-            emit go(place);
-        });
-}
-
-void ServicesPanel::mark_done(const Service& service) {
-    session_.ask(
-        session_.records(), tr("Marking a service as done"), this,
-        [id = service.id](Book& book, const Progress&) { return work::mark_done(book, id); },
-        [this, visit = visit_](const Service& kept) { session_.changed(kept.client, visit); });
-}
-
-void ServicesPanel::erase(const Service& service) {
-    session_.ask(
-        session_.records(), tr("Erasing a service"), this,
-        [id = service.id](Book& book, const Progress&) { return work::erase_service(book, id); },
-        [this, service, visit = visit_](Done) {
-            emit session_.service_erased(service);
-            session_.changed(service.client, visit);
-        });
+    add_service(session_, this, service, visit_, [this, visit = visit_](const Service& kept) {
+        Place place{Where::service, kept.client, visit};
+        place.service = kept.id;
+        emit go(place);
+    });
 }
 
 void ServicesPanel::put_back() {
-    if (!erased_) return;
-    session_.ask(
-        session_.records(), tr("Putting a service back"), this,
-        [service = *erased_](Book& book, const Progress&) { return work::add_service(book, service); },
-        [this, visit = visit_](const Service& kept) {
-            emit session_.service_erased({});  // nothing is erased any more
-            session_.changed(kept.client, visit);
-        });
+    session_.undo().take_back(client_, about_erased_service());
 }
 
 void ServicesPanel::show_put_back() {
-    const bool mine = erased_ && erased_->id > 0 && erased_->client == client_;
-    put_back_->setVisible(mine);
-    if (!mine) return;
+    const QString words = session_.undo().words(client_, about_erased_service());
+    put_back_->setVisible(!words.isEmpty());
+    if (words.isEmpty()) return;
     put_back_->setText(QLatin1Char(' ') + tr("Put back what was erased"));
-    put_back_->setAccessibleName(tr("Put back the %1 of %2").arg(erased_->kind, date_words(erased_->date)));
+    put_back_->setAccessibleName(tr("Put back what was erased: %1").arg(words));
     put_back_->setToolTip(put_back_->accessibleName());
 }
 

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <QFrame>
-#include <optional>
 
 #include "desk/session/session.h"
 #include "desk/window/place.h"
@@ -28,14 +27,11 @@ class ServicesPanel : public QFrame {
 
   private:
     void add_row(const Service& service);
-    void erase(const Service& service);
-    void mark_done(const Service& service);
     void put_back();
     void show_put_back();
     Session& session_;
     Id client_ = 0, visit_ = 0;
     QDate day_;
-    std::optional<Service> erased_;  // the last one, of this client
     QBoxLayout* rows_;
     QPushButton *add_, *put_back_;
 };

@@ -5,6 +5,7 @@
 #include "desk/consultation/kept_strip.h"
 #include "desk/translations/said.h"
 #include "work/keep_records.h"
+#include "work/put_back.h"
 
 namespace kempt::desk {
 
@@ -37,12 +38,13 @@ void GradesPage::set_local(const GradeStep& step, int round, const std::optional
         data_.grades.append({0, place_.visit, step.zone, step.quality, *value, round});
 }
 
+QString GradesPage::about() const {
+    return QStringLiteral("grade/%1/").arg(place_.visit);
+}
+
 void GradesPage::grade(int value) {
     const auto now = step();
     if (!now) return;
-    const Grade* given = grade_of(data_.grades, *now, round_);
-    before_ = Before{*now, round_, given != nullptr ? std::optional(given->value) : std::nullopt};
-    strip_->set_undo(tr("grade of %1, %2").arg(now->quality, now->zone));
     keep(*now, round_, value);
     ++at_;
     show_list();
@@ -50,52 +52,75 @@ void GradesPage::grade(int value) {
 }
 
 void GradesPage::take_back() {
-    if (!before_) return;
-    const Before before = *before_;
-    before_.reset();
-    strip_->set_undo({});
-    round_ = before.round;
-    keep(before.step, before.round, before.value);
+    session_.undo().take_back(place_.client, about());
+}
+
+void GradesPage::do_again() {
+    session_.undo().do_again(place_.client, about());
+}
+
+// The zone whose grade it was stands open again.
+void GradesPage::taken(const UndoStep& undone) {
+    if (!undone.about.startsWith(about())) return;
+    const QStringList at = undone.about.mid(about().size()).split(QLatin1Char('/'));
+    round_ = at.value(0).toInt();
     show_all();
-    pick(before.step);
+    pick({at.value(1), at.value(2)});
+}
+
+void GradesPage::show_undo() {
+    strip_->set_undo(session_.undo().words(place_.client, about()));
 }
 
 // Shown at once, kept behind the window; a refusal brings back what the book holds.
-void GradesPage::keep(const GradeStep& step, int round, const std::optional<int>& value) {
+void GradesPage::keep(const GradeStep& step, int round, int value) {
     set_local(step, round, value);
     ++keeping_;
-    const Grade grade{0, place_.visit, step.zone, step.quality, value.value_or(0), round};
+    struct Kept {
+        work::GradeEntry before;
+        work::GradeAgreement agreement;
+    };
+    const Grade grade{0, place_.visit, step.zone, step.quality, value, round};
     session_.records().start(
         tr("Keeping the grade"), this,
-        [grade, erase = !value](Book& book, const Progress&) -> Result<work::GradeAgreement> {
-            if (!erase) {
-                if (const auto kept = work::set_grade(book, grade); !kept) return kept.error();
-            } else {
-                const auto all = work::list_grades(book, grade.visit);
-                if (!all) return all.error();
-                for (const Grade& one : *all)
-                    if (one.zone == grade.zone && one.quality == grade.quality && one.round == grade.round)
-                        if (const Status gone = work::erase_grade(book, one.id); !gone) return gone.error();
-            }
+        [grade](Book& book, const Progress&) -> Result<Kept> {
+            Kept out{{grade, {}}, {}};
+            const auto all = work::list_grades(book, grade.visit);
+            if (!all) return all.error();
+            for (const Grade& one : *all)
+                if (one.zone == grade.zone && one.quality == grade.quality && one.round == grade.round)
+                    out.before.value = one.value;
+            if (const auto kept = work::set_grade(book, grade); !kept) return kept.error();
             const auto visit = work::visit_of(book, grade.visit);
             if (!visit) return visit.error();
-            return work::grade_agreement_of(book, visit->client);
+            const auto agreement = work::grade_agreement_of(book, visit->client);
+            if (!agreement) return agreement.error();
+            out.agreement = *agreement;
+            return out;
         },
-        [this, client = data_.client.id, visit = place_.visit](Result<work::GradeAgreement> kept) {
-            if (kept.ok()) {
-                data_.agreement = *kept;
-                strip_->say_kept();
-                show_step();
-                session_.changed(client, visit);
+        [this, grade, client = place_.client](Result<Kept> kept) {
+            if (!kept.ok()) {
                 --keeping_;
+                tell_not_kept(session_, kept.error());
+                strip_->say_not_kept(said(kept.error().what));
+                load();
                 return;
             }
+            UndoStep undo{
+                tr("grade of %1, %2").arg(said(grade.quality), said(grade.zone)),
+                QStringLiteral("grade/%1/%2/%3/%4").arg(grade.visit).arg(grade.round).arg(grade.quality, grade.zone),
+                client,
+                grade.visit,
+                {}};
+            const work::GradeEntry now{grade, grade.value};
+            undo.back = [now, before = kept->before](Book& book) { return work::put_back(book, now, before); };
+            undo.again = [now, before = kept->before](Book& book) { return work::put_back(book, before, now); };
+            session_.undo().add(undo);
+            data_.agreement = kept->agreement;
+            strip_->say_kept();
+            show_step();
+            session_.changed(client, grade.visit);
             --keeping_;
-            tell_not_kept(session_, kept.error());
-            strip_->say_not_kept(said(kept.error().what));
-            before_.reset();
-            strip_->set_undo({});
-            load();
         });
 }
 

@@ -71,8 +71,9 @@ GradesPage::GradesPage(Session& session, QWidget* parent) : Page(session, parent
         for (const int key : {Qt::Key_0 + value, (Qt::Key_0 + value) | int(Qt::KeypadModifier)})
             on_key(QKeySequence(key), [this, value] { grade(value); });
     on_key(QKeySequence(Qt::Key_N), [this] { next(); });
-    on_key(QKeySequence::Undo, [this] { take_back(); });
     on_key(QKeySequence(Qt::Key_Backspace), [this] { take_back(); });
+    connect(&session_.undo(), &Undo::changed, this, &GradesPage::show_undo);
+    connect(&session_.undo(), &Undo::taken, this, &GradesPage::taken);
     connect(&session_, &Session::visit_changed, this, [this](Id visit) {
         if (visit == place_.visit && isVisible() && keeping_ == 0) load();
     });
@@ -116,12 +117,12 @@ QWidget* GradesPage::build_step() {
 void GradesPage::show_place(const Place& place) {
     if (place.visit != place_.visit) {
         to_top();
-        before_.reset();
         round_ = 1;
         at_ = -1;
         strip_->say_nothing_yet();
     }
     place_ = place;
+    show_undo();
     load();
 }
 
@@ -202,12 +203,12 @@ void GradesPage::show_step() {
     done_box_->setVisible(!now);
     for (auto it = chips_.begin(); it != chips_.end(); ++it) it.value()->setChecked(now && it.key() == key_of(*now));
     if (now) {
-        quality_->setText(beginning(now->quality));
-        zone_->setText(beginning(now->zone));
+        quality_->setText(beginning(said(now->quality)));
+        zone_->setText(beginning(said(now->zone)));
         const Grade* given = grade_of(data_.grades, *now, round_);
         for (int value = 0; value <= highest; ++value) {
             anchors_[value]->set_anchor(anchor_of(now->quality, value),
-                                        tr("%1, %2").arg(beginning(now->quality), now->zone));
+                                        tr("%1, %2").arg(beginning(said(now->quality)), said(now->zone)));
             anchors_[value]->setChecked(given != nullptr && given->value == value);
         }
         return;
@@ -243,7 +244,7 @@ void GradesPage::show_list() {
         for (const GradeStep& one : steps_) {
             if (one.quality != quality) {
                 quality = one.quality;
-                list_->addWidget(text(beginning(quality), "caption"));
+                list_->addWidget(text(beginning(said(quality)), "caption"));
                 row = new FlowLayout(measures().gap(1));
                 list_->addLayout(row);
             }

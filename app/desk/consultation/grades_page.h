@@ -35,6 +35,10 @@ class GradesPage : public Page {
     [[nodiscard]] bool settled() const override { return settled_ && keeping_ == 0; }
     void grade(int value);
     void take_back();
+    void undo(const Place&) override { take_back(); }
+    void redo(const Place&) override { do_again(); }
+    [[nodiscard]] QString undo_words(const Place&) const override { return {}; }  // its strip says them
+    void do_again();
     void set_round(int round);
     void pick(const GradeStep& step);
     // Leaves this one open.
@@ -47,15 +51,13 @@ class GradesPage : public Page {
     [[nodiscard]] KeptStrip* strip() const { return strip_; }
 
   private:
-    struct Before {
-        GradeStep step;
-        int round = 1;
-        std::optional<int> value;
-    };
     void load();
     void take(const GradesData& read);
-    void keep(const GradeStep& step, int round, const std::optional<int>& value);
+    void keep(const GradeStep& step, int round, int value);
     void set_local(const GradeStep& step, int round, const std::optional<int>& value);
+    void show_undo();
+    void taken(const UndoStep& undone);
+    [[nodiscard]] QString about() const;  // of the steps of undo
     void show_all();
     void show_step();
     void show_list();
@@ -68,7 +70,6 @@ class GradesPage : public Page {
     QVector<GradeStep> steps_;
     int at_ = 0, round_ = 1, order_ = 0, keeping_ = 0;
     bool settled_ = true;
-    std::optional<Before> before_;
     QLabel *title_, *below_, *quality_, *zone_, *sum_;
     ChoiceRow* rounds_;
     KeptStrip* strip_;

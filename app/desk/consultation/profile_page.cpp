@@ -1,9 +1,9 @@
 #include "desk/consultation/profile_page.h"
 
-#include <QShortcut>
 #include <QVBoxLayout>
 
 #include "desk/consultation/days_panel.h"
+#include "desk/consultation/keep_told.h"
 #include "desk/consultation/kept_strip.h"
 #include "desk/consultation/profile_panel.h"
 #include "desk/look/look.h"
@@ -86,7 +86,7 @@ ProfilePage::ProfilePage(Session& session, QWidget* parent) : Page(session, pare
 
     pause_.setSingleShot(true);
     pause_.setInterval(pause_ms);
-    connect(&pause_, &QTimer::timeout, this, [this] { keep(); });
+    connect(&pause_, &QTimer::timeout, this, &ProfilePage::keep);
     connect(profile_, &ProfilePanel::entered, this, [this] {
         shown_.profile = profile_->profile();
         pause_.start();
@@ -100,9 +100,7 @@ ProfilePage::ProfilePage(Session& session, QWidget* parent) : Page(session, pare
         pause_.start();
     });
     connect(strip_, &KeptStrip::undo_asked, this, &ProfilePage::take_back);
-    auto* undo = new QShortcut(QKeySequence::Undo, this);
-    undo->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(undo, &QShortcut::activated, this, &ProfilePage::take_back);
+    connect(&session_.undo(), &Undo::changed, this, &ProfilePage::show_undo);
     connect(&session_, &Session::client_changed, this, [this](Id client) {
         if (client == place_.client && isVisible() && !keeping_ && !pause_.isActive()) load();
     });
@@ -119,7 +117,6 @@ bool ProfilePage::differs() const {
 void ProfilePage::show_place(const Place& place) {
     if (place.client != place_.client) {
         to_top();
-        before_.reset();
         strip_->say_nothing_yet();
     }
     place_ = place;
@@ -167,17 +164,18 @@ void ProfilePage::show_data(const TalkData& told) {
 }
 
 void ProfilePage::show_undo() {
-    strip_->set_undo(differs() ? tr("what was entered last") : before_ ? tr("the last change") : QString());
+    strip_->set_undo(differs() ? tr("what was entered last")
+                               : session_.undo().words(place_.client, about_told(place_.client)));
 }
 
-void ProfilePage::keep(bool as_undo) {
-    if (place_.client == 0 || (!as_undo && !differs())) return strip_->say_kept();
+void ProfilePage::keep() {
+    if (place_.client == 0 || !differs()) return strip_->say_kept();
     keeping_ = true;
     const TalkData now = shown_, before = data_;
-    session_.records().start(
-        tr("Keeping what she told"), this,
-        [now, before, today = today_](Book& book, const Progress&) { return keep_talk(book, before, now, today); },
-        [this, now, before, as_undo](Status kept) {
+    keep_told(
+        session_, this, now.client.id, tr("what was told of hair and days"),
+        [now, before, today = today_](Book& book) { return keep_talk(book, before, now, today); },
+        [this, now](const Status& kept) {
             if (!kept.ok()) {
                 keeping_ = false;
                 tell_not_kept(session_, kept.error());       // the line above the fields may be out of sight
@@ -187,7 +185,6 @@ void ProfilePage::keep(bool as_undo) {
             }
             if (place_.client == now.client.id) {
                 data_ = now;
-                before_ = as_undo ? std::nullopt : std::optional(before);
                 strip_->say_kept();
                 if (!differs()) days_->show_life(now.life, today_);
                 show_undo();
@@ -203,9 +200,11 @@ void ProfilePage::take_back() {
         show_data(data_);
         return strip_->say_kept();
     }
-    if (!before_) return;
-    show_data(*before_);
-    keep(true);
+    session_.undo().take_back(place_.client, about_told(place_.client));
+}
+
+void ProfilePage::do_again() {
+    if (!differs()) session_.undo().do_again(place_.client, about_told(place_.client));
 }
 
 }  // namespace kempt::desk

@@ -32,6 +32,10 @@ class ProfilePage : public Page {
     void put_away(std::function<void()> then) override;
     [[nodiscard]] bool settled() const override;
     void take_back();
+    void do_again();
+    void undo(const Place&) override { take_back(); }
+    void redo(const Place&) override { do_again(); }
+    [[nodiscard]] QString undo_words(const Place&) const override { return {}; }  // its strip says them
     [[nodiscard]] ProfilePanel* profile() const { return profile_; }
     [[nodiscard]] DaysPanel* days() const { return days_; }
     [[nodiscard]] KeptStrip* strip() const { return strip_; }
@@ -40,15 +44,14 @@ class ProfilePage : public Page {
     void load();
     void take(const TalkData& read);
     void show_data(const TalkData& told);
-    void keep(bool as_undo = false);
+    void keep();
     void show_undo();
     [[nodiscard]] bool differs() const;
 
     Place place_;
     QDate today_;
-    TalkData data_;                   // as the book holds it
-    TalkData shown_;                  // as it stands on the page
-    std::optional<TalkData> before_;  // one step back
+    TalkData data_;   // as the book holds it
+    TalkData shown_;  // as it stands on the page
     bool settled_ = true, keeping_ = false;
     QTimer pause_;
     QLabel *title_, *below_;

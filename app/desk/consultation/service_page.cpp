@@ -3,15 +3,16 @@
 #include <QComboBox>
 #include <QDateEdit>
 #include <QHBoxLayout>
-#include <QShortcut>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "desk/client/keep_service.h"
 #include "desk/consultation/kept_strip.h"
 #include "desk/consultation/service_record.h"
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/session/keep_entry.h"
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
@@ -55,7 +56,7 @@ ServicePage::ServicePage(Session& session, QWidget* parent) : Page(session, pare
     kind_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     kind_->setMinimumWidth(measures().px(320));
     for (const RecordGroup& group : record_groups())
-        for (const QString& kind : group.kinds) kind_->addItem(beginning(kind), kind);
+        for (const QString& kind : group.kinds) kind_->addItem(beginning(said(kind)), kind);
     day_ = new QDateEdit;
     day_->setAccessibleName(tr("Day of the service"));
     day_->setLocale(QLocale());  // as date_words
@@ -77,11 +78,9 @@ ServicePage::ServicePage(Session& session, QWidget* parent) : Page(session, pare
 
     pause_.setSingleShot(true);
     pause_.setInterval(pause_ms);
-    connect(&pause_, &QTimer::timeout, this, [this] { keep(); });
+    connect(&pause_, &QTimer::timeout, this, &ServicePage::keep);
     connect(strip_, &KeptStrip::undo_asked, this, &ServicePage::take_back);
-    auto* undo = new QShortcut(QKeySequence::Undo, this);
-    undo->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(undo, &QShortcut::activated, this, &ServicePage::take_back);
+    connect(&session_.undo(), &Undo::changed, this, &ServicePage::show_undo);
     connect(erase_button, &QPushButton::clicked, this, &ServicePage::erase);
     connect(kind_, &QComboBox::currentIndexChanged, this, [this] {
         if (filling_) return;
@@ -108,7 +107,6 @@ bool ServicePage::settled() const {
 void ServicePage::show_place(const Place& place) {
     if (place.service != place_.service) {
         to_top();
-        before_.reset();
         strip_->say_nothing_yet();
     }
     place_ = place;
@@ -173,17 +171,21 @@ void ServicePage::entered() {
     pause_.start();
 }
 
-void ServicePage::keep(bool as_undo) {
-    if (shown_ == data_.service || shown_.id == 0) {
-        if (!as_undo) strip_->say_kept();
-        return;
-    }
+void ServicePage::keep() {
+    if (shown_ == data_.service || shown_.id == 0) return strip_->say_kept();
     keeping_ = true;
-    const Service service = shown_, before = data_.service;
-    session_.records().start(
-        tr("Keeping the service"), this,
-        [service](Book& book, const Progress&) { return work::change_service(book, service); },
-        [this, service, before, as_undo](Status kept) {
+    const Service service = shown_;
+    const Id visit = service.visit.value_or(0);
+    keep_entry(
+        session_, tr("Keeping the service"), this,
+        {tr("the last change of the %1 of %2").arg(said(service.kind), date_words(service.date)),
+         about_service(service.id),
+         service.client,
+         visit,
+         {}},
+        [id = service.id](Book& book) { return work::service_of(book, id); },
+        [service](Book& book) { return work::change_service(book, service); },
+        [this, service, visit](const Status& kept) {
             if (!kept.ok()) {
                 keeping_ = false;
                 tell_not_kept(session_, kept.error());     // the line above the fields may be out of sight
@@ -193,53 +195,43 @@ void ServicePage::keep(bool as_undo) {
             }
             if (place_.service == service.id) {
                 data_.service = service;
-                before_ = as_undo ? std::nullopt : std::optional(before);
                 strip_->say_kept();
                 show_undo();
             }
-            session_.changed(service.client, service.visit.value_or(0));  // the other pages read it anew
+            session_.changed(service.client, visit);  // the other pages read it anew
             keeping_ = false;
         });
 }
 
 void ServicePage::show_undo() {
-    if (!(shown_ == data_.service))
-        strip_->set_undo(tr("what was entered last"));
-    else
-        strip_->set_undo(before_ ? tr("the last change of this service") : QString());
+    if (!(shown_ == data_.service)) return strip_->set_undo(tr("what was entered last"));
+    strip_->set_undo(session_.undo().words(place_.client, about_service(place_.service)));
 }
 
 void ServicePage::take_back() {
-    if (pause_.isActive()) {  // not in the book yet
+    if (!(shown_ == data_.service)) {  // not in the book yet, or refused by it
         pause_.stop();
         show_service(data_.service);
         strip_->say_kept();
         return show_undo();
     }
-    if (!(shown_ == data_.service)) {  // refused by the book
-        show_service(data_.service);
-        strip_->say_kept();
-        return show_undo();
-    }
-    if (!before_) return;
-    show_service(*before_);
-    keep(true);
+    session_.undo().take_back(place_.client, about_service(place_.service));
+}
+
+void ServicePage::do_again() {
+    if (shown_ == data_.service) session_.undo().do_again(place_.client, about_service(place_.service));
 }
 
 // The panel that lists services offers to put it back.
 void ServicePage::erase() {
     pause_.stop();
-    session_.ask(
-        session_.records(), tr("Erasing a service"), this,
-        [id = place_.service](Book& book, const Progress&) { return work::erase_service(book, id); },
-        [this, service = data_.service](Done) {
-            emit session_.service_erased(service);
-            session_.changed(service.client, service.visit.value_or(0));
-            if (place_.visit > 0)
-                emit go({Where::visit, place_.client, place_.visit});
-            else
-                emit go({Where::client, place_.client});
-        });
+    const Id client = place_.client, visit = place_.visit;
+    erase_service(session_, this, data_.service, data_.service.visit.value_or(0), [this, client, visit] {
+        if (visit > 0)
+            emit go({Where::visit, client, visit});
+        else
+            emit go({Where::client, client});
+    });
 }
 
 }  // namespace kempt::desk

@@ -31,6 +31,10 @@ class ServicePage : public Page {
     void put_away(std::function<void()> then) override;
     [[nodiscard]] bool settled() const override;
     void take_back();
+    void do_again();
+    void undo(const Place&) override { take_back(); }
+    void redo(const Place&) override { do_again(); }
+    [[nodiscard]] QString undo_words(const Place&) const override { return {}; }  // its strip says them
     // For tests and for whoever works by name.
     [[nodiscard]] ServiceRecord* record() const { return record_; }
     [[nodiscard]] KeptStrip* strip() const { return strip_; }
@@ -42,14 +46,13 @@ class ServicePage : public Page {
     void take(const ServiceData& read);
     void show_service(const Service& service);
     void entered();
-    void keep(bool as_undo = false);
+    void keep();
     void erase();
     void show_undo();
 
     Place place_;
-    ServiceData data_;               // as the book holds it
-    Service shown_;                  // as it stands on the page
-    std::optional<Service> before_;  // one step back
+    ServiceData data_;  // as the book holds it
+    Service shown_;     // as it stands on the page
     bool settled_ = true, keeping_ = false, filling_ = false;
     QTimer pause_;
     QLabel *title_, *below_;

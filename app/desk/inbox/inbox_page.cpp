@@ -1,6 +1,5 @@
 #include "desk/inbox/inbox_page.h"
 
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QTimer>
@@ -13,6 +12,7 @@
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
+#include "desk/widgets/photo_dialog.h"
 #include "domain/words.h"
 
 namespace kempt::desk {
@@ -86,9 +86,6 @@ InboxPage::InboxPage(Session& session, QWidget* parent) : Page(session, parent),
         claims_keyboard_ = true;
         inbox_.undo_last_take();
     });
-    auto* undo_key = new QShortcut(QKeySequence::Undo, this);
-    undo_key->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(undo_key, &QShortcut::activated, undo_, &QPushButton::click);
     auto* all_key = new QShortcut(QKeySequence(Qt::Key_A), this);
     all_key->setContext(Qt::WidgetWithChildrenShortcut);
     connect(all_key, &QShortcut::activated, take_all_, &QPushButton::click);
@@ -267,6 +264,10 @@ QVector<int> InboxPage::all_shown() const {
     return out;
 }
 
+void InboxPage::undo(const Place&) {
+    undo_->click();
+}
+
 void InboxPage::ask_client(const QVector<int>& keys) {
     auto* picker = new ClientPicker(session_, this);
     connect(picker, &ClientPicker::chosen, this, [this, keys](Id client) {
@@ -277,12 +278,7 @@ void InboxPage::ask_client(const QVector<int>& keys) {
 }
 
 void InboxPage::choose_files() {
-    auto* dialog = new QFileDialog(this, tr("New photos"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setFileMode(QFileDialog::ExistingFiles);
-    dialog->setNameFilter(tr("Photos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif);;All files (*)"));
-    connect(dialog, &QFileDialog::filesSelected, this, [this](const QStringList& paths) { inbox_.bring(paths, {}); });
-    dialog->open();
+    ask_for_photos(this, tr("New photos"), [this](const QStringList& paths) { inbox_.bring(paths, {}); });
 }
 
 // The last one taken: on to the visit that it belongs to.

@@ -23,6 +23,10 @@ class InboxPage : public Page {
     [[nodiscard]] InboxRow* row(int key) const { return rows_.value(key); }
     [[nodiscard]] QPushButton* take_all_button() const { return take_all_; }
     [[nodiscard]] QPushButton* undo_button() const { return undo_; }
+    // Of the last take, which says so itself.
+    void undo(const Place&) override;
+    void redo(const Place&) override {}
+    [[nodiscard]] QString undo_words(const Place&) const override { return {}; }
     // The dialog of the client of these photos.
     void ask_client(const QVector<int>& keys);
 

@@ -16,6 +16,7 @@
 #include "desk/photo/tool_row.h"
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 
@@ -41,13 +42,7 @@ PhotoPage::PhotoPage(Session& session, QWidget* parent) : Page(session, parent),
 }
 
 QWidget* PhotoPage::build_side() {
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFixedWidth(static_cast<int>(300 * measures().space));
-    area->setFocusPolicy(Qt::NoFocus);
     auto* side = new QWidget;
-    side->setProperty("clear", true);
     auto* column = column_in(side, 0, 3);
     title_ = text({}, "lead");
     column->addWidget(title_);
@@ -63,9 +58,17 @@ QWidget* PhotoPage::build_side() {
                               "(Shift: by ten), Delete removes, F turns the side, + − 0 zoom."),
                            "caption"));
     column->addStretch();
-    area->setWidget(side);
-    side_ = area;
-    return area;
+    side_ = scroll_area(side);
+    side_->setFixedWidth(static_cast<int>(300 * measures().space));
+    return side_;
+}
+
+void PhotoPage::undo(const Place&) {
+    canvas_->undo();
+}
+
+void PhotoPage::redo(const Place&) {
+    canvas_->redo();
 }
 
 void PhotoPage::connect_parts() {
@@ -212,6 +215,7 @@ void PhotoPage::open(const PhotoData& found) {
 
 void PhotoPage::offer_to_carry(const QString& words) {
     carry_->setText(words);
+    if (carry_->sizeHint().width() > side_->viewport()->width()) carry_->setText(in_two_lines(words));
     carry_->setAccessibleName(words);
     carry_->setToolTip({});
 }

@@ -34,6 +34,10 @@ class PhotoPage : public Page {
     explicit PhotoPage(Session& session, QWidget* parent = nullptr);
     void show_place(const Place& place) override;
     void put_away(std::function<void()> then) override;
+    // Of the marks, whose signs stand above the picture.
+    void undo(const Place&) override;
+    void redo(const Place&) override;
+    [[nodiscard]] QString undo_words(const Place&) const override { return {}; }
     [[nodiscard]] bool wants_whole_width() const override { return true; }
     [[nodiscard]] bool settled() const override { return settled_ && !meter_.awaited() && !dirty_ && keeping_ == 0; }
     void set_overlay_shown(bool shown);

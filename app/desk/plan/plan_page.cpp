@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "desk/consultation/keep_told.h"
 #include "desk/look/look.h"
 #include "desk/plan/cautions_strip.h"
 #include "desk/plan/dates_panel.h"
@@ -268,16 +269,21 @@ void PlanPage::take_plan(WorkedOut worked) {
 }
 
 void PlanPage::answer(const Answering& answering, const std::optional<double>& value) {
+    keep_of_client(tr("an answer before the service"),
+                   [id = place_.client, today = data_.today, answering, value](Book& book) {
+                       return keep_answer(book, id, today, answering, value);
+                   });
+}
+
+// What she told, from here; the page shows what is really kept.
+void PlanPage::keep_of_client(const QString& words, std::function<Status(Book&)> write) {
     settled_ = false;
-    session_.ask(
-        session_.records(), tr("Keeping the answer"), &session_,
-        [id = place_.client, today = data_.today, answering, value](Book& book, const Progress&) {
-            return keep_answer(book, id, today, answering, value);
-        },
-        [session = &session_, id = place_.client](Done) { session->changed(id, 0); },
-        [self = QPointer<PlanPage>(this)] {
-            if (self) self->load();  // shows what is really kept
-        });
+    keep_told(session_, &session_, place_.client, words, std::move(write),
+              [session = &session_, id = place_.client, self = QPointer<PlanPage>(this)](const Status& kept) {
+                  if (kept.ok()) return session->changed(id, 0);
+                  session->tell(kept.error());
+                  if (self) self->load();
+              });
 }
 
 }  // namespace kempt::desk

@@ -69,9 +69,10 @@ class PlanPage : public Page {
     void keep_draft();
     void work_out();
     void take_plan(WorkedOut worked);
+    void keep_of_client(const QString& words, std::function<Status(Book&)> write);
     void answer(const Answering& answering, const std::optional<double>& value);
     void focus_field(PlanField field);
-    void mark_done(Id service);
+    void mark_done(const Service& service);
     void confirm_history();
     void put_back();
 

@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "desk/client/keep_service.h"
 #include "desk/plan/plan_page.h"
 #include "desk/plan/plan_words.h"
 #include "desk/plan/service_form.h"
@@ -109,28 +110,17 @@ std::vector<work::DraftItem> PlanPage::items() const {
     return all;
 }
 
-void PlanPage::mark_done(Id service) {
+void PlanPage::mark_done(const Service& service) {
     settled_ = false;
-    session_.ask(
-        session_.records(), tr("Marking a service as done"), &session_,
-        [service](Book& book, const Progress&) { return work::mark_done(book, service); },
-        [session = &session_, id = place_.client](const Service&) { session->changed(id, 0); },
-        [self = QPointer<PlanPage>(this)] {
-            if (self) self->load();
-        });
+    mark_service_done(session_, &session_, service, 0, [self = QPointer<PlanPage>(this)] {
+        if (self) self->load();
+    });
 }
 
 void PlanPage::confirm_history() {
-    settled_ = false;
-    session_.ask(
-        session_.records(), tr("Keeping how far the record goes back"), &session_,
-        [id = place_.client, today = data_.today](Book& book, const Progress&) {
-            return work::confirm_history(book, id, today);
-        },
-        [session = &session_, id = place_.client](Done) { session->changed(id, 0); },
-        [self = QPointer<PlanPage>(this)] {
-            if (self) self->load();
-        });
+    keep_of_client(tr("“every service is in the record”"), [id = place_.client, today = data_.today](Book& book) {
+        return work::confirm_history(book, id, today);
+    });
 }
 
 void PlanPage::focus_field(PlanField field) {

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "desk/look/look.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 
@@ -36,7 +37,7 @@ void WasItDone::show_open(const QVector<Service>& planned, const QString& histor
                           ? tr("Until somebody says so, this hair may have been through anything. D answers too.")
                           : tr("Until somebody says so, the rules take it as perhaps done. D answers too."));
     for (const Service& service : planned) {
-        const QString named = tr("%1, planned for %2").arg(service.kind, date_words(service.date));
+        const QString named = tr("%1, planned for %2").arg(said(service.kind), date_words(service.date));
         auto* yes = button(tr("Done"));
         yes->setAccessibleName(tr("It was done: %1").arg(named));
         auto* open = button(tr("Open it"), "quiet");
@@ -51,7 +52,7 @@ void WasItDone::show_open(const QVector<Service>& planned, const QString& histor
         inside->addLayout(acts);
         rows_->addWidget(row);
         done_.append(yes);
-        connect(yes, &QPushButton::clicked, this, [this, id = service.id] { emit done(id); });
+        connect(yes, &QPushButton::clicked, this, [this, service] { emit done(service); });
         connect(open, &QPushButton::clicked, this, [this, id = service.id] { emit opened(id); });
     }
     if (!history.isEmpty()) {

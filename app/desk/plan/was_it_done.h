@@ -27,7 +27,7 @@ class WasItDone : public QFrame {
     [[nodiscard]] int asked() const { return static_cast<int>(done_.size()); }
 
   signals:
-    void done(kempt::Id service);
+    void done(const kempt::Service& service);
     void opened(kempt::Id service);  // to move its day, or to take it out of the record
     void all_there();                // every service is in the record, as of today
 

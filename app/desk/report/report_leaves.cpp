@@ -9,6 +9,7 @@
 #include <QPrinter>
 #include <QSettings>
 
+#include "desk/client/keep_client.h"
 #include "desk/compare/eyes_dialog.h"
 #include "desk/look/look.h"
 #include "desk/report/report_page.h"
@@ -51,11 +52,7 @@ Status print_report(const report::Model& model, const report::Options& look, QPr
 }  // namespace
 
 void ReportPage::keep_consent() {
-    Client client = client_;
-    client.photo_consent = true;
-    client.consent_on = Clock().today();
-    session_.keep(tr("Keeping her consent"), this, client.id, 0,
-                  [client](Book& book, const Progress&) { return work::change_client(book, client); });
+    desk::keep_consent(session_, this, client_);
 }
 
 void ReportPage::choose_file() {

@@ -7,6 +7,7 @@ Session::Session(const QString& book_path, OpenFunction open, QObject* parent)
     : QObject(parent),
       path_(book_path),
       open_(std::move(open)),
+      undo_(*this),
       records_(book_path),
       bench_(book_path, nullptr, jobs::JobRunner::Pace::behind),
       live_(QString()) {}

@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "desk/photo/live_reading.h"
+#include "desk/session/undo.h"
 #include "domain/records.h"
 #include "jobs/job_runner.h"
 
@@ -25,6 +26,7 @@ class Session : public QObject {
     [[nodiscard]] jobs::JobRunner& bench() { return bench_; }  // taking photos in, measuring, comparing, reports
     [[nodiscard]] jobs::JobRunner& live() { return live_; }    // opening a photo and measuring while she draws
     [[nodiscard]] const OpenFunction& open_photo() const { return open_; }
+    [[nodiscard]] Undo& undo() { return undo_; }
 
     // Asks a worker; `got` has the value, an error is told in the window (and `failed` runs, where given).
     template <class Work, class Got>
@@ -42,6 +44,14 @@ class Session : public QObject {
     void keep(const QString& title, QObject* receiver, Id client, Id visit, Work work) {
         ask(records_, title, receiver, std::move(work), [this, client, visit](auto&&) { changed(client, visit); });
     }
+    // The same of an entry that can be taken back.
+    template <class Work>
+    void keep(const QString& title, QObject* receiver, UndoStep step, Work work) {
+        ask(records_, title, receiver, std::move(work), [this, step = std::move(step)](auto&&) {
+            undo_.add(step);
+            changed(step.client, step.visit);
+        });
+    }
     void changed(Id client, Id visit);
     void tell(const Error& error);
     // Work that a closing window must wait for.
@@ -53,12 +63,12 @@ class Session : public QObject {
     void visit_changed(kempt::Id visit);
     void trouble(const QString& sentence);
     void news(const QString& sentence);
-    void service_erased(const kempt::Service& service);            // can be put back; without an id: no more
     void made_file(const QString& sentence, const QString& path);  // the window offers to open it
 
   private:
     QString path_;
     OpenFunction open_;
+    Undo undo_;
     jobs::JobRunner records_, bench_, live_;
 };
 

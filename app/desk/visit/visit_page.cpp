@@ -9,6 +9,7 @@
 
 #include "desk/client/services_panel.h"
 #include "desk/look/look.h"
+#include "desk/session/keep_entry.h"
 #include "desk/visit/steps_panel.h"
 #include "desk/visit/visit_data.h"
 #include "desk/widgets/columns.h"
@@ -194,6 +195,15 @@ void VisitPage::order_trays() {
     tidy_focus_order_later(this);
 }
 
+// A note that is still being typed goes first.
+void VisitPage::undo(const Place& here) {
+    if (!note_pause_.isActive()) return Page::undo(here);
+    note_pause_.stop();
+    filling_ = true;
+    note_->setPlainText(visit_.note);
+    filling_ = false;
+}
+
 void VisitPage::keep_visit() {
     if (filling_ || visit_id_ == 0) return;
     Visit visit = visit_;
@@ -201,9 +211,15 @@ void VisitPage::keep_visit() {
     visit.hair = {wet_->isChecked(), styled_->isChecked(), product_->isChecked()};
     visit.note = note_->toPlainText();
     if (visit.date == visit_.date && visit.hair == visit_.hair && visit.note == visit_.note) return;
+    const QString what = visit.date != visit_.date   ? tr("day of the visit")
+                         : visit.hair != visit_.hair ? tr("how the hair was")
+                                                     : tr("note on the visit");
     visit_ = visit;
-    session_.keep(tr("Keeping the visit"), this, visit.client, visit.id,
-                  [visit](Book& book, const Progress&) { return work::change_visit(book, visit); });
+    keep_entry(
+        session_, tr("Keeping the visit"), this,
+        {what, QStringLiteral("visit/%1/").arg(visit.id), visit.client, visit.id, {}},
+        [id = visit.id](Book& book) { return work::visit_of(book, id); },
+        [visit](Book& book) { return work::change_visit(book, visit); });
 }
 
 }  // namespace kempt::desk

@@ -26,6 +26,7 @@ class VisitPage : public Page {
     explicit VisitPage(Session& session, QWidget* parent = nullptr);
     void show_place(const Place& place) override;
     void put_away(std::function<void()> then) override;
+    void undo(const Place& here) override;
     [[nodiscard]] bool settled() const override { return settled_ && looking_ == 0; }
     // Takes files and folders into a view; what came of it is told in the window.
     void take_files(View view, const QStringList& paths);

@@ -93,6 +93,8 @@ BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session
 
     connect(trail_, &TrailBar::back, this, &BookView::back);
     connect(trail_, &TrailBar::go, this, &BookView::go);
+    connect(trail_, &TrailBar::undo_asked, this, &BookView::undo);
+    connect(&session_.undo(), &Undo::changed, this, &BookView::show_undo);
     connect(trail_, &TrailBar::settings_asked, this, &BookView::settings_asked);
     connect(trail_, &TrailBar::another_book_asked, this, &BookView::another_book_asked);
     connect(trail_, &TrailBar::inbox_asked, this, [this] { go({Where::inbox}); });
@@ -220,7 +222,21 @@ void BookView::show_place(const Place& place) {
         pages_->setCurrentWidget(page);
         page->show_place(place);
     }
+    show_undo();
     share_width();
+}
+
+void BookView::undo() {
+    if (Page* now = page()) now->undo(place_);
+}
+
+void BookView::redo() {
+    if (Page* now = page()) now->redo(place_);
+}
+
+void BookView::show_undo() {
+    const Page* now = page();
+    trail_->set_undo(now != nullptr ? now->undo_words(place_) : QString());
 }
 
 // Beside the page where both have room; alone where nobody is chosen and there is not.

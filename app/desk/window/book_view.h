@@ -35,6 +35,9 @@ class BookView : public QWidget {
     [[nodiscard]] Notice* notice() const { return notice_; }
     void put_away(std::function<void()> then);
     void find_client();
+    void undo();
+    void redo();
+    [[nodiscard]] TrailBar* trail() const { return trail_; }
     void add_client();
 
   signals:
@@ -51,6 +54,7 @@ class BookView : public QWidget {
   private:
     void show_place(const Place& place);
     void share_width();
+    void show_undo();
     void watch(jobs::JobRunner& runner);
     [[nodiscard]] Page* page_for(Where where);
 

@@ -79,6 +79,16 @@ void MainWindow::add_shortcuts() {
     key(QKeySequence(Qt::Key_Back), [this] {
         if (view_) view_->back();
     });
+    key(QKeySequence::Undo, [this] {
+        if (view_) view_->undo();
+    });
+    // Of the system, and Ctrl+Shift+Z wherever that names another one alone.
+    QList<QKeySequence> again = QKeySequence::keyBindings(QKeySequence::Redo);
+    if (const QKeySequence usual(Qt::CTRL | Qt::SHIFT | Qt::Key_Z); !again.contains(usual)) again.append(usual);
+    for (const QKeySequence& keys : again)
+        key(keys, [this] {
+            if (view_) view_->redo();
+        });
     key(QKeySequence::Find, [this] {
         if (view_) view_->find_client();
     });

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "desk/look/look.h"
+#include "desk/widgets/parts.h"
 
 namespace kempt::desk {
 
@@ -16,19 +17,26 @@ Page::Page(Session& session, QWidget* parent) : QWidget(parent), session_(sessio
 QVBoxLayout* Page::scrolled() {
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    auto* area = area_ = new QScrollArea(this);
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto* inside = new QWidget(area);
-    inside->setProperty("clear", true);
+    auto* inside = new QWidget;
     auto* column = new QVBoxLayout(inside);
     const int margin = measures().gap(6);
     column->setContentsMargins(margin, measures().gap(5), margin, margin);
     column->setSpacing(measures().gap(4));
-    area->setWidget(inside);
-    outer->addWidget(area);
+    area_ = scroll_area(inside);
+    outer->addWidget(area_);
     return column;
+}
+
+void Page::undo(const Place& here) {
+    session_.undo().take_back(here.client);
+}
+
+void Page::redo(const Place& here) {
+    session_.undo().do_again(here.client);
+}
+
+QString Page::undo_words(const Place& here) const {
+    return session_.undo().words(here.client);
 }
 
 void Page::to_top() {

@@ -20,6 +20,11 @@ class Page : public QWidget {
     // Keeps what has not been kept yet, then calls `then` (at once when there is nothing to keep).
     virtual void put_away(std::function<void()> then) { then(); }
     [[nodiscard]] virtual bool wants_whole_width() const { return false; }
+    // Ctrl+Z and Ctrl+Shift+Z: the last entry of her whose page this is, unless a page has an undo of its own.
+    virtual void undo(const Place& here);
+    virtual void redo(const Place& here);
+    // What would be taken back, where the page itself does not say it; empty: nothing.
+    [[nodiscard]] virtual QString undo_words(const Place& here) const;
     // Nothing more will arrive for what is shown (for screenshots and tests).
     [[nodiscard]] virtual bool settled() const { return true; }
 

@@ -4,16 +4,10 @@
 #include <QTimer>
 
 #include "desk/look/look.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 
 namespace kempt::desk {
-namespace {
-
-// A long name is cut in the trail; the page's own title has it whole.
-constexpr int longest_step = 28;
-
-}  // namespace
-
 TrailBar::TrailBar(const QString& book_name, QWidget* parent) : QFrame(parent), book_name_(book_name) {
     setProperty("panel", "bar");
     auto* row = new QHBoxLayout(this);
@@ -29,6 +23,8 @@ TrailBar::TrailBar(const QString& book_name, QWidget* parent) : QFrame(parent), 
     steps_ = steps;
     steps->setAlignment(Qt::AlignLeft);
     row->addWidget(box_, 1);
+    undo_ = sign_button(Sign::undo, {});
+    row->addWidget(undo_);
     inbox_ = sign_button(Sign::picture, {});
     inbox_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     row->addWidget(inbox_);
@@ -37,9 +33,11 @@ TrailBar::TrailBar(const QString& book_name, QWidget* parent) : QFrame(parent), 
     row->addWidget(book);
     row->addWidget(settings);
     connect(back_, &QToolButton::clicked, this, &TrailBar::back);
+    connect(undo_, &QToolButton::clicked, this, &TrailBar::undo_asked);
     connect(inbox_, &QToolButton::clicked, this, &TrailBar::inbox_asked);
     connect(book, &QToolButton::clicked, this, &TrailBar::another_book_asked);
     connect(settings, &QToolButton::clicked, this, &TrailBar::settings_asked);
+    set_undo({});
     set_new_photos(0);
     show_trail({});
 }
@@ -51,6 +49,12 @@ void TrailBar::set_new_photos(int count) {
     inbox_->setAccessibleName(words);
     inbox_->setText(count == 0 ? QString() : QString::number(count));
     inbox_->setToolButtonStyle(count == 0 ? Qt::ToolButtonIconOnly : Qt::ToolButtonTextBesideIcon);
+}
+
+void TrailBar::set_undo(const QString& words) {
+    undo_->setVisible(!words.isEmpty());
+    undo_->setToolTip(tr("Take back: %1 (Ctrl+Z)").arg(words));
+    undo_->setAccessibleName(undo_->toolTip());
 }
 
 void TrailBar::set_back_possible(bool possible) {
@@ -68,8 +72,7 @@ void TrailBar::show_trail(const Trail& trail) {
             between->setWordWrap(false);
             steps_->addWidget(between);
         }
-        QString words = whole[i].text;
-        if (words.size() > longest_step) words = words.left(longest_step - 1) + QStringLiteral("…");
+        const QString words = shortened(whole[i].text);  // the page's own title has it whole
         if (i + 1 == whole.size()) {
             auto* here = text(words, "strong");
             here->setWordWrap(false);

@@ -18,9 +18,13 @@ class TrailBar : public QFrame {
     void show_trail(const Trail& trail);
     void set_back_possible(bool possible);
     void set_new_photos(int count);
+    // What would be taken back; empty: nothing, and no sign stands there.
+    void set_undo(const QString& words);
+    [[nodiscard]] QToolButton* undo_button() const { return undo_; }
 
   signals:
     void back();
+    void undo_asked();
     void go(const kempt::desk::Place& place);
     void inbox_asked();
     void settings_asked();
@@ -32,7 +36,7 @@ class TrailBar : public QFrame {
   private:
     // Leaves out steps from the left until the rest has room.
     void fit();
-    QToolButton *back_, *inbox_;
+    QToolButton *back_, *undo_, *inbox_;
     QWidget* box_;
     QLayout* steps_;
     QString book_name_;

@@ -209,7 +209,13 @@ BOOST_AUTO_TEST_CASE(the_last_change_of_a_service_is_taken_back) {
     settle();
     BOOST_TEST((only().minutes == std::optional(20.0)));
     BOOST_TEST((page->record()->number(RecordField::minutes)->number() == std::optional(20.0)));
-    BOOST_TEST(!page->strip()->undo_button()->isEnabled());
+    page->take_back();
+    settle();
+    BOOST_TEST(!only().minutes.has_value());
+    BOOST_TEST(!page->strip()->undo_button()->isEnabled());  // that it was added is undone where it is listed
+    page->do_again();
+    settle();
+    BOOST_TEST((only().minutes == std::optional(20.0)));
 }
 
 BOOST_AUTO_TEST_CASE(what_the_book_refuses_is_told_and_the_book_holds_what_it_held) {

@@ -103,6 +103,14 @@ BOOST_AUTO_TEST_CASE(the_last_grade_is_taken_back_whether_it_was_new_or_changed)
     shown->take_back();
     settle();
     BOOST_TEST(value("scalp", "front hairline") == 4);
+    BOOST_TEST(shown->strip()->undo_button()->isEnabled());
+    QTest::keyClick(window->focusWidget(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    settle();
+    BOOST_TEST(value("scalp", "front hairline") == 1);
+    shown->take_back();
+    shown->take_back();
+    settle();
+    BOOST_TEST(kept().isEmpty());
     BOOST_TEST(!shown->strip()->undo_button()->isEnabled());
 }
 
