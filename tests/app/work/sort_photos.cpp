@@ -243,7 +243,7 @@ BOOST_AUTO_TEST_CASE(a_take_that_breaks_off_while_it_goes_back_stays_in_the_book
     BOOST_TEST(required(work::list_photos(*book, report.visit)).size() == 2);
     required(sql::change(book->connection(), "DROP TRIGGER broken"));
     BOOST_TEST(required(work::take_back(*book, back)));
-    BOOST_TEST(work::visit_of(*book, report.visit).error().kind == ErrorKind::not_found);
+    BOOST_TEST((work::visit_of(*book, report.visit).error().kind == ErrorKind::not_found));
 }
 
 BOOST_AUTO_TEST_CASE(three_photos_open_a_visit_of_their_day_with_three_views_filled) {
