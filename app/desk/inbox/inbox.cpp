@@ -142,8 +142,7 @@ bool Inbox::known(const QString& sha256) const {
 
 void Inbox::add(const work::IncomingPhoto& photo, bool by_hand, const Place& on) {
     const bool by_camera = photo.path.startsWith(camera_folder() + QLatin1Char('/'));
-    if (photo.in_record && by_camera)
-        return drop_camera_file(photo.path);  // kept just before the window closed
+    if (photo.in_record && by_camera) return drop_camera_file(photo.path);  // kept just before the window closed
     if (photo.in_record) {
         const bool told = std::any_of(in_record_.begin(), in_record_.end(),
                                       [&](const work::IncomingPhoto& one) { return one.sha256 == photo.sha256; });

@@ -28,8 +28,8 @@ namespace kempt::desk {
 void set_panel_tone(QFrame* frame, const char* kind);
 // A column inside a panel, with its margins.
 [[nodiscard]] QBoxLayout* column_in(QWidget* widget, double margin_units = 4, double spacing_units = 2);
-// A region that scrolls up and down only; `inside` takes its width and shows what is behind it. Never takes the keyboard
-// itself: what it holds does.
+// A region that scrolls up and down only; `inside` takes its width and shows what is behind it. Never takes the
+// keyboard itself: what it holds does.
 [[nodiscard]] QScrollArea* scroll_area(QWidget* inside);
 // A widget that takes the width there is and the height that this width asks for.
 void take_height_from_width(QWidget* widget);
