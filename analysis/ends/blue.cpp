@@ -9,6 +9,7 @@
 #include "card/card_layout.h"
 #include "card/plane.h"
 #include "ends/blue_weights.h"
+#include "ends/cells.h"
 
 namespace kempt::ends {
 
@@ -18,26 +19,6 @@ constexpr float hair_lacks = 0.25f;   // mean over 4 mm: hair lies there, whatev
 constexpr double dense_share = 0.08;  // of the hair's places stand for the fullest, as on white
 constexpr float least_white = 0.02f;
 constexpr float most_light = 3;  // times the hair's own: a glint
-
-cv::Mat cells_of(const cv::Mat& grid) {
-    cv::Mat cells;
-    cv::resize(grid, cells, {grid.cols / cell_px, grid.rows / cell_px}, 0, 0, cv::INTER_AREA);
-    return cells;
-}
-
-cv::Mat mean_over(const cv::Mat& cells, double mm) {
-    const int n = std::max(1, cvRound(mm / cell_mm));
-    cv::Mat out;
-    cv::blur(cells, out, {n, n}, {-1, -1}, cv::BORDER_REFLECT_101);
-    return out;
-}
-
-float quantile(std::vector<float> values, double share) {
-    if (values.empty()) return 0;
-    const auto at = values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
-    std::nth_element(values.begin(), at, values.end());
-    return *at;
-}
 
 }  // namespace
 

@@ -15,25 +15,6 @@ constexpr float hair_below = 0.75f;    // mean over 4 mm: hair lies there, whate
 constexpr double dense_share = 0.08;   // of the hair's places stand for the fullest
 constexpr double least_chroma = 0.05;  // red - blue, relative to the hair's own light, that tells its colour at all
 
-cv::Mat cells_of(const cv::Mat& grid) {
-    cv::Mat cells;
-    cv::resize(grid, cells, {grid.cols / cell_px, grid.rows / cell_px}, 0, 0, cv::INTER_AREA);
-    return cells;
-}
-
-cv::Mat mean_over(const cv::Mat& cells, double mm) {
-    const int n = std::max(1, cvRound(mm / cell_mm));
-    cv::Mat out;
-    cv::blur(cells, out, {n, n}, {-1, -1}, cv::BORDER_REFLECT_101);
-    return out;
-}
-
-float quantile(std::vector<float> values, double share) {
-    const auto at = values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
-    std::nth_element(values.begin(), at, values.end());
-    return *at;
-}
-
 }  // namespace
 
 Looks looks_of(const Grid& grid, const PaperLight& paper) {

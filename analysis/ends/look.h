@@ -4,13 +4,11 @@
 #include <array>
 #include <opencv2/core.hpp>
 
+#include "ends/cells.h"
 #include "ends/grid.h"
 #include "ends/paper.h"
 
 namespace kempt::ends {
-
-inline constexpr int cell_px = 2;                            // of the grid
-inline constexpr double cell_mm = cell_px / grid_px_per_mm;  // 0.25 mm
 
 // Light relative to the paper's own at each place; CV_32FC1, one value a cell.
 struct Looks {

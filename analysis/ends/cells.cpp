@@ -1,0 +1,28 @@
+#include "ends/cells.h"
+
+#include <algorithm>
+#include <opencv2/imgproc.hpp>
+
+namespace kempt::ends {
+
+cv::Mat cells_of(const cv::Mat& grid) {
+    cv::Mat cells;
+    cv::resize(grid, cells, {grid.cols / cell_px, grid.rows / cell_px}, 0, 0, cv::INTER_AREA);
+    return cells;
+}
+
+cv::Mat mean_over(const cv::Mat& cells, double mm) {
+    const int n = std::max(1, cvRound(mm / cell_mm));
+    cv::Mat out;
+    cv::blur(cells, out, {n, n}, {-1, -1}, cv::BORDER_REFLECT_101);
+    return out;
+}
+
+float quantile(std::vector<float> values, double share) {
+    if (values.empty()) return 0;
+    const auto at = values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
+    std::nth_element(values.begin(), at, values.end());
+    return *at;
+}
+
+}  // namespace kempt::ends

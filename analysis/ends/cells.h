@@ -1,0 +1,21 @@
+// Sums over the cells of the straightened grid, for the looks of hair before white and before blue.
+#pragma once
+
+#include <opencv2/core.hpp>
+#include <vector>
+
+#include "ends/grid.h"
+
+namespace kempt::ends {
+
+inline constexpr int cell_px = 2;                            // of the grid
+inline constexpr double cell_mm = cell_px / grid_px_per_mm;  // 0.25 mm
+
+// Mean of the grid in each cell; any depth and number of channels.
+[[nodiscard]] cv::Mat cells_of(const cv::Mat& grid);
+// Mean of the cells over a square of that side about each.
+[[nodiscard]] cv::Mat mean_over(const cv::Mat& cells, double mm);
+// share: 0-1. No values: 0.
+[[nodiscard]] float quantile(std::vector<float> values, double share);
+
+}  // namespace kempt::ends
