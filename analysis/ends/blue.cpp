@@ -156,7 +156,6 @@ cv::Mat blue_inputs_of(const BlueLooks& looks, const BlueHair& hair, const Circu
 
 cv::Mat blue_cover_of(const BlueLooks& looks, const BlueHair& hair, const Circumstances& at) {
     const cv::Mat wanted = looks.valid & ~looks.bare_seen, in = blue_inputs_of(looks, hair, at, wanted);
-    cv::Mat cover(wanted.size(), CV_32FC1, cv::Scalar(0));
     cv::Mat values(in.rows, 1, CV_32FC1);
     cv::parallel_for_(cv::Range(0, in.rows), [&](const cv::Range& rows) {
         for (int i = rows.start; i < rows.end; ++i) {
@@ -170,11 +169,7 @@ cv::Mat blue_cover_of(const BlueLooks& looks, const BlueHair& hair, const Circum
             values.at<float>(i) = std::clamp(sum, 0.f, 1.f);
         }
     });
-    int row = 0;
-    for (int y = 0; y < cover.rows; ++y)
-        for (int x = 0; x < cover.cols; ++x)
-            if (wanted.at<uchar>(y, x)) cover.at<float>(y, x) = values.at<float>(row++);
-    return cover;
+    return placed(values, wanted);
 }
 
 }  // namespace kempt::ends

@@ -18,6 +18,15 @@ cv::Mat mean_over(const cv::Mat& cells, double mm) {
     return out;
 }
 
+cv::Mat placed(const cv::Mat& values, const cv::Mat& wanted) {
+    cv::Mat out(wanted.size(), CV_32FC1, cv::Scalar(0));
+    int row = 0;
+    for (int y = 0; y < out.rows; ++y)
+        for (int x = 0; x < out.cols; ++x)
+            if (wanted.at<uchar>(y, x)) out.at<float>(y, x) = values.at<float>(row++);
+    return out;
+}
+
 float quantile(std::vector<float> values, double share) {
     if (values.empty()) return 0;
     const auto at = values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));

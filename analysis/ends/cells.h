@@ -15,6 +15,9 @@ inline constexpr double cell_mm = cell_px / grid_px_per_mm;  // 0.25 mm
 [[nodiscard]] cv::Mat cells_of(const cv::Mat& grid);
 // Mean of the cells over a square of that side about each.
 [[nodiscard]] cv::Mat mean_over(const cv::Mat& cells, double mm);
+// values: CV_32FC1, one row for each cell where `wanted` (CV_8UC1) is set, in reading order. Back in their places as
+// CV_32FC1; 0 elsewhere.
+[[nodiscard]] cv::Mat placed(const cv::Mat& values, const cv::Mat& wanted);
 // share: 0-1. No values: 0.
 [[nodiscard]] float quantile(std::vector<float> values, double share);
 

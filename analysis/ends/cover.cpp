@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "ends/cells.h"
 #include "ends/cover_weights.h"
 
 namespace kempt::ends {
@@ -40,18 +41,13 @@ float cover_at(const float* look) {
 }  // namespace
 
 cv::Mat cover_of(const Looks& looks, const HairLook& hair, const Circumstances& at) {
-    cv::Mat wanted = looks.valid & ~looks.bare;
-    cv::Mat cover(looks.grey.size(), CV_32FC1, cv::Scalar(0));
+    const cv::Mat wanted = looks.valid & ~looks.bare;
     const cv::Mat in = inputs_of(looks, hair, at, wanted);
     cv::Mat values(in.rows, 1, CV_32FC1);
     cv::parallel_for_(cv::Range(0, in.rows), [&](const cv::Range& rows) {
         for (int i = rows.start; i < rows.end; ++i) values.at<float>(i) = cover_at(in.ptr<float>(i));
     });
-    int row = 0;
-    for (int y = 0; y < cover.rows; ++y)
-        for (int x = 0; x < cover.cols; ++x)
-            if (wanted.at<uchar>(y, x)) cover.at<float>(y, x) = values.at<float>(row++);
-    return cover;
+    return placed(values, wanted);
 }
 
 }  // namespace kempt::ends
