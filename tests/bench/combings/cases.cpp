@@ -42,12 +42,16 @@ CombingsCase combings_case(uint64_t person) {
     return made(person, static_cast<int>(person % 7), shape, options, rng);
 }
 
+bool mostly_broken(uint64_t person) {
+    return person % 2 == 1;
+}
+
 CombingsCase pairs_case(uint64_t person) {
     render::Rng rng(person * 7919 + 43);
     render::LooseOptions options;
     options.count = 30 + rng.index(21);
     options.length_mm = rng.uniform(110, 220);
-    options.short_share = rng.uniform(0.33, 0.5);
+    options.short_share = mostly_broken(person) ? rng.uniform(0.58, 0.7) : rng.uniform(0.33, 0.5);
     return made(person, static_cast<int>(person % 7), person / 7 % 2 ? 1 : 0, options, rng);
 }
 
@@ -61,8 +65,8 @@ CombingsCase recovered(const CombingsCase& before, uint64_t person) {
         for (auto n = static_cast<int>(std::lround(share * static_cast<double>(from.size()))); n > 0; --n)
             from.erase(from.begin() + rng.index(static_cast<int>(from.size())));
     };
-    drop(broken, 0.5);
-    drop(whole, 0.25);
+    drop(broken, mostly_broken(person) ? 0.75 : 0.5);
+    drop(whole, mostly_broken(person) ? 0.1 : 0.25);
     out.strands = broken;
     out.strands.insert(out.strands.end(), whole.begin(), whole.end());
     return out;

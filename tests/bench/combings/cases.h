@@ -24,10 +24,14 @@ struct CombingsCase {
 // What was combed out of a head: 5 to 60 strands, of coiled hair 3 to 20 (more of it lie in a mat), of 9 to 26 cm with
 // a share of broken ones of 5 % to a half. Nine photos in twenty show straight hair, seven wavy, four coiled.
 [[nodiscard]] CombingsCase combings_case(uint64_t person);
-// The same person after better weeks: half of the broken strands and a quarter of the others are not there.
-[[nodiscard]] CombingsCase recovered(const CombingsCase& before, uint64_t person);
-// Of pairs: 30 to 50 strands, straight or wavy, a third to a half of them broken.
+// Of pairs: 30 to 50 strands, straight or wavy, of every second person a third to a half of them broken, of the others
+// (`mostly_broken`) 58 to 70 %.
 [[nodiscard]] CombingsCase pairs_case(uint64_t person);
+[[nodiscard]] bool mostly_broken(uint64_t person);
+// The same person after better weeks: half of the broken strands and a quarter of the others are not there; of those
+// mostly broken three quarters and a tenth, which leaves about a third broken: the documented change of the median,
+// which stays among the whole strands, and says little, while fewer than half of them are broken.
+[[nodiscard]] CombingsCase recovered(const CombingsCase& before, uint64_t person);
 
 struct CombingsShot {
     render::SheetShot shot;
