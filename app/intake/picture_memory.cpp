@@ -1,9 +1,14 @@
 #include "intake/picture_memory.h"
 
+#include <malloc.h>
 #include <sys/mman.h>
+#include <unistd.h>
 
 #include <cstdint>
+#include <cstdlib>
+#include <mutex>
 #include <opencv2/core.hpp>
+#include <vector>
 
 namespace kempt::intake {
 namespace {
@@ -12,6 +17,9 @@ namespace {
 
 constexpr size_t large_page = size_t{2} << 20;  // of x86-64 and of most arm64 systems
 constexpr size_t least_bytes = large_page / 2;  // below, the rounding up would cost more than the faults
+// Blocks that were given back and wait for the next picture: the system clears each page that it hands out, at some
+// 1.5 GB/s on a slow machine. As much as one photo of 12 megapixels needs.
+constexpr size_t kept_bytes = size_t{40} << 20;
 
 // OpenCV's own way to lay out a picture, with the bytes of large ones from mmap. The block begins at a large page and
 // its size is rounded up to whole ones.
@@ -25,7 +33,8 @@ class LargePages final : public cv::MatAllocator {
         size_t total = CV_ELEM_SIZE(type);
         for (int i = 0; i < dims; ++i) total *= static_cast<size_t>(sizes[i]);
         if (data || total < least_bytes) return as_usual();
-        uchar* bytes = mapped(total);
+        uchar* bytes = kept(rounded(total));
+        if (!bytes) bytes = mapped(total);
         if (!bytes) return as_usual();
         size_t part = CV_ELEM_SIZE(type);
         for (int i = dims - 1; i >= 0; --i) {
@@ -42,7 +51,7 @@ class LargePages final : public cv::MatAllocator {
 
     void deallocate(cv::UMatData* block) const override {
         if (!block) return;
-        munmap(block->origdata, rounded(block->size));
+        give_back(block->origdata, rounded(block->size));
         block->origdata = nullptr;
         delete block;
     }
@@ -62,14 +71,75 @@ class LargePages final : public cv::MatAllocator {
         return first + before;
     }
 
+    // A kept block of just that size, or nullptr.
+    uchar* kept(size_t size) const {
+        const std::lock_guard lock(mutex_);
+        for (size_t i = blocks_.size(); i-- > 0;)
+            if (blocks_[i].size == size) {
+                uchar* const bytes = blocks_[i].bytes;
+                blocks_.erase(blocks_.begin() + static_cast<std::ptrdiff_t>(i));
+                waiting_ -= size;
+                return bytes;
+            }
+        return nullptr;
+    }
+
+    void give_back(uchar* bytes, size_t size) const {
+        if (size > kept_bytes) {
+            munmap(bytes, size);
+            return;
+        }
+        const std::lock_guard lock(mutex_);
+        blocks_.push_back({bytes, size});
+        for (waiting_ += size; waiting_ > kept_bytes; blocks_.erase(blocks_.begin())) {  // the oldest goes
+            munmap(blocks_.front().bytes, blocks_.front().size);
+            waiting_ -= blocks_.front().size;
+        }
+    }
+
+    struct Block {
+        uchar* bytes;
+        size_t size;
+    };
     cv::MatAllocator* usual_;
+    mutable std::mutex mutex_;
+    mutable std::vector<Block> blocks_;
+    mutable size_t waiting_ = 0;
 };
+
+#endif
+
+#ifdef M_MMAP_THRESHOLD
+
+constexpr int heap_ahead = 128 << 20;  // addresses alone: pages come when they are written to
+
+// Lets the heap grow that far at once, so that its pages can be asked for as large ones before there are any.
+void wish_large_pages_for_the_heap() {
+#ifdef MADV_HUGEPAGE
+    mallopt(M_TOP_PAD, heap_ahead);
+    const auto from = reinterpret_cast<std::uintptr_t>(sbrk(0));
+    void* volatile grown = std::malloc(size_t{4} << 20);  // volatile: the compiler would leave the pair out
+    std::free(grown);
+    const auto to = reinterpret_cast<std::uintptr_t>(sbrk(0));
+    const std::uintptr_t first = (from + large_page - 1) / large_page * large_page;
+    if (to > first) madvise(reinterpret_cast<void*>(first), to - first, MADV_HUGEPAGE);
+#endif
+}
 
 #endif
 
 }  // namespace
 
 void use_large_pages() {
+#ifdef M_MMAP_THRESHOLD
+    // Smaller ones come from glibc's heap and stay in it for the next: by its own measure each one above 128 kB to 32
+    // MB is a mapping of its own, whose pages are made and cleared anew (5500 page faults in reading the ends, so
+    // 1000).
+    mallopt(M_MMAP_THRESHOLD, 32 << 20);  // the most that glibc takes
+    mallopt(M_TRIM_THRESHOLD, heap_ahead);
+    wish_large_pages_for_the_heap();
+    mallopt(M_TOP_PAD, 4 << 20);
+#endif
 #ifdef MADV_HUGEPAGE
     // Never destroyed: pictures in static places may outlive main.
     static auto* pages = new LargePages(cv::Mat::getStdAllocator());

@@ -1,5 +1,6 @@
 // `kempt measure` with each kind of marks on a 12-megapixel photo: time on top of decoding, as a ratio to decoding that
 // photo alone with libjpeg-turbo in the same run.
+// Also the same less the start of the program (`kempt --version`), as photos are read in the windows and in batches.
 //   bench_speed_kinds KEMPT FOLDER [RUNS]   makes FOLDER/kind_*.jpg when they are missing; takes the edge photo that
 //   bench_speed made; prints name,value lines
 #include <algorithm>
@@ -122,12 +123,15 @@ int main(int argc, char** argv) {
             std::fprintf(stderr, "kempt cannot measure %s\n", photo.c_str());
             continue;
         }
-        std::vector<double> plain, whole, cpu, on_top;
+        std::vector<double> plain, whole, cpu, on_top, start, running;
         long peak_kb = 0;
         for (int i = 0; i < runs; ++i) {  // alternating, so that a busy neighbour hits both
             plain.push_back(bench::plain_decode_s(photo));
             const bench::Child child = bench::run_child(command);
-            if (!child.good) return 1;
+            const bench::Child nothing = bench::run_child({kempt, "--version"});
+            if (!child.good || !nothing.good) return 1;
+            start.push_back(nothing.wall_s);
+            running.push_back((child.wall_s - nothing.wall_s - plain.back()) / plain.back());
             whole.push_back(child.wall_s);
             cpu.push_back(child.cpu_s);
             on_top.push_back((child.wall_s - plain.back()) / plain.back());
@@ -135,6 +139,8 @@ int main(int argc, char** argv) {
         }
         std::printf("kind_%s_decode_ms,%.1f\nkind_%s_measure_ms,%.1f\nkind_%s_cpu_ms,%.1f\n", kind.name,
                     1e3 * median(plain), kind.name, 1e3 * median(whole), kind.name, 1e3 * median(cpu));
+        std::printf("kind_%s_start_ms,%.1f\nkind_%s_running,%.2f\n", kind.name, 1e3 * median(start), kind.name,
+                    median(running));
         std::printf("kind_%s_on_top,%.2f\nkind_%s_wanted,%d\nkind_%s_peak_mb,%.0f\n", kind.name, median(on_top),
                     kind.name, 2 * kind.readings, kind.name, static_cast<double>(peak_kb) / 1024);
         std::fflush(stdout);

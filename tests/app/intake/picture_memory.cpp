@@ -30,6 +30,17 @@ BOOST_AUTO_TEST_CASE(pictures_of_every_size_are_laid_out_as_before_and_given_bac
     BOOST_TEST(cv::sum(block.reshape(1, 40 * 300))[0] == 2.0 * 40 * 300 * 200);
 }
 
+BOOST_AUTO_TEST_CASE(memory_that_a_large_picture_gave_back_serves_the_next_of_its_size) {
+    kempt::intake::use_large_pages();
+    cv::Mat first(3024, 4032, CV_8UC3, cv::Scalar::all(7));
+    const uchar* const there = first.data;
+    first.release();
+    const cv::Mat other(1024, 1500, CV_8UC3), next(3024, 4032, CV_8UC3), more(3024, 4032, CV_8UC3);
+    BOOST_TEST(next.data == there);
+    BOOST_TEST(more.data != there);
+    BOOST_TEST(other.data != there);
+}
+
 BOOST_AUTO_TEST_CASE(a_picture_over_foreign_bytes_leaves_them_where_they_are) {
     kempt::intake::use_large_pages();
     std::vector<unsigned char> bytes(3'000'000, 5);

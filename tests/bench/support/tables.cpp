@@ -53,14 +53,16 @@ void reading_table(std::ostream& out, const std::vector<Row>& rows, const std::v
 
 void class_table(std::ostream& out, const std::vector<Row>& rows, const Spec& spec, const std::string& title,
                  const std::string& column, const std::vector<std::string>& labels) {
-    const double all = errors_of(rows, spec.reading).mean();
-    out << "| " << title << " | photos | refused | `" << spec.reading << "` error, " << spec.unit
+    const auto error = [&](const Errors& e) { return spec.relative ? 100 * e.mean_share() : e.mean(); };
+    const double all = error(errors_of(rows, spec.reading));
+    out << "| " << title << " | photos | refused | `" << spec.reading << "` error, "
+        << (spec.relative ? std::string("% of the truth") : spec.unit)
         << " | ratio to the mean over all | bias |\n| --- | --- | --- | --- | --- | --- |\n";
     for (size_t k = 0; k < labels.size(); ++k) {
         const Errors e =
             errors_of(rows, spec.reading, [&](const Row& row) { return row.at(column) == std::to_string(k); });
-        out << "| " << labels[k] << " | " << e.n << " | " << e.refused << " | " << fixed(e.mean(), 2) << " | "
-            << fixed(e.mean() / all, 2) << " | " << fixed(e.bias / e.n, 2) << " |\n";
+        out << "| " << labels[k] << " | " << e.n << " | " << e.refused << " | " << fixed(error(e), 2) << " | "
+            << fixed(error(e) / all, 2) << " | " << fixed(e.bias / e.n, 2) << " |\n";
     }
     out << "\n";
 }

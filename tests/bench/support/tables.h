@@ -24,12 +24,13 @@ struct Errors {
 
 struct Spec {
     std::string reading, unit;
-    std::string wanted;           // as the table prints it
-    bool relative = false;        // also print the error in % of the truth
+    std::string wanted;     // as the table prints it
+    bool relative = false;  // also print the error in % of the truth; classes are compared by it
 };
 // One row a reading: photos, refused, mean error, bias, 95 %, worst, share of intervals that hold the truth.
 void reading_table(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs);
-// One row a class: `column` holds the class's number, labels its names. Error of one reading, ratio to all.
+// One row a class: `column` holds the class's number, labels its names. Error of one reading, where its spec is
+// relative in % of the truth, and its ratio to all.
 void class_table(std::ostream& out, const std::vector<Row>& rows, const Spec& spec, const std::string& title,
                  const std::string& column, const std::vector<std::string>& labels);
 // "Refusals: ..." with how often each code occurred.
