@@ -6,11 +6,13 @@
 
 #include <opencv2/imgproc.hpp>
 
+#include "ends/cells.h"
+
 namespace kempt::ends {
 
 namespace {
 
-constexpr int cell_px = 4;    // 0.5 mm
+constexpr int block_px = 4;   // 0.5 mm: twice a cell of the looks
 constexpr double rim_mm = 4;  // where seeds are looked for
 // Paper's grain and the sensor's noise leave 1-3 % within a cell's neighbourhood; a single strand beside it 5 % or
 // more.
@@ -31,15 +33,8 @@ constexpr double least_blueness = 2.5;
 
 cv::Mat mean_cells(const cv::Mat& grid) {
     cv::Mat cells;
-    cv::resize(grid, cells, {grid.cols / cell_px, grid.rows / cell_px}, 0, 0, cv::INTER_AREA);
+    cv::resize(grid, cells, {grid.cols / block_px, grid.rows / block_px}, 0, 0, cv::INTER_AREA);
     return cells;
-}
-
-float quantile(std::vector<float> values, double share) {
-    if (values.empty()) return 0;
-    const auto at = values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
-    std::nth_element(values.begin(), at, values.end());
-    return *at;
 }
 
 // Means of filled cells at ever coarser levels, used where the finer level has none.
@@ -93,7 +88,7 @@ std::optional<PaperLight> paper_light(const Grid& grid, card::Ground ground) {
     cv::resize(all_valid, all_valid, mean.size(), 0, 0, cv::INTER_AREA);
 
     // Seeds: cells of the rim, but for the first side, that are smooth and about as bright as the rim's brighter half.
-    const int rim = static_cast<int>(rim_mm * grid_px_per_mm / cell_px);
+    const int rim = static_cast<int>(rim_mm * grid_px_per_mm / block_px);
     std::vector<float> rim_grey, rim_texture, red, blue;
     const auto each_rim_cell = [&](const auto& use) {
         for (int y = 0; y < mean.rows; ++y) {
