@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace kempt::combings {
 namespace {
@@ -17,6 +18,9 @@ constexpr float point_sd = 0.2f;  // px, of a ridge point across its line, as re
 constexpr double tone_sd = 0.12, peak_sd = 0.35;
 // A cubic follows an arc well over 40 degrees of it. Where it misses the points by more, the line is none of one bend.
 constexpr double most_turn = 0.7, most_miss_px = 0.35;
+// Of arcs that tell how coils bend: points, and points below which an arc that hardly turns says nothing (at 32 its
+// curvature is known to 0.002 a pixel, a radius of 5 cm).
+constexpr size_t least_arc = 13, least_straight = 32;
 
 // Cubic through the first `count` points by least squares, over the distance u along their chord (u <= 0 inward). The
 // curvature and its change along the line are held towards 0 with the standard deviations that they have among this
@@ -59,14 +63,16 @@ double fit_cubic(const std::vector<cv::Point2f>& points, size_t count, const Ben
     return std::sqrt(miss / static_cast<double>(count));
 }
 
+// By how much the first m points turn, radians.
+double turn_over(const std::vector<cv::Point2f>& points, size_t m) {
+    const cv::Point2f a = points[0] - points[m / 3], b = points[2 * m / 3] - points[m - 1];
+    return 1.5 * std::abs(std::atan2(a.cross(b), static_cast<double>(a.dot(b))));
+}
+
 void fit_end(const std::vector<cv::Point2f>& points, const Bends& usual, LineEnd& end) {
-    const auto turn = [&](size_t m) {
-        const cv::Point2f a = points[0] - points[m / 3], b = points[2 * m / 3] - points[m - 1];
-        return 1.5 * std::abs(std::atan2(a.cross(b), static_cast<double>(a.dot(b))));
-    };
     size_t count = std::min(static_cast<size_t>(window), points.size());
     const auto shorter = [&] { count = std::max(least_window, count * 4 / 5); };
-    while (count > least_window && turn(count) > most_turn) shorter();
+    while (count > least_window && turn_over(points, count) > most_turn) shorter();
     while (fit_cubic(points, count, usual, end) > most_miss_px && count > least_window) shorter();
 }
 
@@ -101,9 +107,7 @@ std::vector<cv::Point2f> last_points(const Line& line, bool last, int most) {
     return p;
 }
 
-}  // namespace
-
-Bends usual_bends(const std::vector<Line>& lines) {
+Bends bends_of_cubics(const std::vector<Line>& lines) {
     struct Squares {
         float curvature = 0, change = 0;
         bool told = false, long_enough = false;
@@ -131,6 +135,67 @@ Bends usual_bends(const std::vector<Line>& lines) {
     Bends out;
     out.curvature = std::max(0.0005f, static_cast<float>(n > 0 ? std::sqrt(curvature / n) : 0.01));
     out.change = std::max(5e-6f, static_cast<float>(changes > 2 ? std::sqrt(change / changes) : 0.02 * out.curvature));
+    return out;
+}
+
+// Where strands coil, a stretch that turns by `most_turn` is so short that a cubic over it tells neither its curvature
+// from noise nor how that changes, and both come out far too small. Two arcs one after the other tell both. Nothing:
+// fewer than half of the lines bend that much.
+std::optional<Bends> bends_of_coils(const std::vector<Line>& lines) {
+    struct Squares {
+        double curvature = 0, change = 0;
+        bool told = false, turns = false;
+    };
+    std::vector<Squares> of(lines.size());
+    cv::parallel_for_(cv::Range(0, static_cast<int>(lines.size())), [&](const cv::Range& range) {
+        for (size_t l = static_cast<size_t>(range.start); l < static_cast<size_t>(range.end); ++l) {
+            const Line& line = lines[l];
+            if (line.noise || line.at.size() < 2 * least_arc) continue;
+            const std::vector<cv::Point2f> points = last_points(line, true, 2 * window);
+            const size_t most = points.size() / 2;
+            size_t count = most;
+            while (count > least_arc && turn_over(points, count) > most_turn)
+                count = std::max(least_arc, count * 4 / 5);
+            if (count == most && most < least_straight) continue;
+            of[l].told = true;
+            of[l].turns = count < most;
+            if (!of[l].turns) continue;
+            constexpr Bends any{1.f, 1e-9f};  // every curvature is as likely, and none changes
+            const std::vector<cv::Point2f> behind(points.begin() + static_cast<std::ptrdiff_t>(count), points.end());
+            LineEnd a, b;
+            const double missed = 0.5 * (fit_cubic(points, count, any, a) + fit_cubic(behind, count, any, b));
+            // The points' own noise is what the arcs miss; `point_sd` is what the fit was told.
+            const double share = std::pow(missed / point_sd, 2), steps = static_cast<double>(count),
+                         change = (a.curvature - b.curvature) / steps,
+                         noise = 0.5 * share * (std::pow(a.curvature_sd, 2) + std::pow(b.curvature_sd, 2));
+            of[l].curvature = std::max(0.0, 0.5 * (std::pow(a.curvature, 2) + std::pow(b.curvature, 2)) - noise);
+            of[l].change = std::max(0.0, change * change - 2 * noise / (steps * steps));
+        }
+    });
+    std::vector<double> curvatures, changes;
+    size_t told = 0;
+    for (const Squares& one : of) {
+        told += one.told;
+        if (one.turns) curvatures.push_back(one.curvature), changes.push_back(one.change);
+    }
+    if (curvatures.size() < 3 || 2 * curvatures.size() < told) return {};
+    // 68 % of normal values lie within their SD, and what is no strand's bend hardly moves that.
+    const auto usual = [](std::vector<double>& squares) {
+        const auto at = squares.begin() + static_cast<std::ptrdiff_t>(0.68 * static_cast<double>(squares.size()));
+        std::nth_element(squares.begin(), at, squares.end());
+        return static_cast<float>(std::sqrt(*at));
+    };
+    return Bends{usual(curvatures), usual(changes)};
+}
+
+}  // namespace
+
+Bends usual_bends(const std::vector<Line>& lines) {
+    Bends out = bends_of_cubics(lines);
+    if (const auto coils = bends_of_coils(lines)) {
+        out.curvature = std::max(out.curvature, coils->curvature);
+        out.change = std::max(out.change, coils->change);
+    }
     return out;
 }
 
