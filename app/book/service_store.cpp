@@ -162,11 +162,17 @@ Result<QVector<Service>> services_of_client(Book& book, Id client) {
                              sql::values(client), service_of);
 }
 
-Result<QVector<Service>> services_between(Book& book, QDate from, QDate to) {
-    return sql::all<Service>(
-        book.connection(),
-        "SELECT " + columns + " FROM service WHERE done_on >= ? AND done_on <= ? ORDER BY done_on, id",
-        sql::values(from, to), service_of);
+Status each_service(Book& book, const std::function<void(Service&&)>& take) {
+    auto query = sql::select(book.connection(), "SELECT " + columns + " FROM service");
+    if (!query) return query.error();
+    while (query->next()) {
+        sql::Row row(*query);
+        Service service = service_of(row);
+        if (row.broken()) return sql::broken_row();
+        take(std::move(service));
+    }
+    if (query->lastError().isValid()) return sql::error_of_reading(query->lastError());
+    return Done{};
 }
 
 Result<std::optional<Service>> last_service(Book& book, Id client, const QString& kind) {

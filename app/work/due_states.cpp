@@ -19,16 +19,6 @@ namespace kempt::work {
 
 namespace {
 
-// Before and after any day of a book.
-const QDate first_day(1, 1, 1), last_day(9999, 12, 31);
-
-template <class Record>
-QHash<Id, QVector<Record>> by_client(const QVector<Record>& records) {
-    QHash<Id, QVector<Record>> sorted;
-    for (const Record& record : records) sorted[record.client].append(record);
-    return sorted;
-}
-
 struct Read {
     QHash<Id, ClientProfile> profiles;
     QHash<Id, QVector<Service>> services;
@@ -65,9 +55,12 @@ Result<Read> read_all(Book& book, QDate today) {
     const auto profiles = store::all_profiles(book);
     if (!profiles) return profiles.error();
     for (const ClientProfile& profile : profiles.value()) read.profiles[profile.client] = profile;
-    const auto services = store::services_between(book, first_day, last_day);
+    const Status services =
+        store::each_service(book, [&](Service&& service) { read.services[service.client].append(std::move(service)); });
     if (!services) return services.error();
-    read.services = by_client(services.value());
+    for (QVector<Service>& of_client : read.services)  // oldest first, as services_of_client has them
+        std::sort(of_client.begin(), of_client.end(),
+                  [](const Service& a, const Service& b) { return std::tie(a.date, a.id) < std::tie(b.date, b.id); });
     auto tones = tones_of_book(book);
     if (!tones) return tones.error();
     read.tones = std::move(tones).value();
