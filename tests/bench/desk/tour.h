@@ -13,6 +13,7 @@ namespace bench {
 struct Times {
     double median = 0, worst = 0;
     int n = 0;
+    double worst_work = 0;  // most of the windows' thread's own processor time in one of them; 0: not asked
 };
 [[nodiscard]] Times times_of(std::vector<double> ms);
 

@@ -30,9 +30,12 @@ class Watchdog {
     double last_ms_ = 0, last_work_ms_ = 0;
     Gaps gaps_;
     std::string doing_;
+    bool told_ = false;  // between begin and end
 };
 
 // Processor time of the calling thread so far.
 [[nodiscard]] double thread_work_ms();
+// Of all threads of the program.
+[[nodiscard]] double process_work_ms();
 
 }  // namespace bench
