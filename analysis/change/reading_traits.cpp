@@ -27,7 +27,7 @@ constexpr std::array<Traits, 21> table{{
     {"temple_asymmetry", "Difference between the temples", Better::lower, 0, 0},
     {"shine_contrast", "Shine contrast", Better::higher, 0.009, 0.0125},
     {"shine_width", "Shine width", Better::lower, 0.7, 0.8},
-    {"luster", "Luster", Better::higher, 0.0045, 0.0033},
+    {"luster", "Lustre", Better::higher, 0.0045, 0.0033},
     {"alignment", "Alignment", Better::higher, 0.0105, 0.0155},
     {"tone_spread", "Tone spread", Better::lower, 0.8, 1.0},
     {"tone_level", "Level", Better::neither, 0.15, 0.25},

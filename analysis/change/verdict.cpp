@@ -164,6 +164,8 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
     const Figures shown = figures(factor * mean(before), factor * mean(after), factor * smallest, called);
     judgement.reason = sentence(name, wording.unit.empty() ? from.unit : wording.unit, shown, judgement.verdict);
     judgement.said = rounded(shown.to - shown.from, shown.decimals) / factor;
+    judgement.said_smallest = shown.smallest / factor;
+    judgement.said_step = std::pow(10, -shown.decimals) / factor;
     return judgement;
 }
 

@@ -17,6 +17,8 @@ struct Judgement {
     double difference = 0;           // to - from, in the reading's unit; 0 when a side has no value
     double smallest_detectable = 0;  // 0 when it is not known
     double said = 0;                 // difference as the reason prints it, in the reading's unit; for tables beside it
+    double said_smallest = 0;        // the smallest detectable change as the reason prints it, likewise
+    double said_step = 0;            // its last decimal place there, in the reading's unit
     std::string reason;              // full sentences with figures and unit, rounded to what they can bear
 };
 

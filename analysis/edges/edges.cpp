@@ -109,7 +109,7 @@ Result<EdgeReadings> measure_edges(const Photo& photo, const card::Calibration& 
     const double density = std::max(0.0, length_per_area_of(maps, options.coverage_depth_mm));
     for (const char* name : {"edge_strands", "length_density"}) {
         if (line.px_per_mm < options.count_min_px_per_mm * 0.99)
-            refuse(name, "too-coarse", "Single strands need a closer photo: 20 px/mm or more.");
+            refuse(name, "too-coarse", "Single strands need a closer photo: 20 pixels per mm or more.");
         else if (line_cover > options.count_max_cover)
             refuse(name, "closed-mat",
                    "The strands lie in a closed mat here (over 40 % covered), so single ones cannot be counted.");

@@ -26,7 +26,7 @@ const QVector<ReadingWords>& reading_words() {
          QStringLiteral("Share of the light along the hair that stands above its dull level: 0 is dull, 1 a mirror.")},
         {shine, QStringLiteral("shine_width"), QStringLiteral("width of the highlight"),
          QStringLiteral("Width of the light band along the hair at half its height; smooth hair has a narrow one.")},
-        {shine, QStringLiteral("luster"), QStringLiteral("luster"),
+        {shine, QStringLiteral("luster"), QStringLiteral("lustre"),
          QStringLiteral("All light over dull light, for each millimetre of the light band's width.")},
         {shine, QStringLiteral("alignment"), QStringLiteral("alignment"),
          QStringLiteral("How much the fibres run one way: 0 in all directions, 1 all alike.")},

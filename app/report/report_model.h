@@ -41,8 +41,9 @@ struct Row {
     std::optional<double> change;        // latest - first
     std::optional<double> smallest_detectable;
     Outcome outcome = Outcome::not_comparable;
-    QString reason;  // a full sentence with figures
-    QString trend;   // a full sentence from four visits on, else empty
+    QString reason;   // a full sentence with figures
+    QString trend;    // a full sentence from four visits on, else empty
+    double step = 0;  // last decimal place of change and smallest change in `reason`; 0: a tenth of the latter
 };
 
 // Two photos of one view, aligned and at one scale: the same size, the same place at the same pixel.

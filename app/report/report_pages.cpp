@@ -45,8 +45,8 @@ void draw_running_lines(QPainter& painter, const Model& model, const Speech& say
         const TextBox what(say("Condition report, %1").arg(day(model.today, say)), small, ink::quiet, width,
                            Qt::AlignRight);
         const double room = width - what.natural_width() - 12 * pt;
-        const QString name =
-            QFontMetricsF(small).elidedText(printable(model.client_name), Qt::ElideRight, room - 2 * pt);
+        const QString name = QFontMetricsF(small).elidedText(speech::set_apart(printable(model.client_name)),
+                                                             Qt::ElideRight, room - 2 * pt);
         const double y = top - 8 * mm;
         TextBox(name, small, ink::quiet, room).draw(painter, {side, y}, 0, 1);
         what.draw(painter, {side, y});

@@ -14,6 +14,8 @@ namespace {
 constexpr int picture_px = 1000;
 // Height of a photo as a share of the page: one pair may fill much of it, of several three fit on one.
 constexpr double tallest_alone = 0.42, tallest_of_several = 0.2;
+// Of several, one of upright photos: they would be slips of 2 cm otherwise.
+constexpr double tallest_upright = 0.33;
 
 charts::ChartStyle chart_style(const Speech& say) {
     charts::ChartStyle style;
@@ -35,7 +37,6 @@ void add_pictures(Blocks& blocks, const Context& context) {
         add_paragraph(blocks, say(model.pictures_withheld), context.width);
         return;
     }
-    const double tallest = model.pairs.size() > 1 ? tallest_of_several : tallest_alone;
     for (const Pair& pair : model.pairs) {
         const QString view = capitalised(say(word_of(pair.view)));
         if (pair.before.isNull() && pair.after.isNull()) {
@@ -55,6 +56,9 @@ void add_pictures(Blocks& blocks, const Context& context) {
         picture.verdict = pair.verdict;
         picture.speech = say;
         picture.length = context.options.length;
+        const bool upright =
+            pair.before.height() > 1.5 * pair.before.width() || pair.after.height() > 1.5 * pair.after.width();
+        const double tallest = model.pairs.size() == 1 ? tallest_alone : upright ? tallest_upright : tallest_of_several;
         const PairDrawing drawing(prepared(picture, picture_px), context.width, tallest * context.page_height, pt);
         Block block;
         block.height = drawing.height();

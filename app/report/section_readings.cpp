@@ -56,9 +56,9 @@ void add_readings(Blocks& blocks, const Context& context) {
     QVector<TableRow> rows;
     for (const Row& row : model.rows) {
         const double sdc = row.smallest_detectable.value_or(0);
-        // Two digits of the smallest detectable change and as many decimals of the change: an uncertainty is stated
-        // with at most two (JCGM 100:2008, 7.2.6).
-        const double finest = sdc / 10;
+        // As the sentence below prints them. Without one, two digits of the smallest detectable change and as many
+        // decimals of the change: an uncertainty is stated with at most two (JCGM 100:2008, 7.2.6).
+        const double finest = row.step > 0 ? row.step : sdc / 10;
         TableRow out;
         out.group = capitalised(say(word_of(row.view)));
         out.cells = {

@@ -87,10 +87,7 @@ void add_left_out(Blocks& blocks, const Context& context) {
     const Speech& say = context.say;
     add_heading(blocks, say("Left out, and why"), context.width);
     if (context.model.left_out.isEmpty()) {
-        add_paragraph(blocks,
-                      context.model.visits > 1 ? say("Nothing was refused and every visit could be compared.")
-                                               : say("Nothing was refused."),
-                      context.width);
+        add_paragraph(blocks, say("Nothing was refused."), context.width);
         return;
     }
     QVector<TableRow> rows;

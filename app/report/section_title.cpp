@@ -24,8 +24,8 @@ void add_title(Blocks& blocks, const Context& context) {
     const Model& model = context.model;
     const Speech& say = context.say;
     const TextBox title(say("Condition report"), heading_font(11), ink::accent, context.width);
-    const TextBox name(model.client_name, heading_font(model.client_name.size() > long_name ? 13 : 20), ink::text,
-                       context.width);
+    const TextBox name(speech::set_apart(model.client_name),
+                       heading_font(model.client_name.size() > long_name ? 13 : 20), ink::text, context.width);
     QStringList facts = {visits_line(model, say)};
     if (!printable(model.salon_name).isEmpty()) facts << say("Prepared by %1").arg(printable(model.salon_name));
     facts << say("Report of %1, %2")

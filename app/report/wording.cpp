@@ -1,8 +1,10 @@
 #include "report/wording.h"
 
 #include <QRegularExpression>
+#include <algorithm>
 #include <cmath>
 
+#include "domain/readings.h"
 #include "domain/words.h"
 
 namespace kempt::report {
@@ -89,9 +91,14 @@ QStringList method_sentences(const Model& model, const Speech& say) {
         say("Photographs are taken from standard positions with a printed gauge card of known size lying flat in the "
             "plane of the hair. The card gives the scale, the tilt of the camera and the light; a photo that is "
             "blurred, too coarse, tilted or badly lit is refused at once, with the reason."),
-        say("The stylist draws the edge line where the first hairs leave the scalp. The band of scalp behind that "
-            "line is straightened and read. Where hair and scalp cannot be told apart, no figure is given."),
     };
+    const bool edges = std::any_of(model.rows.begin(), model.rows.end(), [](const Row& row) {
+        return reading_names_of(ReadingGroup::edges).contains(row.reading);
+    });
+    if (edges)
+        out << say(
+            "The stylist draws the edge line where the first hairs leave the scalp. The band of scalp behind "
+            "that line is straightened and read. Where hair and scalp cannot be told apart, no figure is given.");
     QStringList named;
     for (const Row& row : model.rows) {
         const QString meaning = meaning_of_reading(row.reading);
@@ -99,6 +106,10 @@ QStringList method_sentences(const Model& model, const Speech& say) {
         named << row.reading;
         out << QStringLiteral("%1: %2").arg(capitalised(say(title_of_reading(row.reading))), say(meaning));
     }
+    if (std::any_of(model.rows.begin(), model.rows.end(), [](const Row& row) { return !row.trend.isEmpty(); }))
+        out << say(
+            "The pace over the visits is the Theil-Sen slope, the middle of the slopes between any two of them; "
+            "p is that of a Mann-Kendall test, and below 0.05 the pace is called more than chance.");
     out << say("The figures in brackets are the 95 % interval of each value: what sampling along the edge, the scale "
                "and the light leave uncertain.")
         << say("The smallest detectable change is the largest difference that repeat photographs of unchanged hair "

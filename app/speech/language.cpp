@@ -1,6 +1,7 @@
 #include "speech/language.h"
 
 #include <QRegularExpression>
+#include <algorithm>
 
 namespace kempt::speech {
 namespace {
@@ -69,6 +70,13 @@ std::optional<QString> in_dates(const QString& words, const QLocale& locale) {
     const bool whole = day == 0 || (!match.captured(3).isEmpty() && match.captured(3) != u"t");
     if (locale.language() == QLocale::Spanish) return spanish(locale, day, month, whole, year);
     return words;
+}
+
+QString set_apart(const QString& name) {
+    const bool from_right = std::any_of(name.begin(), name.end(), [](QChar c) {
+        return c.direction() == QChar::DirR || c.direction() == QChar::DirAL;
+    });
+    return from_right ? QChar(0x2068) + name + QChar(0x2069) : name;
 }
 
 }  // namespace kempt::speech

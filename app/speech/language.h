@@ -30,4 +30,9 @@ enum class Language { english, spanish };
 // words; not set for anything else.
 [[nodiscard]] std::optional<QString> in_dates(const QString& words, const QLocale& locale);
 
+// A name as it stands inside a sentence or beside figures: one that is written from the right keeps its own order there
+// and leaves the sentence's alone (U+2068 and U+2069 of the Unicode bidirectional algorithm, UAX 9). Names that are
+// written from the left stay as they are. For showing only.
+[[nodiscard]] QString set_apart(const QString& name);
+
 }  // namespace kempt::speech

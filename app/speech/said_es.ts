@@ -1940,66 +1940,6 @@
         <translation>Sin pronóstico: hay muy pocas visitas para un intervalo de fechas.</translation>
     </message>
     <message>
-        <source>Over %1 visits %2 rose by %3 a month (95 % interval %4 to %5); Mann-Kendall p = %6, so the trend %7.</source>
-        <translation>En %1 visitas, %2: subió %3 al mes (intervalo del 95 %: %4 a %5); Mann-Kendall p = %6, así que la tendencia %7.</translation>
-    </message>
-    <message>
-        <source>Over %1 visits %2 fell by %3 a month (95 % interval %4 to %5); Mann-Kendall p = %6, so the trend %7.</source>
-        <translation>En %1 visitas, %2: bajó %3 al mes (intervalo del 95 %: %4 a %5); Mann-Kendall p = %6, así que la tendencia %7.</translation>
-    </message>
-    <message>
-        <source>Over %1 visits %2 rose by %3 a month; Mann-Kendall p = %4, so the trend %5.</source>
-        <translation>En %1 visitas, %2: subió %3 al mes; Mann-Kendall p = %4, así que la tendencia %5.</translation>
-    </message>
-    <message>
-        <source>Over %1 visits %2 fell by %3 a month; Mann-Kendall p = %4, so the trend %5.</source>
-        <translation>En %1 visitas, %2: bajó %3 al mes; Mann-Kendall p = %4, así que la tendencia %5.</translation>
-    </message>
-    <message>
-        <source>is more than chance</source>
-        <translation>es más que azar</translation>
-    </message>
-    <message>
-        <source>may be chance</source>
-        <translation>puede ser azar</translation>
-    </message>
-    <message>
-        <source>is more than chance, but all of it is less than the %1 that two visits can tell apart</source>
-        <translation>es más que azar, pero toda ella es menor que %1, lo que dos visitas pueden distinguir</translation>
-    </message>
-    <message>
-        <source>The noise comes from this client&apos;s own repeat shots at %1 visits.</source>
-        <translation>El ruido sale de las tomas repetidas de esta clienta en %1 visitas.</translation>
-    </message>
-    <message>
-        <source>The noise comes from this client&apos;s repeat shots (%1 degrees of freedom), filled up from the other repeat shots in the book.</source>
-        <translation>El ruido sale de las tomas repetidas de esta clienta (%1 grados de libertad), completado con las demás tomas repetidas del libro.</translation>
-    </message>
-    <message>
-        <source>The noise comes from this client&apos;s repeat shots (%1 degrees of freedom), filled up from the other repeat shots in the book and the documented default.</source>
-        <translation>El ruido sale de las tomas repetidas de esta clienta (%1 grados de libertad), completado con las demás tomas repetidas del libro y el valor documentado.</translation>
-    </message>
-    <message>
-        <source>The noise comes from this client&apos;s repeat shots (%1 degrees of freedom) and the documented default.</source>
-        <translation>El ruido sale de las tomas repetidas de esta clienta (%1 grados de libertad) y del valor documentado.</translation>
-    </message>
-    <message>
-        <source>This client has no repeat shots of this view; the noise comes from the other repeat shots in the book.</source>
-        <translation>Esta clienta no tiene tomas repetidas de esta vista; el ruido sale de las demás tomas repetidas del libro.</translation>
-    </message>
-    <message>
-        <source>This client has no repeat shots of this view; the noise comes from the other repeat shots in the book and the documented default.</source>
-        <translation>Esta clienta no tiene tomas repetidas de esta vista; el ruido sale de las demás tomas repetidas del libro y del valor documentado.</translation>
-    </message>
-    <message>
-        <source>This client has no repeat shots of this view; the noise comes from the documented default.</source>
-        <translation>Esta clienta no tiene tomas repetidas de esta vista; el ruido sale del valor documentado.</translation>
-    </message>
-    <message>
-        <source>To it comes what repeat shots cannot show, light and position that differ from one visit to the next: a standard deviation of %1.</source>
-        <translation>A ello se suma lo que las tomas repetidas no muestran, luz y posición que cambian de una visita a otra: una desviación típica de %1.</translation>
-    </message>
-    <message>
         <source>%1 % of the value</source>
         <translation>%1 % del valor</translation>
     </message>
@@ -2704,7 +2644,7 @@
         <translation>ancho del brillo</translation>
     </message>
     <message>
-        <source>luster</source>
+        <source>lustre</source>
         <translation>lustre</translation>
     </message>
     <message>
@@ -2792,7 +2732,7 @@
         <translation>Ancho del brillo</translation>
     </message>
     <message>
-        <source>Luster</source>
+        <source>Lustre</source>
         <translation>Lustre</translation>
     </message>
     <message>
@@ -5276,10 +5216,6 @@
         <translation>Lo que quedó fuera y por qué</translation>
     </message>
     <message>
-        <source>Nothing was refused and every visit could be compared.</source>
-        <translation>No se rechazó nada y se pudieron comparar todas las visitas.</translation>
-    </message>
-    <message>
         <source>Nothing was refused.</source>
         <translation>No se rechazó nada.</translation>
     </message>
@@ -5856,24 +5792,96 @@
         <translation>Toma %1: %2</translation>
     </message>
     <message>
-        <source>improved:</source>
-        <translation>mejor.</translation>
+        <source>Single strands need a closer photo: 20 pixels per mm or more.</source>
+        <translation>Para hebras sueltas hace falta una foto más cercana: 20 píxeles por mm o más.</translation>
     </message>
     <message>
-        <source>worse:</source>
-        <translation>peor.</translation>
+        <source>Over %1 visits %2 rose by %3 a month (95 %: %4 to %5; p %6): %7.</source>
+        <translation>En %1 visitas, %2: subió %3 al mes (95 %: de %4 a %5; p %6): %7.</translation>
     </message>
     <message>
-        <source>changed:</source>
-        <translation>cambiado.</translation>
+        <source>Over %1 visits %2 fell by %3 a month (95 %: %4 to %5; p %6): %7.</source>
+        <translation>En %1 visitas, %2: bajó %3 al mes (95 %: de %4 a %5; p %6): %7.</translation>
     </message>
     <message>
-        <source>no detectable change:</source>
-        <translation>sin cambio apreciable.</translation>
+        <source>Over %1 visits %2 rose by %3 a month (p %4): %5.</source>
+        <translation>En %1 visitas, %2: subió %3 al mes (p %4): %5.</translation>
     </message>
     <message>
-        <source>not comparable:</source>
-        <translation>no comparable.</translation>
+        <source>Over %1 visits %2 fell by %3 a month (p %4): %5.</source>
+        <translation>En %1 visitas, %2: bajó %3 al mes (p %4): %5.</translation>
+    </message>
+    <message>
+        <source>Over %1 visits %2 shows no sure rise or fall: %3 to %4 a month (95 %; p = %5).</source>
+        <translation>En %1 visitas, %2: ni subida ni bajada segura, de %3 a %4 al mes (95 %; p = %5).</translation>
+    </message>
+    <message>
+        <source>more than chance</source>
+        <translation>más que azar</translation>
+    </message>
+    <message>
+        <source>it may be chance</source>
+        <translation>puede ser azar</translation>
+    </message>
+    <message>
+        <source>more than chance, but all of it is less than the %1 that two visits can tell apart</source>
+        <translation>más que azar, pero en total es menos que los %1 que dos visitas pueden distinguir</translation>
+    </message>
+    <message>
+        <source>How far shots scatter is known from this client&apos;s own repeat shots at %1 visits.</source>
+        <translation>Cuánto se dispersan las tomas se sabe por las tomas repetidas de esta clienta en %1 visitas.</translation>
+    </message>
+    <message>
+        <source>How far shots scatter is known from 1 repeat shot of this client, filled up from the other repeat shots in the book.</source>
+        <translation>Cuánto se dispersan las tomas se sabe por 1 toma repetida de esta clienta, completada con las demás tomas repetidas del libro.</translation>
+    </message>
+    <message>
+        <source>How far shots scatter is known from 1 repeat shot of this client, filled up from the other repeat shots in the book and the documented default.</source>
+        <translation>Cuánto se dispersan las tomas se sabe por 1 toma repetida de esta clienta, completada con las demás tomas repetidas del libro y el valor documentado.</translation>
+    </message>
+    <message>
+        <source>How far shots scatter is known from 1 repeat shot of this client and the documented default.</source>
+        <translation>Cuánto se dispersan las tomas se sabe por 1 toma repetida de esta clienta y el valor documentado.</translation>
+    </message>
+    <message>
+        <source>How far shots scatter is known from %1 repeat shots of this client, filled up from the other repeat shots in the book.</source>
+        <translation>Cuánto se dispersan las tomas se sabe por %1 tomas repetidas de esta clienta, completadas con las demás tomas repetidas del libro.</translation>
+    </message>
+    <message>
+        <source>How far shots scatter is known from %1 repeat shots of this client, filled up from the other repeat shots in the book and the documented default.</source>
+        <translation>Cuánto se dispersan las tomas se sabe por %1 tomas repetidas de esta clienta, completadas con las demás tomas repetidas del libro y el valor documentado.</translation>
+    </message>
+    <message>
+        <source>How far shots scatter is known from %1 repeat shots of this client and the documented default.</source>
+        <translation>Cuánto se dispersan las tomas se sabe por %1 tomas repetidas de esta clienta y el valor documentado.</translation>
+    </message>
+    <message>
+        <source>This client has no repeat shots of this view; how far shots scatter is known from the other repeat shots in the book.</source>
+        <translation>Esta clienta no tiene tomas repetidas de esta vista; cuánto se dispersan las tomas se sabe por las demás tomas repetidas del libro.</translation>
+    </message>
+    <message>
+        <source>This client has no repeat shots of this view; how far shots scatter is known from the other repeat shots in the book and the documented default.</source>
+        <translation>Esta clienta no tiene tomas repetidas de esta vista; cuánto se dispersan las tomas se sabe por las demás tomas repetidas del libro y el valor documentado.</translation>
+    </message>
+    <message>
+        <source>This client has no repeat shots of this view; how far shots scatter is known from the documented default.</source>
+        <translation>Esta clienta no tiene tomas repetidas de esta vista; cuánto se dispersan las tomas se sabe por el valor documentado.</translation>
+    </message>
+    <message>
+        <source>What repeat shots cannot show, light and position that differ from visit to visit, is added to it: %1 (standard deviation).</source>
+        <translation>Se le suma lo que las tomas repetidas no muestran, luz y posición que cambian de una visita a otra: %1 (desviación típica).</translation>
+    </message>
+    <message>
+        <source>%1: edge coverage %2 (%3 to %4); %5: edge coverage %6 (%7 to %8)</source>
+        <translation>%1: cobertura del contorno %2 (%3 a %4); %5: cobertura del contorno %6 (%7 a %8)</translation>
+    </message>
+    <message>
+        <source>%1: edge coverage %2 (%3 to %4)</source>
+        <translation>%1: cobertura del contorno %2 (%3 a %4)</translation>
+    </message>
+    <message>
+        <source>The pace over the visits is the Theil-Sen slope, the middle of the slopes between any two of them; p is that of a Mann-Kendall test, and below 0.05 the pace is called more than chance.</source>
+        <translation>El ritmo a lo largo de las visitas es la pendiente de Theil-Sen, la mediana de las pendientes entre cada dos de ellas; p es la de una prueba de Mann-Kendall, y por debajo de 0,05 el ritmo se llama más que azar.</translation>
     </message>
 </context>
 </TS>

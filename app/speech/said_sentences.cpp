@@ -73,7 +73,8 @@ const char* const said_sentences[] = {
     QT_TRANSLATE_NOOP("said",
                       "Hair and scalp have nearly the same colour in this photo, so they cannot be told apart."),
     QT_TRANSLATE_NOOP("said", "More than a fifth of the band lies outside the photo or under the card."),
-    QT_TRANSLATE_NOOP("said", "Single strands need a closer photo: 20 px/mm or more."),
+    QT_TRANSLATE_NOOP("said", "Single strands need a closer photo: 20 px/mm or more."),  // as older books hold it
+    QT_TRANSLATE_NOOP("said", "Single strands need a closer photo: 20 pixels per mm or more."),
     QT_TRANSLATE_NOOP("said",
                       "The strands lie in a closed mat here (over 40 % covered), so single ones cannot be counted."),
     QT_TRANSLATE_NOOP("said", "The 15-20 mm zone that fill depth is measured against lies outside the photo."),
@@ -221,35 +222,43 @@ const char* const said_sentences[] = {
     QT_TRANSLATE_NOOP("said", "No trend line: the visits do not lie on different days."),
     QT_TRANSLATE_NOOP("said", "No forecast: %1"),
     QT_TRANSLATE_NOOP("said", "No forecast: the visits are too few for a range of dates."),
-    QT_TRANSLATE_NOOP(
-        "said", "Over %1 visits %2 rose by %3 a month (95 % interval %4 to %5); Mann-Kendall p = %6, so the trend %7."),
-    QT_TRANSLATE_NOOP(
-        "said", "Over %1 visits %2 fell by %3 a month (95 % interval %4 to %5); Mann-Kendall p = %6, so the trend %7."),
-    QT_TRANSLATE_NOOP("said", "Over %1 visits %2 rose by %3 a month; Mann-Kendall p = %4, so the trend %5."),
-    QT_TRANSLATE_NOOP("said", "Over %1 visits %2 fell by %3 a month; Mann-Kendall p = %4, so the trend %5."),
-    QT_TRANSLATE_NOOP("said", "is more than chance"),
-    QT_TRANSLATE_NOOP("said", "may be chance"),
-    QT_TRANSLATE_NOOP("said", "is more than chance, but all of it is less than the %1 that two visits can tell apart"),
-    QT_TRANSLATE_NOOP("said", "The noise comes from this client's own repeat shots at %1 visits."),
+    QT_TRANSLATE_NOOP("said", "Over %1 visits %2 rose by %3 a month (95 %: %4 to %5; p %6): %7."),
+    QT_TRANSLATE_NOOP("said", "Over %1 visits %2 fell by %3 a month (95 %: %4 to %5; p %6): %7."),
+    QT_TRANSLATE_NOOP("said", "Over %1 visits %2 rose by %3 a month (p %4): %5."),
+    QT_TRANSLATE_NOOP("said", "Over %1 visits %2 fell by %3 a month (p %4): %5."),
+    QT_TRANSLATE_NOOP("said", "Over %1 visits %2 shows no sure rise or fall: %3 to %4 a month (95 %; p = %5)."),
+    QT_TRANSLATE_NOOP("said", "more than chance"),
+    QT_TRANSLATE_NOOP("said", "it may be chance"),
+    QT_TRANSLATE_NOOP("said", "more than chance, but all of it is less than the %1 that two visits can tell apart"),
+    QT_TRANSLATE_NOOP("said", "How far shots scatter is known from this client's own repeat shots at %1 visits."),
     QT_TRANSLATE_NOOP("said",
-                      "The noise comes from this client's repeat shots (%1 degrees of freedom), filled up from the "
-                      "other repeat shots in the book."),
+                      "How far shots scatter is known from 1 repeat shot of this client, filled up from the other "
+                      "repeat shots in the book."),
     QT_TRANSLATE_NOOP("said",
-                      "The noise comes from this client's repeat shots (%1 degrees of freedom), filled up from the "
-                      "other repeat shots in the book and the documented default."),
-    QT_TRANSLATE_NOOP(
-        "said", "The noise comes from this client's repeat shots (%1 degrees of freedom) and the documented default."),
+                      "How far shots scatter is known from 1 repeat shot of this client, filled up from the other "
+                      "repeat shots in the book and the documented default."),
+    QT_TRANSLATE_NOOP("said",
+                      "How far shots scatter is known from 1 repeat shot of this client and the documented default."),
+    QT_TRANSLATE_NOOP("said",
+                      "How far shots scatter is known from %1 repeat shots of this client, filled up from the other "
+                      "repeat shots in the book."),
+    QT_TRANSLATE_NOOP("said",
+                      "How far shots scatter is known from %1 repeat shots of this client, filled up from the other "
+                      "repeat shots in the book and the documented default."),
+    QT_TRANSLATE_NOOP("said",
+                      "How far shots scatter is known from %1 repeat shots of this client and the documented default."),
+    QT_TRANSLATE_NOOP("said",
+                      "This client has no repeat shots of this view; how far shots scatter is known from the other "
+                      "repeat shots in the book."),
+    QT_TRANSLATE_NOOP("said",
+                      "This client has no repeat shots of this view; how far shots scatter is known from the other "
+                      "repeat shots in the book and the documented default."),
     QT_TRANSLATE_NOOP(
         "said",
-        "This client has no repeat shots of this view; the noise comes from the other repeat shots in the book."),
+        "This client has no repeat shots of this view; how far shots scatter is known from the documented default."),
     QT_TRANSLATE_NOOP("said",
-                      "This client has no repeat shots of this view; the noise comes from the other repeat shots in "
-                      "the book and the documented default."),
-    QT_TRANSLATE_NOOP("said",
-                      "This client has no repeat shots of this view; the noise comes from the documented default."),
-    QT_TRANSLATE_NOOP("said",
-                      "To it comes what repeat shots cannot show, light and position that differ from one visit to the "
-                      "next: a standard deviation of %1."),
+                      "What repeat shots cannot show, light and position that differ from visit to visit, is added to "
+                      "it: %1 (standard deviation)."),
     QT_TRANSLATE_NOOP("said", "%1 % of the value"),
     QT_TRANSLATE_NOOP("said", "At one scale, side by side; not laid over each other."),
     QT_TRANSLATE_NOOP("said",
@@ -472,11 +481,8 @@ const char* const said_sentences[] = {
     QT_TRANSLATE_NOOP("said", "%1 minutes"),
     QT_TRANSLATE_NOOP("said", "%1 minute"),
     QT_TRANSLATE_NOOP("said", "Shot %1: %2"),
-    QT_TRANSLATE_NOOP("said", "improved:"),
-    QT_TRANSLATE_NOOP("said", "worse:"),
-    QT_TRANSLATE_NOOP("said", "changed:"),
-    QT_TRANSLATE_NOOP("said", "no detectable change:"),
-    QT_TRANSLATE_NOOP("said", "not comparable:"),
+    QT_TRANSLATE_NOOP("said", "%1: edge coverage %2 (%3 to %4); %5: edge coverage %6 (%7 to %8)"),
+    QT_TRANSLATE_NOOP("said", "%1: edge coverage %2 (%3 to %4)"),
     nullptr};
 
 }  // namespace kempt::speech

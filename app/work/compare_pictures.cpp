@@ -83,7 +83,7 @@ QString verdict_line(Book& book, const CompareOptions& options) {
         if (!progress) return {};
         for (const Series& series : progress->series)
             if (const PairVerdict* pair = series.verdict(options.from_visit, options.to_visit))
-                return word_of(pair->judgement.verdict) + QStringLiteral(": ") +
+                return word_of(pair->judgement.verdict) + QStringLiteral(". ") +
                        QString::fromStdString(pair->judgement.reason);
     }
     return {};

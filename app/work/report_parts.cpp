@@ -73,7 +73,8 @@ report::Row row_of(const Series& series, const ReportVisits& visits) {
         row.reason = QString::fromStdString(judgement.reason);
         if (judgement.verdict != change::Verdict::not_comparable) {
             row.change = judgement.said;  // the table and the sentence below it print the same figure
-            row.smallest_detectable = judgement.smallest_detectable;
+            row.smallest_detectable = judgement.said_smallest;
+            row.step = judgement.said_step;
         }
     } else {
         if (first == latest) row.first = std::nullopt;

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "charts/chart_data.h"
+#include "charts/figures.h"
 #include "domain/words.h"
 #include "work/measure_json.h"
 
@@ -20,6 +21,12 @@ constexpr double expected_df = 8;
 
 QString number(double value) {
     return QString::number(rounded(value, 2), 'g', 6);
+}
+
+// Smaller ones say no more, and rest on the tails of an approximation.
+constexpr double least_p = 0.001;
+QString p_words(double p) {
+    return p < least_p ? QStringLiteral("< 0.001") : number(p);
 }
 
 QString day(const QDate& date) {
@@ -38,6 +45,14 @@ struct ForPeople {
     UnitConversion to;
     ForPeople(const Series& series, LengthUnit length) : to(conversion_of(series.unit, length)) {}
     [[nodiscard]] QString figure(double value) const { return number(value * to.factor); }
+    // With as many decimals as the half-width of its interval can bear, and a true minus sign.
+    [[nodiscard]] QString figure(double value, double half) const {
+        if (!(half > 0)) return figure(value);
+        const int decimals = charts::bearable_decimals(half * to.factor);
+        const double scale = std::pow(10, decimals), shown = std::round(value * to.factor * scale) / scale;
+        const QString text = QString::number(std::abs(shown), 'f', decimals);
+        return shown < 0 ? QChar(0x2212) + text : text;
+    }
     [[nodiscard]] QString unit() const {
         return to.unit == u"%" ? QStringLiteral("points") : charts::unit_for_people(to.unit);
     }
@@ -88,23 +103,33 @@ void add_trend(Series& series, LengthUnit length) {
     }
     const change::Trend& trend = *series.trend;
     const ForPeople people(series, length);
-    const double sign = trend.slope < 0 ? -1 : 1;
-    series.trend_text =
-        QStringLiteral("Over %1 visits %2 %3 by %4 %5 a month")
-            .arg(points.size())
-            .arg(title_of_reading(series.reading), trend.slope < 0 ? QStringLiteral("fell") : QStringLiteral("rose"),
-                 people.figure(sign * trend.slope * days_in_month), people.unit());
-    if (trend.interval_known) {
-        const double one = sign * trend.slope_low * days_in_month, other = sign * trend.slope_high * days_in_month;
-        series.trend_text += QStringLiteral(" (95 % interval %1 to %2)")
-                                 .arg(people.figure(std::min(one, other)), people.figure(std::max(one, other)));
+    const bool sure = trend.p < 0.05;
+    const double sign = trend.slope < 0 ? -1 : 1, slope = sign * trend.slope * days_in_month;
+    const double one = trend.slope_low * days_in_month, other = trend.slope_high * days_in_month;
+    if (!sure && trend.interval_known) {
+        // Which way it went would be read as a finding: only the bounds are told.
+        series.trend_text =
+            QStringLiteral("Over %1 visits %2 shows no sure rise or fall: %3 to %4 %5 a month (95 %; p = %6).")
+                .arg(points.size())
+                .arg(title_of_reading(series.reading), people.figure(one, (other - one) / 2),
+                     people.figure(other, (other - one) / 2), people.unit(), p_words(trend.p));
+        return;
     }
-    series.trend_text += QStringLiteral("; Mann-Kendall p = %1, so the trend %2")
-                             .arg(number(trend.p), trend.p < 0.05 ? QStringLiteral("is more than chance")
-                                                                  : QStringLiteral("may be chance"));
+    const double half = trend.interval_known ? (other - one) / 2 : 0;
+    series.trend_text =
+        QStringLiteral("%1 %2 by %3 %4 a month (%5p %6): %7")
+            .arg(QStringLiteral("Over %1 visits %2").arg(points.size()).arg(title_of_reading(series.reading)),
+                 trend.slope < 0 ? QStringLiteral("fell") : QStringLiteral("rose"), people.figure(slope, half),
+                 people.unit(),
+                 trend.interval_known ? QStringLiteral("95 %: %1 to %2; ")
+                                            .arg(people.figure(std::min(sign * one, sign * other), half),
+                                                 people.figure(std::max(sign * one, sign * other), half))
+                                      : QString(),
+                 trend.p < least_p ? p_words(trend.p) : QStringLiteral("= ") + p_words(trend.p),
+                 sure ? QStringLiteral("more than chance") : QStringLiteral("it may be chance"));
     const PairVerdict* ends = series.first_to_last();
     const double whole = std::abs(trend.slope) * days.back(), seen = ends ? ends->judgement.smallest_detectable : 0;
-    if (trend.p < 0.05 && whole < seen)
+    if (sure && whole < seen)
         series.trend_text += QStringLiteral(", but all of it is less than the %1 %2 that two visits can tell apart")
                                  .arg(people.figure(seen), people.unit());
     series.trend_text += QStringLiteral(".");
@@ -146,17 +171,20 @@ QString spread_sentence(const change::Spread& client, const change::Spread& book
                               : (people.figure(series.spread.setup_sd) + QLatin1Char(' ') + people.unit()).trimmed();
     const QString more = series.spread.setup_sd > 0
                              ? QStringLiteral(
-                                   " To it comes what repeat shots cannot show, light and position that "
-                                   "differ from one visit to the next: a standard deviation of %1.")
+                                   " What repeat shots cannot show, light and position that differ from visit to "
+                                   "visit, is added to it: %1 (standard deviation).")
                                    .arg(setup)
                              : QString();
     if (client.df >= 30)
-        return QStringLiteral("The noise comes from this client's own repeat shots at %1 visits.").arg(client_groups) +
+        return QStringLiteral("How far shots scatter is known from this client's own repeat shots at %1 visits.")
+                   .arg(client_groups) +
                more;
-    QString words = client.df > 0 ? QStringLiteral("The noise comes from this client's repeat shots (%1 %2 of freedom)")
-                                        .arg(number(client.df),
-                                             client.df == 1 ? QStringLiteral("degree") : QStringLiteral("degrees"))
-                                  : QStringLiteral("This client has no repeat shots of this view; the noise comes");
+    QString words = client.df > 0 ? QStringLiteral("How far shots scatter is known from %1 %2 of this client")
+                                        .arg(number(client.df), client.df == 1 ? QStringLiteral("repeat shot")
+                                                                               : QStringLiteral("repeat shots"))
+                                  : QStringLiteral(
+                                        "This client has no repeat shots of this view; how far shots "
+                                        "scatter is known");
     if (book.df > 0)
         words += client.df > 0 ? QStringLiteral(", filled up from the other repeat shots in the book")
                                : QStringLiteral(" from the other repeat shots in the book");

@@ -14,7 +14,7 @@ namespace kempt::desk {
 namespace {
 
 constexpr int reload_pause_ms = 300;
-constexpr int below_role = Qt::UserRole, id_role = Qt::UserRole + 1;
+constexpr int below_role = Qt::UserRole, id_role = Qt::UserRole + 1, shorter_role = Qt::UserRole + 2;
 
 // Accents and case do not count in a search.
 QString folded(const QString& words) {
@@ -64,12 +64,21 @@ class TwoLines : public QStyledItemDelegate {
             painter->setPen(colour);
             const QFontMetrics metrics(font);
             line.setHeight(metrics.height());
-            painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,  // other scripts reach farther
-                              metrics.elidedText(words, Qt::ElideRight, line.width()));
+            // A name that is written from the right is read, and shortened, from there; it stands where the others do.
+            painter->setLayoutDirection(words.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
+            painter->drawText(
+                line,
+                Qt::AlignAbsolute | Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,  // other scripts reach farther
+                metrics.elidedText(words, Qt::ElideRight, line.width()));
             line.translate(0, metrics.height());
         };
         write(index.data(Qt::DisplayRole).toString(), m.body, true, c.ink);
-        write(index.data(below_role).toString(), m.caption, false, c.ink_soft);
+        font.setPixelSize(m.caption);
+        font.setBold(false);
+        QString below = index.data(below_role).toString();
+        // The day is told whole: where both do not fit, it stands alone.
+        if (QFontMetrics(font).horizontalAdvance(below) > line.width()) below = index.data(shorter_role).toString();
+        write(below, m.caption, false, c.ink_soft);
         painter->restore();
     }
 };
@@ -120,6 +129,9 @@ QVariant ClientModel::data(const QModelIndex& index, int role) const {
             return client.name + QStringLiteral(", ") + below(client);
         case below_role:
             return below(client);
+        case shorter_role:
+            return client.last_visit ? ClientList::tr("last %1").arg(short_date_words(*client.last_visit))
+                                     : below(client);
         case id_role:
             return client.id;
         default:

@@ -1,10 +1,12 @@
 #include "desk/client/client_page.h"
 
 #include <QAction>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
 
 #include "desk/client/client_data.h"
 #include "desk/client/client_form.h"
@@ -29,6 +31,8 @@ namespace {
 constexpr int two_columns_from = 840;  // px at 100 %
 constexpr qsizetype first_visits = 4;  // about as high as the progress beside them
 constexpr qsizetype more_visits_step = 12;
+constexpr int left_share = 5, right_share = 6;  // of the width: visits, progress
+constexpr int two_cards_from = 840;             // two cards of three pictures each and the gap between
 
 QString hair_words(const HairState& hair) {
     QStringList words{hair.wet ? QObject::tr("wet") : QObject::tr("dry")};
@@ -66,9 +70,10 @@ ClientPage::ClientPage(Session& session, QWidget* parent) : Page(session, parent
     page->addWidget(note_);
     page->addLayout(acts);
     columns_ = new Columns(measures().px(two_columns_from));
-    columns_->set_shares(5, 6);
+    columns_->set_shares(left_share, right_share);
     columns_->left()->addWidget(text(tr("Visits"), "heading"));
-    visits_ = new QVBoxLayout;
+    visits_ = new QGridLayout;
+    visits_->setContentsMargins(0, 0, 0, 0);
     visits_->setSpacing(measures().gap(3));
     columns_->left()->addLayout(visits_);
     more_visits_ = button({}, "quiet");
@@ -136,17 +141,19 @@ void ClientPage::take(const ClientData& read) {
     if (client_.since.isValid()) words.append(tr("since %1").arg(date_words(client_.since)));
     words.append(counted(read.all_visits, tr("visit"), tr("visits")));
     words.append(client_.photo_consent ? tr("photos may leave the book") : tr("photos stay in the book"));
-    below_->setText(beginning(words.join(QStringLiteral("  ·  "))));
+    below_->setText(beginning(words.join(QStringLiteral("\u00a0\u00a0·  "))));
     note_->setText(breakable(client_.note));
     note_->setVisible(!client_.note.isEmpty());
     empty_layout(visits_);
-    for (const VisitOnPage& visit : read.visits) visits_->addWidget(visit_card(visit));
+    cards_.clear();
+    for (const VisitOnPage& visit : read.visits) cards_.append(visit_card(visit));
     const qsizetype hidden = read.all_visits - read.visits.size();
     more_visits_->setVisible(hidden > 0);
     more_visits_->setText(tr("Earlier visits (%1 more)").arg(hidden));
     more_visits_->setAccessibleName(more_visits_->text());
     if (read.visits.isEmpty())
-        visits_->addWidget(text(tr("No visit yet. “New visit” opens one for today, ready for photos."), "soft"));
+        cards_.append(text(tr("No visit yet. “New visit” opens one for today, ready for photos."), "soft"));
+    lay_cards();
     services_->show_services(client_id_, 0, Clock().today(), read.services);
     emit trail_changed({{client_.name, {Where::client, client_id_}}});
     QMetaObject::invokeMethod(this, &ClientPage::balance, Qt::QueuedConnection);
@@ -157,6 +164,18 @@ void ClientPage::show_more() {
     load();
 }
 
+// Newest first, along the rows; two beside each other where both have room for three pictures.
+void ClientPage::lay_cards() {
+    const bool beside = columns_->width() >= measures().px(two_columns_from);
+    const int width = beside ? columns_->width() * left_share / (left_share + right_share) : columns_->width();
+    const int across = cards_.size() > 1 && width >= measures().px(two_cards_from) ? 2 : 1;
+    if (visits_->count() == cards_.size() && visits_->columnStretch(1) == across - 1) return;
+    for (QWidget* card : cards_) visits_->removeWidget(card);
+    visits_->setColumnStretch(0, 1);
+    visits_->setColumnStretch(1, across - 1);
+    for (int i = 0; i < cards_.size(); ++i) visits_->addWidget(cards_[i], i / across, i % across);
+}
+
 // Visits on the left and progress on the right are seldom of one height; the services are set below the shorter one, so
 // that no column ends halfway down the page.
 void ClientPage::balance() {
@@ -165,9 +184,15 @@ void ClientPage::balance() {
         const int width = widget->width();
         return widget->hasHeightForWidth() ? widget->heightForWidth(width) : widget->sizeHint().height();
     };
+    lay_cards();
+    visits_->activate();
     int visits = more_visits_->isHidden() ? 0 : more_visits_->height();
-    for (int i = 0; i < visits_->count(); ++i)
-        if (QWidget* card = visits_->itemAt(i)->widget()) visits += height(card) + visits_->spacing();
+    const int across = visits_->columnStretch(1) + 1;
+    for (int i = 0; i < cards_.size(); i += across) {
+        int tallest = height(cards_[i]);
+        if (across > 1 && i + 1 < cards_.size()) tallest = std::max(tallest, height(cards_[i + 1]));
+        visits += tallest + visits_->verticalSpacing();
+    }
     const bool left = beside && visits < height(progress_);
     QBoxLayout* wanted = left ? columns_->left() : columns_->right();
     if (wanted->indexOf(services_) >= 0) return;
@@ -205,8 +230,7 @@ QWidget* ClientPage::visit_card(const VisitOnPage& visit) {
             });
             const QString reading =
                 cover != row.readings.end()
-                    ? tr("covered %1")
-                          .arg(in_figures(plain_value(cover->value, (cover->high - cover->low) / 2, cover->unit)))
+                    ? tr("covered %1–%2 %").arg(std::lround(cover->low)).arg(std::lround(cover->high))
                     : QString();
             const auto stand =
                 row.photo.quality_level == "refused" ? PhotoTile::Stand::refused : PhotoTile::Stand::none;
@@ -244,7 +268,7 @@ void ClientPage::edit() {
 }
 
 void ClientPage::ask_to_erase() {
-    ask_before_erasing(this, tr("Erase %1 with every visit, photo and reading?").arg(client_.name),
+    ask_before_erasing(this, tr("Erase %1 with every visit, photo and reading?").arg(name_within(client_.name)),
                        tr("This cannot be taken back. Backups of the book that you made earlier still hold her: erase "
                           "those yourself."),
                        [this] {

@@ -1,11 +1,14 @@
 // One client: visits with their best photos, progress, targets, services.
 #pragma once
 
+#include <QVector>
+
 #include "desk/window/page.h"
 #include "work/face_keep.h"
 
 class QLabel;
 class QBoxLayout;
+class QGridLayout;
 class QPushButton;
 
 namespace kempt::desk {
@@ -34,6 +37,7 @@ class ClientPage : public Page {
     void load();
     void take(const ClientData& data);
     void show_more();
+    void lay_cards();
     void balance();  // the services go into the shorter column
     QWidget* visit_card(const VisitOnPage& visit);
     void edit();
@@ -46,7 +50,8 @@ class ClientPage : public Page {
     work::FaceWish face_ = work::FaceWish::not_asked;
     qsizetype most_visits_ = 0;
     Columns* columns_;
-    QBoxLayout* visits_;
+    QGridLayout* visits_;
+    QVector<QWidget*> cards_;  // of the visits, newest first; or what stands there instead
     QPushButton* more_visits_;
     ProgressPanel* progress_;
     ServicesPanel* services_;

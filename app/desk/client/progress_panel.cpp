@@ -38,7 +38,7 @@ QString way_words(const std::optional<double>& share) {
     if (!share) return ProgressPanel::tr("not yet");
     const long percent = std::lround(*share * 100);
     return percent < 0 ? ProgressPanel::tr("%1 % behind the start").arg(-percent)
-                       : ProgressPanel::tr("%1 %").arg(percent);
+                       : ProgressPanel::tr("%1 % of the way").arg(percent);
 }
 
 }  // namespace

@@ -87,7 +87,7 @@ void ServicesPanel::add_row(const Service& service) {
     if (!service.note.isEmpty()) words.append(service.note.simplified());
     if (work::asks_whether_done(service, Clock().today()))
         item->addWidget(text(tr("Planned for %1. Was it done?").arg(date_words(service.date)), "strong"));
-    if (!words.isEmpty()) item->addWidget(text(beginning(words.join(QStringLiteral("  ·  "))), "caption"));
+    if (!words.isEmpty()) item->addWidget(text(beginning(words.join(QStringLiteral("\u00a0\u00a0·  "))), "caption"));
     rows_->addLayout(item);
     connect(open, &QPushButton::clicked, this, [this, id = service.id] {
         Place place{Where::service, client_, visit_};

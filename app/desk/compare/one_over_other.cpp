@@ -20,8 +20,8 @@ constexpr int turn_ms = 900;
 QString mm_words(double value_mm) {
     const auto conversion = conversion_of(QStringLiteral("mm"), look().length());
     return QStringLiteral("%1 %2")
-        .arg(value_mm * conversion.factor, 0, 'f', look().length() == LengthUnit::inches ? 2 : 1)
-        .arg(conversion.unit);
+        .arg(QLocale().toString(value_mm * conversion.factor, 'f', look().length() == LengthUnit::inches ? 2 : 1),
+             look().length() == LengthUnit::inches ? QObject::tr("in") : QObject::tr("mm"));
 }
 
 }  // namespace

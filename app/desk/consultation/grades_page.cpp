@@ -1,6 +1,7 @@
 #include "desk/consultation/grades_page.h"
 
 #include <QHBoxLayout>
+#include <QLocale>
 #include <QPointer>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -14,6 +15,7 @@
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "domain/words.h"
 #include "work/keep_records.h"
@@ -141,7 +143,7 @@ void GradesPage::load() {
 void GradesPage::take(const GradesData& read) {
     const bool fresh = data_.visit.id != read.visit.id || at_ < 0;
     data_ = read;
-    below_->setText(tr("%1  ·  visit of %2").arg(data_.client.name, date_words(data_.visit.date)));
+    below_->setText(tr("%1  ·  visit of %2").arg(name_within(data_.client.name), date_words(data_.visit.date)));
     show_all();
     if (fresh) {
         to_first_open();
@@ -222,7 +224,7 @@ void GradesPage::show_step() {
                           "agreement, 0 is what chance alone would bring.")
                            .arg(counted(data_.agreement.pairs, tr("grade"), tr("grades")))
                            .arg(data_.agreement.alike)
-                           .arg(*data_.agreement.kappa, 0, 'f', 2));
+                           .arg(QLocale().toString(*data_.agreement.kappa, 'f', 2)));
     else
         done_->setText(tr("Graded twice over all her visits: %1, %2 of them alike. That is too few, or too much alike, "
                           "to say how steady the eye is.")

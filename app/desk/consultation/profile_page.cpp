@@ -10,6 +10,7 @@
 #include "desk/translations/said.h"
 #include "desk/widgets/columns.h"
 #include "desk/widgets/focus_order.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
 #include "work/care_json.h"
@@ -148,7 +149,7 @@ void ProfilePage::load() {
 void ProfilePage::take(const TalkData& read) {
     data_ = read;
     show_data(read);
-    below_->setText(data_.client.name);
+    below_->setText(name_within(data_.client.name));
     Trail trail{{data_.client.name, {Where::client, data_.client.id}}};
     if (place_.visit > 0) trail.append({tr("Visit"), {Where::visit, place_.client, place_.visit}});
     trail.append({tr("Hair and days"), place_});

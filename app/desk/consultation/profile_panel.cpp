@@ -8,6 +8,7 @@
 #include "desk/consultation/day_field.h"
 #include "desk/look/look.h"
 #include "desk/plan/entry_fields.h"
+#include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
@@ -38,7 +39,7 @@ ProfilePanel::ProfilePanel(QWidget* parent) : QFrame(parent) {
 
 void ProfilePanel::add_texture(QBoxLayout* column) {
     const QString how = tr("How thick are single hairs?");
-    texture_ = new ChoiceRow(how, QStringList(hair_textures()) << tr("unknown"));
+    texture_ = new ChoiceRow(how, said(hair_textures()) << tr("unknown"));
     column->addWidget(labelled(how, texture_));
     connect(texture_, &ChoiceRow::picked, this, [this](int index) {
         profile_.texture = hair_textures().value(index);

@@ -16,6 +16,7 @@
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
 #include "work/care_state.h"
@@ -151,7 +152,7 @@ void ServicePage::show_service(const Service& service) {
     filling_ = true;
     shown_ = service;
     title_->setText(beginning(said(service.kind)));
-    below_->setText(tr("%1  ·  %2").arg(data_.client.name, date_words(service.date)));
+    below_->setText(tr("%1  ·  %2").arg(name_within(data_.client.name), date_words(service.date)));
     const int index = kind_->findData(service.kind);
     kind_->setCurrentIndex(index);
     day_->setMaximumDate(std::max(Clock().today().addYears(1), service.date));  // planned ahead
@@ -167,7 +168,7 @@ void ServicePage::show_service(const Service& service) {
 void ServicePage::entered() {
     if (filling_ || record_ == nullptr) return;
     shown_ = record_->service();
-    below_->setText(tr("%1  ·  %2").arg(data_.client.name, date_words(shown_.date)));
+    below_->setText(tr("%1  ·  %2").arg(name_within(data_.client.name), date_words(shown_.date)));
     pause_.start();
 }
 

@@ -217,7 +217,7 @@ void ServiceRecord::add_how(QBoxLayout* column) {
         return;
     QBoxLayout* inside = box_in(column, tr("With what, how long"));
     if (has(RecordField::strength)) {
-        auto* strength = new ChoiceRow(name_of(tr("Strength")), QStringList(strengths()) << tr("unknown"));
+        auto* strength = new ChoiceRow(name_of(tr("Strength")), said(strengths()) << tr("unknown"));
         const qsizetype now = strengths().indexOf(service_.strength);
         strength->set_chosen(static_cast<int>(now < 0 ? strengths().size() : now));
         connect(strength, &ChoiceRow::picked, this, [this](int index) {

@@ -46,7 +46,7 @@ void Inbox::recognise() {
                         it->view_why = found->residual_mm
                                            ? tr("The skin fits the photo of %1 to %2 mm.")
                                                  .arg(date_words(found->from_date))
-                                                 .arg(*found->residual_mm, 0, 'f', 1)
+                                                 .arg(QLocale().toString(*found->residual_mm, 'f', 1))
                                            : tr("It fits the photo of %1.").arg(date_words(found->from_date));
                     }
                     if (const InboxSitting* where = sitting_of(key)) recognised(*where);

@@ -11,6 +11,7 @@
 #include "desk/look/look.h"
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "desk/widgets/photo_dialog.h"
 #include "domain/words.h"
@@ -23,8 +24,9 @@ namespace {
 constexpr int most_rows = 20;
 
 QString proposed_words(const work::VisitProposal& p) {
-    const QString where = p.visit > 0 ? QObject::tr("%1, visit of %2").arg(p.client_name, date_words(p.day))
-                                      : QObject::tr("%1, a new visit of %2").arg(p.client_name, date_words(p.day));
+    const QString where = p.visit > 0
+                              ? QObject::tr("%1, visit of %2").arg(name_within(p.client_name), date_words(p.day))
+                              : QObject::tr("%1, a new visit of %2").arg(name_within(p.client_name), date_words(p.day));
     switch (p.by) {
         case work::ProposedBy::dropped:
             return QObject::tr("%1: you put them there.").arg(where);

@@ -57,7 +57,7 @@ InboxRow::InboxRow(const InboxPhoto& photo, QWidget* parent) : QFrame(parent), k
     column->setSpacing(measures().gap(1));
     row->addLayout(column, 1);
     column->addWidget(text(taken_words(photo.photo), "strong"));
-    column->addWidget(text(QStringLiteral("%1  ·  %2").arg(taken_from_words(photo.photo), name), "caption"));
+    column->addWidget(text(QStringLiteral("%1\u00a0\u00a0·  %2").arg(taken_from_words(photo.photo), name), "caption"));
     views_ = new ChoiceRow(tr("View of %1").arg(name), numbered_views());
     column->addWidget(views_);
     why_ = text({}, "soft");

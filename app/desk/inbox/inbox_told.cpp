@@ -9,6 +9,7 @@
 #include "desk/look/look.h"
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "desk/widgets/photo_tile.h"
 #include "domain/words.h"
@@ -37,9 +38,10 @@ void InboxPage::fill_told() {
             auto* one = panel("plain");
             auto* row = new QHBoxLayout(one);
             row->setContentsMargins(measures().gap(1), 0, measures().gap(3), 0);
-            const QString words = tr("already in the record of %1 on %2: %3, shot %4")
-                                      .arg(where.client_name, date_words(where.day), said(word_of(where.view)))
-                                      .arg(where.shot);
+            const QString words =
+                tr("already in the record of %1 on %2: %3, shot %4")
+                    .arg(name_within(where.client_name), date_words(where.day), said(word_of(where.view)))
+                    .arg(where.shot);
             auto* tile = new PhotoTile(known[i].thumbnail, {}, {}, PhotoTile::Stand::none);
             tile->set_picture_size({96, 68});
             tile->setAccessibleName(words);

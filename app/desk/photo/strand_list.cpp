@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <QSignalBlocker>
+#include <algorithm>
 
 #include "desk/look/look.h"
 #include "desk/photo/strokes.h"
@@ -32,7 +33,8 @@ QPixmap sample_of(const ShownStrand& strand, double ratio) {
 }  // namespace
 
 QString words_of(const ShownStrand& strand) {
-    const double half = (strand.high - strand.low) / 2;
+    // To a millimetre: a hair that is laid down by hand is not told finer.
+    const double half = std::max((strand.high - strand.low) / 2, 1.0);
     const QString length = in_figures(plain_value(strand.length_mm, half, QStringLiteral("mm"), look().length()));
     QStringList words{strand.cut_off ? StrandList::tr("%1 or more").arg(length) : length};
     if (strand.curve_diameter_mm > 0)

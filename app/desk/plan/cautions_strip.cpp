@@ -44,7 +44,7 @@ CautionsStrip::CautionsStrip(QWidget* parent) : QFrame(parent) {
             sources.append(sentence + QLatin1Char(' ') + said(caution.source));
         }
     full_ = sentences.join(QLatin1Char(' '));
-    brief_ = beginning(briefs.join(QStringLiteral("  ·  ")));
+    brief_ = beginning(briefs.join(QStringLiteral("\u00a0\u00a0·  ")));
     label_ = text({}, "caption");
     label_->setToolTip(sources.join(QLatin1Char('\n')));
     press_ = button(tr("In full"), "quiet");

@@ -75,7 +75,7 @@ QWidget* FindingsPanel::finding_box(const care::Finding& finding, bool planned) 
     auto* column = column_in(box, 3, 1);
     const QString level = said(work::word_of_level(finding.level));
     const QString places = place_words(finding);
-    auto* head = text(places.isEmpty() ? level : level + QStringLiteral("  ·  ") + places, "strong");
+    auto* head = text(places.isEmpty() ? level : level + QStringLiteral("\u00a0\u00a0·  ") + places, "strong");
     if (finding.level != care::RuleLevel::note) head->setProperty("tone", QString::fromLatin1(tone_of(finding.level)));
     column->addWidget(head);
     column->addWidget(text(said(finding.reason)));

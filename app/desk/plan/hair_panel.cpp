@@ -9,7 +9,8 @@
 #include "desk/plan/plan_words.h"
 #include "desk/translations/said.h"
 #include "desk/widgets/parts.h"
-#include "work/plan_words.h"
+#include "domain/measure_units.h"
+#include "work/care_state.h"
 
 namespace kempt::desk {
 namespace {
@@ -17,7 +18,7 @@ namespace {
 QString growth_words(const work::GrowthNow& growth) {
     const auto mm = [](double value) { return length_words(value); };
     return QObject::tr("New growth since the %1 of %2: %3 (%4 to %5), %6.")
-        .arg(said(word_of(growth.kind)), work::text_of(work::date_of(growth.since)), mm(growth.new_growth_mm.value),
+        .arg(said(word_of(growth.kind)), short_date_words(work::date_of(growth.since)), mm(growth.new_growth_mm.value),
              mm(growth.new_growth_mm.low), mm(growth.new_growth_mm.high),
              !growth.measured ? QObject::tr("from the rate of growth")
              : growth.by_tape ? QObject::tr("measured by tape")
@@ -61,11 +62,13 @@ void HairPanel::show_hair(const care::ClientState& state, const std::vector<care
     strand_->show_hair(state, carried, plan);
     QStringList words;
     for (const work::GrowthNow& growth : plan.growth) words.append(growth_words(growth));
-    words.append(tr("Growth of %1 a month (%2 a day, SD %3 µm). %4")
-                     .arg(length_words(plan.rate.um_per_day * 30.44 / 1000),  // days in a mean month
-                          tr("%1 µm").arg(std::lround(plan.rate.um_per_day)))
-                     .arg(std::lround(plan.rate.sd_um_per_day))
-                     .arg(said(plan.rate_from)));
+    constexpr double month = 30.44 / 1000;  // days in a mean month; µm to mm
+    const double rate = plan.rate.um_per_day * month, half = 1.96 * plan.rate.sd_um_per_day * month;
+    const auto mm = [half](double value) {
+        return in_figures(plain_value(value, half, QStringLiteral("mm"), look().length()));
+    };
+    words.append(tr("Growth of %1 a month (95 %: %2 to %3). %4")
+                     .arg(mm(rate), mm(std::max(0.0, rate - half)), mm(rate + half), said(plan.rate_from)));
     growth_->setText(words.join(QLatin1Char(' ')));
     list_place();
 }

@@ -22,6 +22,7 @@
 #include "desk/widgets/columns.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/focus_order.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "domain/clock.h"
 #include "work/plan_words.h"
@@ -191,7 +192,7 @@ void PlanPage::load() {
 
 void PlanPage::take(PlanData read) {
     data_ = std::move(read);
-    below_->setText(tr("%1  ·  %2").arg(data_.client.name, date_words(data_.today)));
+    below_->setText(tr("%1  ·  %2").arg(name_within(data_.client.name), date_words(data_.today)));
     Trail trail{{data_.client.name, {Where::client, data_.client.id}}};
     if (place_.visit > 0) trail.append({tr("Visit"), {Where::visit, place_.client, place_.visit}});
     trail.append({tr("Plan"), place_});

@@ -16,7 +16,7 @@ bool inches() {
 }
 
 QString number_of(double mm) {
-    return inches() ? QLocale::c().toString(mm / mm_per_inch, 'f', 1) : QString::number(std::lround(mm));
+    return inches() ? QLocale().toString(mm / mm_per_inch, 'f', 1) : QString::number(std::lround(mm));
 }
 
 QString unit() {
@@ -38,7 +38,9 @@ QString span_words(const care::Span& span) {
 
 QString clock_words(double minutes) {
     const long seconds = std::lround(minutes * 2) * 30;
-    return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QLatin1Char('0'));
+    QString words = seconds % 60 == 0 ? QObject::tr("%1 min").arg(seconds / 60)
+                                      : QObject::tr("%1 min %2 s").arg(seconds / 60).arg(seconds % 60);
+    return words.replace(u' ', QChar(QChar::Nbsp));  // a unit never stands alone on the next line
 }
 
 }  // namespace kempt::desk

@@ -15,7 +15,7 @@ namespace kempt::desk {
 [[nodiscard]] QString length_words(double mm);
 // "0-20 mm", "from 20 mm to the ends"
 [[nodiscard]] QString span_words(const care::Span& span);
-// "12:30", minutes and seconds from the first stroke, to half a minute.
+// "12 min 30 s" from the first stroke, to half a minute: "12:30" would be read as the time of day.
 [[nodiscard]] QString clock_words(double minutes);
 
 }  // namespace kempt::desk

@@ -30,7 +30,7 @@ void QuestionsPanel::add_controls(Row& row, QBoxLayout* into, bool on_form) {
             });
             break;
         case AnswerBy::texture:
-            row.choice = new ChoiceRow(answering.sentence, QStringList(hair_textures()) << tr("unknown"));
+            row.choice = new ChoiceRow(answering.sentence, said(hair_textures()) << tr("unknown"));
             connect(row.choice, &ChoiceRow::picked, this, [this, answering](int index) {
                 emit answered(answering, index < hair_textures().size() ? std::optional<double>(index) : std::nullopt);
             });

@@ -117,7 +117,7 @@ void ServiceForm::add_numbers(QLayout* row) {
         strength_ = new QComboBox;
         strength_->setAccessibleName(name_of(tr("Strength")));
         strength_->addItem(tr("not chosen"));
-        strength_->addItems(strengths());
+        strength_->addItems(said(strengths()));
         strength_->setCurrentIndex(service_.strength ? 1 + static_cast<int>(*service_.strength) : 0);
         strength_->setFocusPolicy(Qt::StrongFocus);
         fields_.insert(static_cast<int>(PlanField::strength), strength_);

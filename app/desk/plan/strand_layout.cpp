@@ -7,7 +7,8 @@
 
 #include "desk/plan/plan_words.h"
 #include "desk/translations/said.h"
-#include "work/plan_words.h"
+#include "desk/widgets/parts.h"
+#include "work/care_state.h"
 
 namespace kempt::desk {
 namespace {
@@ -82,7 +83,7 @@ QVector<StrandLane> past_lanes(const care::ClientState& state, const std::vector
         if (lane.sort == LaneSort::gentle && !gentle_too) continue;
         lane.service = one.service;
         lane.name = said(word_of(service.kind));
-        lane.when = work::text_of(work::date_of(service.day));
+        lane.when = short_date_words(work::date_of(service.day));
         add_clipped(lane.surely, one.surely, length);
         add_clipped(lane.perhaps, one.perhaps, length);
         if (lane.perhaps.isEmpty() && lane.surely.isEmpty()) continue;  // grown out and cut off
@@ -163,12 +164,12 @@ QVector<PassedWords> passed_at(double mm, const care::ClientState& state, const 
         const bool surely = holds(one.surely);
         if (!surely && !holds(one.perhaps)) continue;
         const care::PastService& service = state.history.services[one.service];
-        QStringList words{said(word_of(service.kind)), work::text_of(work::date_of(service.day))};
+        QStringList words{said(word_of(service.kind)), short_date_words(work::date_of(service.day))};
         if (service.strength) words.append(said(word_of(*service.strength)));
-        if (service.minutes) words.append(QObject::tr("%1 min").arg(QLocale::c().toString(*service.minutes, 'g', 4)));
+        if (service.minutes) words.append(QObject::tr("%1 min").arg(QLocale().toString(*service.minutes, 'g', 4)));
         if (service.temperature_c) words.append(QObject::tr("%1 °C").arg(std::lround(*service.temperature_c)));
         QStringList sections;
-        for (const std::string& section : service.sections) sections.append(QString::fromStdString(section));
+        for (const std::string& section : service.sections) sections.append(said(section));
         if (!sections.isEmpty()) words.append(QObject::tr("only %1").arg(sections.join(QObject::tr(" and "))));
         if (service.reaction.value_or(false)) words.append(QObject::tr("with a reaction"));
         if (service.strand_test == care::TestResult::failed) words.append(QObject::tr("strand test failed"));

@@ -35,6 +35,7 @@ QString result_words(const care::Placed& placed) {
 TimelinePicture layout_timeline(const care::Application& application, const care::Timeline& timeline,
                                 const TimelineSizes& sizes) {
     TimelinePicture picture;
+    picture.words_between = sizes.label_above;
     const double label = sizes.label_above ? 0 : sizes.label, words = sizes.label_above ? sizes.row * 0.7 : 0;
     const double right = sizes.label_above ? sizes.gap * 3 : sizes.result;
     picture.chart = {label, sizes.head, std::max(80.0, sizes.width - label - right), 0};

@@ -36,6 +36,7 @@ struct TimelinePicture {
     double earliest = -1;          // x before which no stroke may fall, by the maker's maximum; -1: before it all
     QVector<QPair<double, double>> ticks;  // x, minutes
     QRectF chart;
+    bool words_between = false;  // over each strip, across the chart: no line runs through them
     double px_per_minute = 1;
     [[nodiscard]] double x_of(double minutes) const { return chart.left() + minutes * px_per_minute; }
     [[nodiscard]] int strip_at(const QPointF& at) const;  // -1: none

@@ -70,11 +70,21 @@ void paint_words(QPainter& painter, const TimelineStrip& strip, const Colours& c
                      strip.result);
 }
 
+// A line across all strips; beside each strip only where words stand between them.
+void paint_across(QPainter& painter, const TimelinePicture& picture, double x, double above) {
+    if (!picture.words_between) {
+        painter.drawLine(QPointF(x, picture.chart.top() - above), QPointF(x, picture.chart.bottom()));
+        return;
+    }
+    for (const TimelineStrip& strip : picture.strips)
+        painter.drawLine(QPointF(x, strip.band.top() - 2), QPointF(x, strip.band.bottom() + 2));
+}
+
 // The rinse stands as a comb: its teeth point into the hair that runs up to it.
 void paint_rinse(QPainter& painter, const TimelinePicture& picture, const Colours& c, const QFont& font) {
-    const double top = picture.chart.top() - 4, bottom = picture.chart.bottom();
+    const double bottom = picture.chart.bottom();
     painter.setPen(QPen(c.ink, 3, Qt::SolidLine, Qt::RoundCap));
-    painter.drawLine(QPointF(picture.rinse, top), QPointF(picture.rinse, bottom));
+    paint_across(painter, picture, picture.rinse, 4);
     painter.setPen(QPen(c.ink, 1.6, Qt::SolidLine, Qt::RoundCap));
     for (const TimelineStrip& strip : picture.strips)
         for (const double at : {0.2, 0.5, 0.8}) {
@@ -85,7 +95,7 @@ void paint_rinse(QPainter& painter, const TimelinePicture& picture, const Colour
     strong.setBold(true);
     painter.setFont(strong);
     const double minutes = (picture.rinse - picture.chart.left()) / picture.px_per_minute;
-    const QString words = QObject::tr("rinse at %1").arg(clock_words(minutes));
+    const QString words = QObject::tr("rinse after %1").arg(clock_words(minutes));
     const QFontMetricsF metrics(strong);
     const double width = metrics.horizontalAdvance(words) + 4;
     const double left = std::min(picture.rinse - width / 2, picture.chart.right() + 40 - width);
@@ -101,17 +111,17 @@ void paint_timeline(QPainter& painter, const TimelinePicture& picture, const Col
     const QFontMetricsF metrics(font);
     for (const auto& [x, minutes] : picture.ticks) {
         painter.setPen(QPen(c.line, 1));
-        painter.drawLine(QPointF(x, picture.chart.top() - 2), QPointF(x, picture.chart.bottom()));
+        paint_across(painter, picture, x, 2);
         painter.setPen(c.ink_soft);
         const QString words = minutes == 0 ? QObject::tr("0 min") : QString::number(minutes);
         const double width = metrics.horizontalAdvance(words) + 2;
-        painter.drawText(QRectF(std::max(x - width / 2, picture.chart.left() - 2), 0, width, picture.chart.top() - 4),
-                         Qt::AlignLeft | Qt::AlignBottom, words);
+        painter.drawText(
+            QRectF(std::max({x - width / 2, picture.chart.left() - 2, 0.0}), 0, width, picture.chart.top() - 4),
+            Qt::AlignLeft | Qt::AlignBottom, words);
     }
     if (picture.earliest >= 0) {
         painter.setPen(QPen(c.worse, 1.6, Qt::DashLine));
-        painter.drawLine(QPointF(picture.earliest, picture.chart.top()),
-                         QPointF(picture.earliest, picture.chart.bottom()));
+        paint_across(painter, picture, picture.earliest, 0);
     }
     for (int i = 0; i < picture.strips.size(); ++i) {
         paint_strip(painter, picture.strips[i], c, i == picked);

@@ -60,7 +60,7 @@ void TimelineView::set_timeline(const QString& title, const care::Application& a
     setAccessibleName(title);
     QStringList words;
     for (int i = 0; i < picture_.strips.size(); ++i) words.append(words_of(i));
-    words.append(tr("Rinse at %1.").arg(clock_words(timeline_.rinse_minutes)));
+    words.append(tr("Rinse after %1.").arg(clock_words(timeline_.rinse_minutes)));
     setAccessibleDescription(words.join(QLatin1Char(' ')));
     updateGeometry();
     update();
@@ -69,7 +69,7 @@ void TimelineView::set_timeline(const QString& title, const care::Application& a
 QString TimelineView::words_of(int index) const {
     const TimelineStrip& strip = picture_.strips[index];
     const care::Placed& placed = timeline_.order[strip.placed];
-    const auto half = [](double minutes) { return QLocale::c().toString(std::round(minutes * 2) / 2, 'g', 4); };
+    const auto half = [](double minutes) { return QLocale().toString(std::round(minutes * 2) / 2, 'g', 4); };
     QString who = strip.hand.isEmpty() ? QString() : QStringLiteral(", ") + strip.hand;
     return tr("%1. %2%3: from %4 to %5; carries it %6 to %7 min, needs %8 min: %9%10.")
         .arg(strip.order)

@@ -141,7 +141,7 @@ void WorkPanel::fill_table(const std::vector<care::SectionMinutes>& lines) {
     for (const care::SectionMinutes& line : lines) {
         Line made;
         made.section = line.name;
-        const QString name = QString::fromStdString(line.name);
+        const QString name = said(line.name);
         const int row = static_cast<int>(lines_.size()) + 1;
         made.label = text(name);
         table_->addWidget(made.label, row, 0);

@@ -236,7 +236,7 @@ void ReportPage::show_language(const CompareChoices& found, const std::optional<
 void ReportPage::take(const CompareChoices& found) {
     if (found.client.id != place_.client) return;  // she went on to another one meanwhile
     client_ = found.client;
-    title_->setText(tr("Report for %1").arg(breakable(client_.name)));
+    title_->setText(tr("Report for %1").arg(name_within(client_.name)));
     for (QComboBox* combo : {from_, to_}) {
         const QSignalBlocker block(combo);
         const QVariant before = combo->currentData();
@@ -351,7 +351,7 @@ void ReportPage::show_consent() {
     consent_words_->setText(
         tr("%1 has not agreed that photos leave this book. Ask her: without her yes the report is made "
            "without photos and says so.")
-            .arg(breakable(client_.name)));
+            .arg(name_within(client_.name)));
     const bool photos = model_ && !model_->photos.isEmpty() && pictures_->isChecked() && client_.photo_consent;
     eyes_box_->setVisible(photos);
     if (!photos) return;

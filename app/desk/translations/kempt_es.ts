@@ -196,7 +196,7 @@
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation>%1 a %2</translation>
+        <translation>Del %1 al %2</translation>
     </message>
     <message>
         <source>%1 min a week. </source>
@@ -319,20 +319,12 @@
         <translation>persona %1</translation>
     </message>
     <message>
-        <source>rinse at %1</source>
-        <translation>aclarar a las %1</translation>
-    </message>
-    <message>
         <source>0 min</source>
         <translation>0 min</translation>
     </message>
     <message>
         <source>refused</source>
         <translation>rechazada</translation>
-    </message>
-    <message>
-        <source>covered %1</source>
-        <translation>cubierto %1</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -465,6 +457,18 @@
     <message>
         <source>Photos (%1);;All files (*)</source>
         <translation>Fotos (%1);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>%1 min %2 s</source>
+        <translation>%1 min %2 s</translation>
+    </message>
+    <message>
+        <source>rinse after %1</source>
+        <translation>aclarado a los %1</translation>
+    </message>
+    <message>
+        <source>covered %1–%2 %</source>
+        <translation>cubierto %1–%2 %</translation>
     </message>
 </context>
 <context>
@@ -1012,6 +1016,10 @@
         <source>No name here has “%1” in it.</source>
         <translation>Ningún nombre contiene «%1».</translation>
     </message>
+    <message>
+        <source>last %1</source>
+        <translation>última %1</translation>
+    </message>
 </context>
 <context>
     <name>kempt::desk::ClientPage</name>
@@ -1100,10 +1108,6 @@
         <translation>fotos</translation>
     </message>
     <message>
-        <source>covered %1</source>
-        <translation>cubierto %1</translation>
-    </message>
-    <message>
         <source>Opening a visit</source>
         <translation>Abriendo una visita</translation>
     </message>
@@ -1122,6 +1126,10 @@
     <message>
         <source>Earlier visits (%1 more)</source>
         <translation>Visitas anteriores (%1 más)</translation>
+    </message>
+    <message>
+        <source>covered %1–%2 %</source>
+        <translation>cubierto %1–%2 %</translation>
     </message>
 </context>
 <context>
@@ -1846,14 +1854,6 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Mostrar también tratamientos y peinados a lo largo del cabello</translation>
     </message>
     <message>
-        <source>Growth of %1 a month (%2 a day, SD %3 µm). %4</source>
-        <translation>Crecimiento de %1 al mes (%2 al día, DE %3 µm). %4</translation>
-    </message>
-    <message>
-        <source>%1 µm</source>
-        <translation>%1 µm</translation>
-    </message>
-    <message>
         <source>At %1 from the scalp</source>
         <translation>A %1 del cuero cabelludo</translation>
     </message>
@@ -1872,6 +1872,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     <message>
         <source>The record does not reach back to when this hair grew: it may have been through more. Ask.</source>
         <translation>El historial no llega hasta cuando creció este cabello: puede haber pasado por más. Pregunte.</translation>
+    </message>
+    <message>
+        <source>Growth of %1 a month (95 %: %2 to %3). %4</source>
+        <translation>Crecimiento de %1 al mes (95 %: de %2 a %3). %4</translation>
     </message>
 </context>
 <context>
@@ -2126,7 +2130,7 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
+        <translation>%1 del %2</translation>
     </message>
     <message>
         <source>photo</source>
@@ -2973,10 +2977,6 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Mostrar el gráfico de %1</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>not yet</source>
         <translation>aún no</translation>
     </message>
@@ -3015,6 +3015,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     <message>
         <source>target of %1, %2</source>
         <translation>objetivo de %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 % of the way</source>
+        <translation>%1 % del camino</translation>
     </message>
 </context>
 <context>
@@ -4151,6 +4155,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <source>Put back what was erased: %1</source>
         <translation>Devolver lo borrado: %1</translation>
     </message>
+    <message>
+        <source>Earlier services (%1 more)</source>
+        <translation>Servicios anteriores (%1 más)</translation>
+    </message>
 </context>
 <context>
     <name>kempt::desk::SettingsDialog</name>
@@ -4773,16 +4781,16 @@ cómo está hoy y si el cambio es real.</translation>
         <translation> (persona %1)</translation>
     </message>
     <message>
-        <source>Rinse at %1.</source>
-        <translation>Aclarar a las %1.</translation>
-    </message>
-    <message>
         <source>%1. %2%3: from %4 to %5; carries it %6 to %7 min, needs %8 min: %9%10.</source>
         <translation>%1. %2%3: de %4 a %5; lo lleva de %6 a %7 min, necesita %8 min: %9%10.</translation>
     </message>
     <message>
         <source>, beyond what is tolerated</source>
         <translation>, más de lo tolerado</translation>
+    </message>
+    <message>
+        <source>Rinse after %1.</source>
+        <translation>Aclarado a los %1.</translation>
     </message>
 </context>
 <context>
@@ -5525,7 +5533,7 @@ cómo está hoy y si el cambio es real.</translation>
     </message>
     <message>
         <source>In this order every part keeps within what is tolerated, with one rinse %1 after the first stroke.</source>
-        <translation>En este orden cada parte queda dentro de lo tolerado, con un solo aclarado %1 después de la primera pasada.</translation>
+        <translation>En este orden cada parte queda dentro de lo tolerado, con un solo aclarado a los %1 de la primera pasada.</translation>
     </message>
     <message>
         <source>Round %1</source>

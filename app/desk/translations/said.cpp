@@ -23,7 +23,11 @@ const speech::Speech& speech_now() {
 }
 
 QString in_figures(const QString& words) {
-    return speech::in_figures(words, QLocale());
+    QString shown = words;
+    for (const char* unit : {"cm", "mm", "in"})  // "18 1/cm" reads badly
+        shown.replace(QStringLiteral(" 1/") + QLatin1String(unit),
+                      QLatin1Char(' ') + said(QStringLiteral("per ") + QLatin1String(unit)));
+    return speech::in_figures(shown, QLocale());
 }
 
 bool is_said(const QString& english) {

@@ -26,7 +26,7 @@ namespace kempt::desk {
 }
 [[nodiscard]] QStringList said(const QStringList& english);
 
-// "12.5 mm (11.0-14.0)" with the decimal sign of the locale.
+// "12.5 mm (11.0-14.0)" with the decimal sign of the locale; "18 1/cm" becomes "18 per cm".
 [[nodiscard]] QString in_figures(const QString& words);
 
 // Whether it was translated in every part; for tests.

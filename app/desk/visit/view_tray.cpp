@@ -7,6 +7,7 @@
 #include <QStyle>
 #include <QUrl>
 #include <algorithm>
+#include <cmath>
 
 #include "desk/look/look.h"
 #include "desk/translations/said.h"
@@ -35,8 +36,9 @@ QString standing(const work::PhotoRow& row, const QString& quality) {
         for (const ReadingRecord& r : row.readings) {
             if (r.name != name || r.refused) continue;
             const QString value = in_figures(plain_value(r.value, (r.high - r.low) / 2, r.unit, look().length()));
-            return name == "edge_coverage" ? QObject::tr("covered %1").arg(value)
-                                           : QStringLiteral("%1 %2").arg(said(title_of_reading(name)), value);
+            return name == "edge_coverage"
+                       ? QObject::tr("covered %1–%2 %").arg(std::lround(r.low)).arg(std::lround(r.high))
+                       : QStringLiteral("%1 %2").arg(said(title_of_reading(name)), value);
         }
     if (!row.readings.isEmpty()) return QObject::tr("no reading");
     return row.has_marks ? QObject::tr("not measured yet") : QObject::tr("nothing marked yet");

@@ -81,13 +81,14 @@ VisitStep readings_step(const VisitFacts& facts, const QVector<Missing>& missing
     VisitStep step{What::readings, State::open, tr("Readings"), {}, {}, 0, {}};
     for (const Missing& one : missing)
         if (one.what == Missing::What::edge_line) step.missing.append(one);
-    qsizetype measured = 0, sound = 0;
+    qsizetype measured = 0, sound = 0, waiting = 0;
     for (const work::PhotoRow& row : facts.photos) {
         if (row.photo.quality_level == QStringLiteral("refused")) continue;
         ++sound;
         const bool given =
             std::any_of(row.readings.begin(), row.readings.end(), [](const ReadingRecord& r) { return !r.refused; });
         measured += given ? 1 : 0;
+        waiting += row.has_marks && row.readings.empty() ? 1 : 0;
         if (!given && !row.has_marks && step.photo == 0) {
             step.photo = row.photo.id;
             step.view = row.photo.view;
@@ -101,7 +102,7 @@ VisitStep readings_step(const VisitFacts& facts, const QVector<Missing>& missing
         step.words = tr("They come with the photographs.");
         return step;
     }
-    step.state = measured == 0 ? State::open : step.missing.isEmpty() ? State::done : State::begun;
+    step.state = measured == 0 ? State::open : step.missing.isEmpty() && waiting == 0 ? State::done : State::begun;
     step.words = tr("%1 of %2 give readings.").arg(measured).arg(counted(sound, tr("photo"), tr("photos")));
     if (step.photo == 0) {
         step.photo = facts.photos.first().photo.id;

@@ -1,5 +1,7 @@
 #include "desk/widgets/long_words.h"
 
+#include "speech/language.h"
+
 namespace kempt::desk {
 namespace {
 
@@ -43,9 +45,13 @@ QString breakable(const QString& text) {
 
 QString shortened(const QString& name) {
     constexpr int most = 28;  // letters: half of the smallest window with text of twice the size
-    if (name.size() <= most) return name;
+    if (name.size() <= most) return speech::set_apart(name);
     const int kept = name[most - 2].isHighSurrogate() ? most - 2 : most - 1;
-    return name.left(kept) + QStringLiteral("…");
+    return speech::set_apart(name.left(kept) + QStringLiteral("…"));
+}
+
+QString name_within(const QString& name) {
+    return speech::set_apart(breakable(name));
 }
 
 QString in_two_lines(QString words) {

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
+#include <tuple>
 
 #include "desk/look/look.h"
 
@@ -109,11 +110,15 @@ void PhotoTile::paintEvent(QPaintEvent*) {
         painter.restore();
     }
     if (stand_ != Stand::none) badge(painter, frame.topRight() + QPointF(-13, 13) * m.space, 9 * m.space, stand_);
-    const QFontMetrics metrics(font());
     double y = frame.bottom() + m.gap(1);
-    for (const auto& [words, colour] : {QPair<QString, QColor>{first_, c.ink}, {second_, c.ink_soft}}) {
+    QFont small = font();
+    small.setPixelSize(m.caption);
+    for (const auto& [words, colour, in] :
+         {std::tuple<QString, QColor, QFont>{first_, c.ink, font()}, {second_, c.ink_soft, small}}) {
         if (words.isEmpty()) continue;
         painter.setPen(colour);
+        painter.setFont(in);
+        const QFontMetrics metrics(in);
         const QRectF line(frame.left(), y, frame.width(), metrics.height());
         painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
                          metrics.elidedText(words, Qt::ElideRight, static_cast<int>(line.width())));

@@ -20,6 +20,7 @@ Result<PhotoSights> photo_sights(Book& book, const Place& visit, const Place& be
     sights.client = {Where::client, visit.client};
     sights.visit = visit;
     sights.begun = begun.visit > 0 ? begun : visit;
+    if (visit.visit <= 0) return sights;  // a book without visits
     const auto there = work::visit_of(book, visit.visit);
     if (!there.ok()) return there.error();
     sights.day = there->date;

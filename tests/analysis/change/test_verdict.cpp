@@ -96,6 +96,8 @@ BOOST_AUTO_TEST_CASE(sentences_take_another_unit_and_name_while_the_figures_stay
                               {"Depth of the thin zone", "in", 1 / 25.4, {}});
     BOOST_TEST(std::abs(inches.difference + 2.1) < 1e-9);
     BOOST_TEST(std::abs(inches.said + 0.08 * 25.4) < 1e-9);
+    BOOST_TEST(std::abs(inches.said_smallest - 0.05 * 25.4) < 1e-9);  // both as the sentence prints them
+    BOOST_TEST(std::abs(inches.said_step - 0.01 * 25.4) < 1e-9);
     BOOST_TEST(inches.reason ==
                "Depth of the thin zone fell by 0.08 in, from 0.25 to 0.17 in; the smallest change these shots can "
                "show is 0.05 in.");

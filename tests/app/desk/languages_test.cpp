@@ -1,6 +1,7 @@
 // Spanish: complete, with the same placeholders, known sentences of the rooms below, and nothing cut on the main pages.
 #include <QAbstractButton>
 #include <QApplication>
+#include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QProcess>
@@ -22,6 +23,7 @@
 #include "desk/settings/settings_dialog.h"
 #include "desk/translations/language.h"
 #include "desk/translations/said.h"
+#include "desk/widgets/long_words.h"
 #include "desk/widgets/parts.h"
 #include "desk/window/book_view.h"
 #include "desk/window/page.h"
@@ -323,6 +325,37 @@ BOOST_AUTO_TEST_CASE(another_language_changes_the_open_page_at_once_and_back) {
     speak_now(Language::english);
     BOOST_TEST(test::wait_until([this] { return settled() && page<ClientPage>() != nullptr; }));
     BOOST_TEST(words_of_first().contains("New visit"));
+}
+
+// A word of the trade that a page shows without having it said: known, and different in Spanish.
+BOOST_AUTO_TEST_CASE(no_word_of_the_rooms_below_stays_english_on_a_page) {
+    speak_now(Language::spanish);
+    BOOST_TEST(test::wait_until([this] { return settled(); }));
+    QStringList known = speech::known_sayings(), spanish;
+    for (const QString& words : known) spanish.append(said(words));
+    each([&](QWidget* root, const std::string& where) {
+        QStringList shown;
+        for (const QAbstractButton* one : root->findChildren<QAbstractButton*>()) shown.append(one->text());
+        for (const QLabel* one : root->findChildren<QLabel*>()) shown.append(one->text());
+        for (const QComboBox* one : root->findChildren<QComboBox*>())
+            for (int i = 0; i < one->count(); ++i) shown.append(one->itemText(i));
+        for (const QString& words : shown) {
+            const QString plain = words.trimmed();
+            const qsizetype at = known.indexOf(plain.left(1).toLower() + plain.mid(1));
+            BOOST_TEST((at < 0 || spanish.contains(known[at])),
+                       where << " shows \"" << plain.toStdString() << "\" in English");
+        }
+    });
+}
+
+// A name that is written from the right keeps its order and leaves that of the sentence alone (UAX 9).
+BOOST_AUTO_TEST_CASE(names_from_the_right_do_not_turn_a_sentence_round) {
+    const QString name = QStringLiteral("\u05e9\u05e8\u05d4 (Sarah Levi)");
+    BOOST_TEST(QStringLiteral("%1, visit of today").arg(name).isRightToLeft());
+    BOOST_TEST(!QStringLiteral("%1, visit of today").arg(name_within(name)).isRightToLeft());
+    BOOST_TEST((name_within(QStringLiteral("Imani Castell")) == QStringLiteral("Imani Castell")));
+    BOOST_TEST(shortened(name + name + name).contains(QStringLiteral("…")));
+    BOOST_TEST((shortened(name).front() == QChar(0x2068)));
 }
 
 BOOST_AUTO_TEST_CASE(no_words_of_the_main_pages_are_cut_in_spanish) {

@@ -183,7 +183,7 @@ BOOST_AUTO_TEST_CASE(a_shot_whose_line_was_drawn_anew_is_left_out_until_it_is_me
     BOOST_TEST(point.shots[0].value == 80);
     BOOST_REQUIRE_EQUAL(point.left_out.size(), 1);
     BOOST_TEST(point.left_out[0].toStdString() == "Shot 2: The line was drawn anew and is not measured yet.");
-    BOOST_TEST(coverage(progress).spread_from.contains(QStringLiteral("1 degree of freedom")));
+    BOOST_TEST(coverage(progress).spread_from.contains(QStringLiteral("1 repeat shot of this client")));
     anew = *TemporaryBook::required(store::latest_marks(*in.book, point.shots[0].photo));
     anew.edge_line[0].ry() += 20;
     TemporaryBook::required(store::add_marks(*in.book, anew));
@@ -195,13 +195,13 @@ BOOST_AUTO_TEST_CASE(the_sentence_on_noise_names_only_what_the_noise_comes_from)
         return work::spread_sentence({1, client, 0}, {1, book, 0}, 3, {}).toStdString();
     };
     BOOST_TEST(words(1, 0) ==
-               "The noise comes from this client's repeat shots (1 degree of freedom) and the documented default.");
+               "How far shots scatter is known from 1 repeat shot of this client and the documented default.");
     BOOST_TEST(words(2, 8) ==
-               "The noise comes from this client's repeat shots (2 degrees of freedom), filled up from "
+               "How far shots scatter is known from 2 repeat shots of this client, filled up from "
                "the other repeat shots in the book.");
     BOOST_TEST(words(0, 7).ends_with("from the other repeat shots in the book and the documented default."));
     BOOST_TEST(words(0, 8).ends_with("from the other repeat shots in the book."));
-    BOOST_TEST(words(0, 0).ends_with("the noise comes from the documented default."));
+    BOOST_TEST(words(0, 0).ends_with("how far shots scatter is known from the documented default."));
 }
 
 BOOST_AUTO_TEST_CASE(the_way_to_the_target_and_its_forecast) {
@@ -283,6 +283,28 @@ BOOST_AUTO_TEST_CASE(sentences_use_the_words_of_the_trade_and_the_unit_asked_for
         for (const work::PairVerdict& pair : series.verdicts)
             BOOST_TEST(pair.judgement.reason.starts_with(
                 work::sentence_start(title_of_reading(series.reading)).toStdString()));
+}
+
+// p of five visits that rise all the way is 2 / 5! = 0.017; of 40 it is smaller than anything worth printing. A trend
+// that may be chance is not given a direction, and no figure has more decimals than its interval can bear.
+BOOST_AUTO_TEST_CASE(a_trend_is_told_with_no_more_figures_than_it_can_bear) {
+    const auto told = [](const std::vector<double>& values) {
+        TemporaryBook in;
+        int months = 0;
+        for (const double value : values) {
+            const Visit visit = months == 0 ? in.visit : in.add_visit(QDate(2026, 1, 12).addMonths(months));
+            keep(in, visit, View::nape, {{value}, {value + 0.4}});
+            ++months;
+        }
+        return coverage(compared(in), View::nape).trend_text.toStdString();
+    };
+    std::vector<double> rising, flat;
+    for (int i = 0; i < 40; ++i) rising.push_back(10 + 0.61 * i + (i % 3) * 0.2);
+    for (int i = 0; i < 9; ++i) flat.push_back(20 + (i * 5 % 9) * 0.3);
+    BOOST_TEST(told(rising).find("; p < 0.001): more than chance.") != std::string::npos, told(rising));
+    BOOST_TEST(told(rising).find("e-") == std::string::npos, told(rising));
+    BOOST_TEST(told(flat).find("shows no sure rise or fall: \u2212") != std::string::npos, told(flat));
+    BOOST_TEST(told(flat).find("fell by") == std::string::npos, told(flat));
 }
 
 BOOST_AUTO_TEST_CASE(noise_bands_stay_within_what_a_share_can_be) {
