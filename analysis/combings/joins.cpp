@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <utility>
 
 namespace kempt::combings {
 namespace {
@@ -21,9 +22,15 @@ class Component {
         std::sort(joins_.begin(), joins_.end(), [](const Join& x, const Join& y) { return x.cost < y.cost; });
         of_.resize(ends_.size());
         for (size_t j = 0; j < joins_.size(); ++j) {
-            of_[index(joins_[j].a)].push_back(static_cast<int>(j));
-            of_[index(joins_[j].b)].push_back(static_cast<int>(j));
+            const Join& q = joins_[j];
+            at_.emplace_back(index(q.a), index(q.b));
+            of_[at_[j].first].push_back(static_cast<int>(j));
+            of_[at_[j].second].push_back(static_cast<int>(j));
+            gain_.push_back(free_[static_cast<size_t>(q.a)] + free_[static_cast<size_t>(q.b)] - q.cost);
         }
+        order_.resize(joins_.size());
+        std::iota(order_.begin(), order_.end(), 0);
+        std::sort(order_.begin(), order_.end(), [&](int x, int y) { return gain(x) > gain(y); });
     }
     // Joins chosen, and for each whether another solution without it costs hardly more.
     std::vector<Join> solve(double doubt_cost) {
@@ -43,6 +50,7 @@ class Component {
 
   private:
     static constexpr size_t exact = 12;
+    [[nodiscard]] double gain(int j) const { return gain_[static_cast<size_t>(j)]; }
     [[nodiscard]] size_t index(int end) const {
         return static_cast<size_t>(std::lower_bound(ends_.begin(), ends_.end(), end) - ends_.begin());
     }
@@ -83,27 +91,20 @@ class Component {
     }
     std::vector<int> greedy(double& cost) {
         // By gain over leaving both free; then any two joins swap partners while that helps.
-        std::vector<int> order(joins_.size());
-        std::iota(order.begin(), order.end(), 0);
-        auto gain = [&](int j) {
-            const Join& q = joins_[static_cast<size_t>(j)];
-            return free_[static_cast<size_t>(q.a)] + free_[static_cast<size_t>(q.b)] - q.cost;
-        };
-        std::sort(order.begin(), order.end(), [&](int x, int y) { return gain(x) > gain(y); });
         std::vector<int> of(ends_.size(), -1);
-        for (const int j : order) {
+        for (const int j : order_) {
             if (j == banned_ || gain(j) <= 0) continue;
-            const size_t a = index(joins_[static_cast<size_t>(j)].a), b = index(joins_[static_cast<size_t>(j)].b);
+            const auto [a, b] = at_[static_cast<size_t>(j)];
             if (of[a] < 0 && of[b] < 0) of[a] = of[b] = j;
         }
         for (int pass = 0; pass < 6; ++pass) {
-            if (!work_.go(4 * static_cast<int64_t>(order.size()))) break;
+            if (!work_.go(4 * static_cast<int64_t>(order_.size()))) break;
             bool changed = false;
-            for (const int j : order) {
+            for (const int j : order_) {
                 // Put j in, take out what it replaces, join the two left over when they can be.
                 if (j == banned_) continue;
                 const Join& q = joins_[static_cast<size_t>(j)];
-                const size_t a = index(q.a), b = index(q.b);
+                const auto [a, b] = at_[static_cast<size_t>(j)];
                 if (of[a] == j) continue;
                 double change = -gain(j);
                 int left[2] = {-1, -1};
@@ -135,7 +136,7 @@ class Component {
         for (size_t i = 0; i < ends_.size(); ++i) {
             if (of[i] < 0)
                 cost += free_[static_cast<size_t>(ends_[i])];
-            else if (index(joins_[static_cast<size_t>(of[i])].a) == i) {
+            else if (at_[static_cast<size_t>(of[i])].first == i) {
                 chosen.push_back(of[i]);
                 cost += joins_[static_cast<size_t>(of[i])].cost;
             }
@@ -147,6 +148,11 @@ class Component {
     const std::vector<double>& free_;
     Work& work_;
     std::vector<std::vector<int>> of_;
+    // Of each join: the indices of its ends, and what it gains over leaving both free; then joins by that, largest
+    // first. solve() asks again for each chosen join.
+    std::vector<std::pair<size_t, size_t>> at_;
+    std::vector<double> gain_;
+    std::vector<int> order_;
     std::vector<char> taken_;
     std::vector<int> now_, best_;
     double least_ = 0;
