@@ -1,5 +1,6 @@
 #include "charts/chart_key.h"
 
+#include <QHash>
 #include <algorithm>
 #include <cmath>
 
@@ -125,19 +126,25 @@ double flow_key(QVector<KeyEntry>& key, double width, const QFontMetricsF& metri
 Tags service_tags(const QVector<ServiceMark>& services, const std::function<double(const QDate&)>& x_of, double left,
                   double right, double top, const QFontMetricsF& metrics, const speech::Speech& say) {
     const double em = metrics.height();
+    QHash<QString, double> widths;  // many services, few words: each is measured once
     const auto width_of = [&](const QString& text) {
-        return std::max(tag_height * em, std::ceil(metrics.horizontalAdvance(text)) + 1 + 2 * tag_padding * em);
+        const auto known = widths.constFind(text);
+        if (known != widths.cend()) return *known;
+        return *widths.insert(
+            text, std::max(tag_height * em, std::ceil(metrics.horizontalAdvance(text)) + 1 + 2 * tag_padding * em));
     };
     const QVector<ServiceMark> sorted = by_date(services);
     Tags result;
     bool fits = true;
     for (const ServiceMark& service : sorted) {
         const double x = x_of(service.date);
-        const QRectF rect = tag_rect(x, width_of(say(service.label)), left, right, top, em);
+        const QString label = say(service.label);
+        const QRectF rect = tag_rect(x, width_of(label), left, right, top, em);
         fits = fits && rect.left() >= left - 0.5 && rect.right() <= right + 0.5 && rect.left() <= x &&
                rect.right() >= x &&
                (result.tags.isEmpty() || rect.left() >= result.tags.last().rect.right() + tag_gap * em);
-        result.tags.append({rect, say(service.label), {x}});
+        if (!fits) break;
+        result.tags.append({rect, label, {x}});
     }
     if (fits) return result;
 

@@ -317,12 +317,16 @@ class Drawing {
 }  // namespace
 
 Layout paint(QPainter& painter, const ChartData& data, const QRectF& area, const ChartStyle& style) {
-    const Layout layout = lay_out(data, area, style, painter.device());
+    Layout layout = lay_out(data, area, style, painter.device());
+    paint(painter, data, layout, style);
+    return layout;
+}
+
+void paint(QPainter& painter, const ChartData& data, const Layout& layout, const ChartStyle& style) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     Drawing(painter, data, style, layout).all();
     painter.restore();
-    return layout;
 }
 
 }  // namespace kempt::charts

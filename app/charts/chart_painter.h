@@ -83,6 +83,8 @@ struct Layout {
 
 // Paints data into area; gives back the layout used, for hit tests. Restores the painter's state.
 Layout paint(QPainter& painter, const ChartData& data, const QRectF& area, const ChartStyle& style);
+// The same with a layout that lay_out made of the same data and style: a window that is painted anew measures no words.
+void paint(QPainter& painter, const ChartData& data, const Layout& layout, const ChartStyle& style);
 
 // Index into data.points of the visit nearest to a position, within `reach`; nullopt when there is none.
 [[nodiscard]] std::optional<int> point_at(const Layout& layout, const ChartData& data, const QPointF& at, double reach);

@@ -12,12 +12,17 @@
 #include "desk/widgets/parts.h"
 
 namespace kempt::desk {
+namespace {
+
+constexpr qsizetype most_heights = 32;  // own choice: a page asks for three or four widths
+
+}  // namespace
 
 ChartView::ChartView(QWidget* parent) : QWidget(parent) {
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     take_height_from_width(this);
-    connect(&look(), &Look::changed, this, [this] { update(); });
+    connect(&look(), &Look::changed, this, &ChartView::forget_layout);
 }
 
 void ChartView::set_data(const charts::ChartData& data) {
@@ -25,8 +30,22 @@ void ChartView::set_data(const charts::ChartData& data) {
     shown_ = -1;
     setAccessibleName(tr("Chart: %1 %2").arg(said(data.title), said(data.value_name)));
     setAccessibleDescription(charts::in_words(data, speech_now()));
+    forget_layout();
+}
+
+void ChartView::forget_layout() {
+    heights_.clear();
+    laid_out_ = {};
     updateGeometry();
     update();
+}
+
+// Words are measured again when they or their letters are others.
+void ChartView::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange ||
+        event->type() == QEvent::LanguageChange || event->type() == QEvent::LocaleChange)
+        forget_layout();
 }
 
 charts::ChartStyle ChartView::style_now() const {
@@ -44,13 +63,23 @@ QSize ChartView::sizeHint() const {
 }
 
 int ChartView::heightForWidth(int width) const {
-    return static_cast<int>(std::ceil(charts::good_height(data_, std::max(width, 120), style_now())));
+    // Layouts ask for the same few widths over and over; one answer lays the whole chart out.
+    const int held = std::max(width, 120);
+    const auto known = heights_.constFind(held);
+    if (known != heights_.cend()) return *known;
+    if (heights_.size() > most_heights) heights_.clear();  // a window that is drawn larger
+    return *heights_.insert(held, static_cast<int>(std::ceil(charts::good_height(data_, held, style_now()))));
 }
 
 void ChartView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    layout_ = charts::paint(painter, data_, QRectF(rect()).adjusted(4, 4, -4, -4), style_now());
+    const charts::ChartStyle style = style_now();
+    if (laid_out_ != size()) {
+        layout_ = charts::lay_out(data_, QRectF(rect()).adjusted(4, 4, -4, -4), style, painter.device());
+        laid_out_ = size();
+    }
+    charts::paint(painter, data_, layout_, style);
     if (!hasFocus()) return;
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(colours().focus, 2));

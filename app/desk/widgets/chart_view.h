@@ -1,6 +1,7 @@
 // A chart in the window; the same painter draws it in the report.
 #pragma once
 
+#include <QHash>
 #include <QWidget>
 
 #include "charts/chart_data.h"
@@ -22,13 +23,17 @@ class ChartView : public QWidget {
     void paintEvent(QPaintEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
   private:
+    void forget_layout();
     [[nodiscard]] charts::ChartStyle style_now() const;
     [[nodiscard]] QString words_of_point(int index) const;
     charts::ChartData data_;
     charts::Layout layout_;
-    int shown_ = -1;  // the point that the keyboard stands on
+    QSize laid_out_;                   // of what layout_ was made; invalid: nothing
+    mutable QHash<int, int> heights_;  // by width
+    int shown_ = -1;                   // the point that the keyboard stands on
 };
 
 }  // namespace kempt::desk
