@@ -25,6 +25,32 @@ namespace {
 
 constexpr int clients_at_once = 30;  // a screen and a half; the rest is asked for
 constexpr int pause_ms = 400;        // several changes in a row are read once
+constexpr int rows_a_turn = 3;       // own choice: making and laying out three takes less than a frame of the screen
+constexpr auto content_name = "due-content";
+
+QString words_of(const work::DueLine& line) {
+    QString when = DuePage::tr("%1: %2 to %3")
+                       .arg(beginning(said(word_of(line.range.sort))), short_date_words(work::date_of(line.range.from)),
+                            short_date_words(work::date_of(line.range.to)));
+    if (line.overdue) when += DuePage::tr(", passed");
+    return when;
+}
+
+// Everything that a row says: two rows with the same are the same.
+QString content_of(const std::vector<const work::DueLine*>& lines) {
+    QStringList parts{QString::number(lines.front()->client), lines.front()->name};
+    for (const work::DueLine* line : lines)
+        parts << said(word_of(line->range.sort)) << QString::number(line->range.from) << QString::number(line->range.to)
+              << (line->overdue ? QStringLiteral("passed") : QString()) << QString::fromStdString(line->range.reason);
+    return parts.join(QChar(0x1F));
+}
+
+void drop_row(QBoxLayout* rows, int index) {
+    QLayoutItem* item = rows->takeAt(index);
+    item->widget()->hide();
+    item->widget()->deleteLater();
+    delete item;
+}
 
 }  // namespace
 
@@ -74,6 +100,8 @@ DuePage::DuePage(Session& session, QWidget* parent) : QWidget(parent), session_(
         stale_ = true;
         if (isVisible()) pause_.start();
     });
+    filling_.setInterval(0);
+    connect(&filling_, &QTimer::timeout, this, &DuePage::fill_some);
     connect(more_, &QPushButton::clicked, this, [this] {
         shown_ += clients_at_once;
         fill();
@@ -85,7 +113,13 @@ DuePage::DuePage(Session& session, QWidget* parent) : QWidget(parent), session_(
 
 void DuePage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
+    if (!filled_) filling_.start();
     if (stale_ || list_.today != Clock().today()) refresh();
+}
+
+void DuePage::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    filling_.stop();
 }
 
 void DuePage::refresh() {
@@ -108,6 +142,8 @@ void DuePage::refresh() {
 }
 
 void DuePage::take(work::DueList list) {
+    filling_.stop();
+    clients_.clear();  // they point into the list
     list_ = std::move(list);
     shown_ = clients_at_once;
     const auto late =
@@ -129,20 +165,17 @@ void DuePage::take(work::DueList list) {
 }
 
 // All dates of one client: she is rung up once.
-QWidget* DuePage::client_row(const std::vector<const work::DueLine*>& lines) {
+QWidget* DuePage::client_row(const Lines& lines) {
     auto* row = new Columns(measures().px(420));
     row->set_shares(2, 5);
+    row->expect_width(rows_->geometry().width());
     row->layout()->setSpacing(measures().gap(2));
     row->left()->setSpacing(0);
     row->right()->setSpacing(measures().gap(0.5));
     row->right()->addStretch();  // one date stands level with the name
     QStringList dates;
     for (const work::DueLine* line : lines) {
-        QString when =
-            tr("%1: %2 to %3")
-                .arg(beginning(said(word_of(line->range.sort))), short_date_words(work::date_of(line->range.from)),
-                     short_date_words(work::date_of(line->range.to)));
-        if (line->overdue) when += tr(", passed");
+        const QString when = words_of(*line);
         auto* words = text(when);
         if (line->overdue) words->setProperty("tone", "caution");
         words->setToolTip(said(line->range.reason));
@@ -157,29 +190,65 @@ QWidget* DuePage::client_row(const std::vector<const work::DueLine*>& lines) {
     row->left()->addWidget(name, 0, Qt::AlignLeft);
     row->left()->addStretch();
     row->right()->addStretch();
+    row->setProperty(content_name, content_of(lines));
     return row;
 }
 
+int DuePage::rows_wanted() const {
+    return std::min(shown_, static_cast<int>(clients_.size()));
+}
+
+// A few rows in each turn of the event loop, so that no key waits for a screen of them; none while nobody looks.
 void DuePage::fill() {
-    empty_layout(rows_);
-    std::vector<std::vector<const work::DueLine*>> clients;  // in the order of their first dates
+    clients_.clear();
     QHash<Id, std::size_t> at;
     for (const work::DueLine& line : list_.lines) {
         if (!at.contains(line.client)) {
-            at.insert(line.client, clients.size());
-            clients.emplace_back();
+            at.insert(line.client, clients_.size());
+            clients_.emplace_back();
         }
-        clients[at[line.client]].push_back(&line);
+        clients_[at[line.client]].push_back(&line);
     }
-    const auto count = std::min(static_cast<std::size_t>(shown_), clients.size());
-    for (std::size_t i = 0; i < count; ++i) rows_->addWidget(client_row(clients[i]));
-    const auto left = clients.size() - count;
+    next_ = 0;
+    filled_ = false;
+    if (isVisible()) filling_.start();
+}
+
+// Rows that say the same stay; others are put in their places, so that the list never vanishes while it is read.
+void DuePage::fill_some() {
+    const int wanted = rows_wanted();
+    for (int made = 0; next_ < wanted && made < rows_a_turn; ++next_) {
+        const QLayoutItem* there = rows_->itemAt(next_);
+        if (there != nullptr &&
+            there->widget()->property(content_name) == content_of(clients_[static_cast<std::size_t>(next_)]))
+            continue;
+        put_row(next_);
+        ++made;
+    }
+    if (next_ < wanted) return;
+    filling_.stop();
+    filled_ = true;
+    while (rows_->count() > wanted) drop_row(rows_, wanted);
+    const auto left = clients_.size() - static_cast<std::size_t>(wanted);
     more_->setText(tr("%1 more").arg(left));
     more_->setAccessibleName(tr("Show %1 more clients").arg(left));
     more_->setVisible(left > 0);
     save_->setVisible(!list_.lines.empty());
     with_names_->setVisible(!list_.lines.empty());
     tidy_focus_order_later(this);
+}
+
+void DuePage::put_row(int index) {
+    QWidget* row = client_row(clients_[static_cast<std::size_t>(index)]);
+    const QLayoutItem* there = rows_->itemAt(index);
+    const bool held = there != nullptr && there->widget()->isAncestorOf(focusWidget());
+    rows_->insertWidget(index, row);
+    if (there == nullptr) return;
+    if (held) {
+        row->show();  // what is hidden takes no keyboard
+        row->findChild<QPushButton*>()->setFocus();
+    }
+    drop_row(rows_, index + 1);
 }
 
 void DuePage::write_to(const QString& path) {

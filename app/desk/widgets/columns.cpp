@@ -26,7 +26,11 @@ void Columns::set_shares(int left, int right) {
 
 void Columns::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    const bool beside = event->size().width() >= from_;
+    expect_width(event->size().width());
+}
+
+void Columns::expect_width(int width) {
+    const bool beside = width >= from_;
     const auto direction = beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
     if (both_->direction() != direction) both_->setDirection(direction);
     both_->setStretch(0, beside ? left_share_ : 0);

@@ -15,6 +15,8 @@ class Columns : public QWidget {
     [[nodiscard]] QBoxLayout* left() const { return left_; }
     [[nodiscard]] QBoxLayout* right() const { return right_; }
     void set_shares(int left, int right);
+    // Stands as this width asks for before it has it: what is put into a page that is seen is laid out once, not twice.
+    void expect_width(int width);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QLabel>
 #include <QMenu>
+#include <QPointer>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QScrollArea>
@@ -643,6 +644,35 @@ BOOST_AUTO_TEST_CASE(who_is_due_is_listed_while_nobody_is_in_the_chair_and_opens
     BOOST_TEST(name->accessibleName().contains("Trim"));
     name->click();
     BOOST_TEST(wait_until([this] { return window->book()->place().client == book.client && settled(); }));
+}
+
+BOOST_AUTO_TEST_CASE(who_is_due_is_read_anew_with_the_keyboard_where_it_was) {
+    keep(past("cut", 80));
+    window->session()->changed(book.client, 0);
+    window->book()->go({});
+    DuePage* due = window->book()->due();
+    const auto read_anew = [&] {
+        due->refresh();
+        return wait_until([&] { return settled() && due->settled(); });
+    };
+    const auto name = [&]() -> QPushButton* {
+        for (QPushButton* one : due->findChildren<QPushButton*>())
+            if (one->isVisible() && one->accessibleName().contains("Holloway")) return one;
+        return nullptr;
+    };
+    BOOST_TEST(read_anew());
+    const QPointer<QPushButton> before = name();
+    BOOST_REQUIRE(!before.isNull());
+    before->setFocus();
+    BOOST_TEST(read_anew());
+    BOOST_TEST(name() == before.data());  // says the same: the same row
+    BOOST_TEST(window->focusWidget() == before.data());
+    const QString said_before = before->accessibleName();
+    keep(past("cut", 70));  // the trim moves by ten days
+    BOOST_TEST(read_anew());
+    BOOST_REQUIRE(name() != nullptr);
+    BOOST_TEST((name()->accessibleName() != said_before));
+    BOOST_TEST(window->focusWidget() == name());
 }
 
 BOOST_AUTO_TEST_CASE(a_client_who_is_erased_leaves_no_plan_behind) {
