@@ -14,6 +14,7 @@
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/fringe_bar.h"
 #include "desk/widgets/parts.h"
+#include "desk/widgets/rows_anew.h"
 #include "domain/measure_units.h"
 #include "domain/words.h"
 #include "work/chart_of.h"
@@ -52,9 +53,8 @@ ProgressPanel::ProgressPanel(Session& session, QWidget* parent) : QFrame(parent)
     body_ = new QWidget;
     auto* column = column_in(body_, 0, 3);
     outer->addWidget(body_);
-    targets_ = new QVBoxLayout;
-    targets_->setSpacing(measures().gap(2));
-    column->addLayout(targets_);
+    targets_ = new RowsAnew(measures().gap(2));
+    column->addWidget(targets_);
     auto* choices = new FlowLayout(measures().gap(2), true);
     view_ = new QComboBox;
     view_->setAccessibleName(tr("View of the chart"));
@@ -67,9 +67,8 @@ ProgressPanel::ProgressPanel(Session& session, QWidget* parent) : QFrame(parent)
     column->addWidget(meaning_);
     chart_ = new ChartView;
     column->addWidget(chart_);
-    words_ = new QVBoxLayout;
-    words_->setSpacing(measures().gap(2));
-    column->addLayout(words_);
+    words_ = new RowsAnew(measures().gap(2));
+    column->addWidget(words_);
     auto* wish = new FlowLayout(measures().gap(2));
     target_label_ = text(tr("Her target"), "lead");
     target_label_->setWordWrap(false);
@@ -128,9 +127,9 @@ void ProgressPanel::take(std::shared_ptr<const work::ClientProgress> progress) {
     progress_ = std::move(progress);
     settled_ = true;
     const bool any = !progress_->series.empty();
-    body_->setVisible(any);
     empty_->setVisible(!any);
     if (!any) {
+        body_->hide();
         empty_->setText(
             tr("Nothing to show yet. Take photos at a visit and draw the edge line on them: from the second visit on, "
                "Kempt says whether the change is real."));
@@ -140,6 +139,7 @@ void ProgressPanel::take(std::shared_ptr<const work::ClientProgress> progress) {
     fill_choices();
     fill_targets();
     show_series();
+    body_->show();  // when it is whole: laid out once
 }
 
 void ProgressPanel::fill_choices() {
@@ -168,7 +168,8 @@ void ProgressPanel::fill_readings(const QString& wanted) {
 }
 
 void ProgressPanel::fill_targets() {
-    empty_layout(targets_);
+    QBoxLayout* targets = targets_->begin();
+    bool any = false;
     for (const work::Series& s : progress_->series) {
         if (!s.target) continue;
         const QString wanted =
@@ -198,12 +199,15 @@ void ProgressPanel::fill_targets() {
             column->addWidget(words);
         }
         if (!s.target->forecast_text.isEmpty()) column->addWidget(text(said(s.target->forecast_text), "caption"));
-        targets_->addWidget(box);
+        targets->addWidget(box);
+        any = true;
         connect(show, &QPushButton::clicked, this, [this, view = static_cast<int>(s.view), reading = s.reading] {
             view_->setCurrentIndex(view_->findData(view));
             reading_->setCurrentIndex(reading_->findData(reading));
         });
     }
+    targets_->show_rows();
+    targets_->setVisible(any);  // an empty one would take the gap beside it
 }
 
 const work::Series* ProgressPanel::series() const {
@@ -214,7 +218,8 @@ View ProgressPanel::chosen_view() const {
     return static_cast<View>(view_->currentData().toInt());
 }
 
-void ProgressPanel::add_verdict(const QString& since, const QString& verdict, const QString& reason) {
+void ProgressPanel::add_verdict(QBoxLayout* words, const QString& since, const QString& verdict,
+                                const QString& reason) {
     const char* tone = verdict == "improved" ? "better" : verdict == "worse" ? "worse" : "plain";
     auto* box = panel(tone);
     auto* column = column_in(box, 3, 0.5);
@@ -222,31 +227,34 @@ void ProgressPanel::add_verdict(const QString& since, const QString& verdict, co
     if (QByteArray(tone) != "plain") head->setProperty("tone", QString::fromLatin1(tone));
     column->addWidget(head);
     column->addWidget(text(reason));
-    words_->addWidget(box);
+    words->addWidget(box);
 }
 
 void ProgressPanel::show_series() {
-    empty_layout(words_);
+    QBoxLayout* said_below = words_->begin();
     const work::Series* s = series();
     meaning_->setText(said(meaning_of_reading(reading_->currentData().toString())));
     for (QWidget* w : std::initializer_list<QWidget*>{target_, set_, clear_}) w->setEnabled(s != nullptr);
     if (s == nullptr) {
         chart_->set_data({});
+        words_->show_rows();
         return;
     }
     chart_->set_data(work::chart_of(*s, progress_->services, look().length()));
     if (const work::PairVerdict* v = s->first_to_last()) {
-        add_verdict(tr("Since the first visit"), work::word_of(v->judgement.verdict), said(v->judgement.reason));
+        add_verdict(said_below, tr("Since the first visit"), work::word_of(v->judgement.verdict),
+                    said(v->judgement.reason));
         const auto& visits = s->visits;
         if (visits.size() > 2) {
             const work::PairVerdict* last = s->verdict(visits[visits.size() - 2].visit, visits.back().visit);
             if (last != nullptr && last != v)
-                add_verdict(tr("Since the visit before"), work::word_of(last->judgement.verdict),
+                add_verdict(said_below, tr("Since the visit before"), work::word_of(last->judgement.verdict),
                             said(last->judgement.reason));
         }
     }
     for (const QString& words : {s->trend_text, s->spread_from})
-        if (!words.isEmpty()) words_->addWidget(text(said(words), "caption"));
+        if (!words.isEmpty()) said_below->addWidget(text(said(words), "caption"));
+    words_->show_rows();
     const double k = shown_factor(s->unit);
     const QSignalBlocker block(target_);
     target_->setSuffix(QLatin1Char(' ') + shown_unit(s->unit));

@@ -21,6 +21,7 @@ struct Series;
 namespace kempt::desk {
 
 class ChartView;
+class RowsAnew;
 
 class ProgressPanel : public QFrame {
     Q_OBJECT
@@ -42,7 +43,7 @@ class ProgressPanel : public QFrame {
     void fill_readings(const QString& wanted);
     void fill_targets();
     void show_series();
-    void add_verdict(const QString& since, const QString& verdict, const QString& reason);
+    void add_verdict(QBoxLayout* words, const QString& since, const QString& verdict, const QString& reason);
     void keep_target();
     void drop_target();
     void set_target(const work::Series& series, const std::optional<double>& value);
@@ -53,7 +54,7 @@ class ProgressPanel : public QFrame {
     bool settled_ = true;
     std::shared_ptr<const work::ClientProgress> progress_;
     QComboBox *view_, *reading_;
-    QBoxLayout *targets_, *words_;
+    RowsAnew *targets_, *words_;
     ChartView* chart_;
     QLabel *target_label_, *meaning_;
     QDoubleSpinBox* target_;

@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "desk/client/keep_service.h"
 #include "desk/consultation/record_fields.h"
@@ -10,11 +11,17 @@
 #include "desk/translations/said.h"
 #include "desk/widgets/flow_layout.h"
 #include "desk/widgets/parts.h"
+#include "desk/widgets/rows_anew.h"
 #include "domain/clock.h"
 #include "domain/service_words.h"
 #include "work/care_state.h"
 
 namespace kempt::desk {
+namespace {
+
+constexpr qsizetype first_services = 12, more_services_step = 24;  // own choice: a year's; as with visits, asked for
+
+}  // namespace
 
 ServicesPanel::ServicesPanel(Session& session, QWidget* parent) : QFrame(parent), session_(session) {
     setProperty("panel", "surface");
@@ -32,38 +39,51 @@ ServicesPanel::ServicesPanel(Session& session, QWidget* parent) : QFrame(parent)
     acts->addWidget(add_);
     acts->addWidget(put_back_);
     column->addLayout(acts);
-    rows_ = new QVBoxLayout;
-    rows_->setSpacing(measures().gap(2));
-    column->addLayout(rows_);
+    rows_ = new RowsAnew(measures().gap(2));
+    column->addWidget(rows_);
+    more_ = button({}, "quiet");
+    more_->hide();
+    column->addWidget(more_, 0, Qt::AlignLeft);
+    connect(more_, &QPushButton::clicked, this, [this] {
+        most_ += more_services_step;
+        fill();
+    });
     connect(put_back_, &QPushButton::clicked, this, &ServicesPanel::put_back);
     connect(&session_.undo(), &Undo::changed, this, &ServicesPanel::show_put_back);
     show_put_back();
 }
 
 void ServicesPanel::show_services(Id client, Id visit, const QDate& day, const QVector<Service>& services) {
+    if (client != client_ || visit != visit_) most_ = first_services;
     client_ = client;
     visit_ = visit;
     day_ = day;
+    services_ = services;
+    if (visit > 0)
+        services_.removeIf([&](const Service& service) { return service.visit != visit && service.date != day; });
     show_put_back();
-    empty_layout(rows_);
-    int shown = 0;
-    for (const Service& service : services) {
-        if (visit > 0 && service.visit != visit && service.date != day) continue;
-        ++shown;
-        add_row(service);
-    }
-    if (shown == 0)
-        rows_->addWidget(text(visit > 0 ? tr("None at this visit.") : tr("None written down yet."), "soft"));
+    fill();
 }
 
-void ServicesPanel::add_row(const Service& service) {
+void ServicesPanel::fill() {
+    QBoxLayout* rows = rows_->begin();
+    const qsizetype shown = std::min(most_, services_.size()), left = services_.size() - shown;
+    for (qsizetype i = 0; i < shown; ++i) add_row(services_[i], rows);
+    more_->setVisible(left > 0);
+    more_->setText(tr("Earlier services (%1 more)").arg(left));
+    more_->setAccessibleName(more_->text());
+    if (shown == 0)
+        rows->addWidget(text(visit_ > 0 ? tr("None at this visit.") : tr("None written down yet."), "soft"));
+    rows_->show_rows();
+}
+
+void ServicesPanel::add_row(const Service& service, QBoxLayout* rows) {
     auto* item = new QVBoxLayout;
     item->setSpacing(0);
     auto* line = new QHBoxLayout;
     const QString named = tr("%1 of %2").arg(said(service.kind), date_words(service.date));
     auto* open = button(beginning(said(service.kind)), "trail");
     open->setAccessibleName(tr("Open %1").arg(named));
-    open->setStyleSheet(QStringLiteral("text-align: left;"));
     line->addWidget(open);
     line->addStretch(1);
     auto* when = text(short_date_words(service.date), "soft");
@@ -88,7 +108,7 @@ void ServicesPanel::add_row(const Service& service) {
     if (work::asks_whether_done(service, Clock().today()))
         item->addWidget(text(tr("Planned for %1. Was it done?").arg(date_words(service.date)), "strong"));
     if (!words.isEmpty()) item->addWidget(text(beginning(words.join(QStringLiteral("\u00a0\u00a0·  "))), "caption"));
-    rows_->addLayout(item);
+    rows->addLayout(item);
     connect(open, &QPushButton::clicked, this, [this, id = service.id] {
         Place place{Where::service, client_, visit_};
         place.service = id;

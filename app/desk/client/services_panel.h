@@ -12,6 +12,8 @@ class QPushButton;
 
 namespace kempt::desk {
 
+class RowsAnew;
+
 class ServicesPanel : public QFrame {
     Q_OBJECT
   public:
@@ -26,14 +28,17 @@ class ServicesPanel : public QFrame {
     void go(const kempt::desk::Place& place);
 
   private:
-    void add_row(const Service& service);
+    void fill();
+    void add_row(const Service& service, QBoxLayout* rows);
     void put_back();
     void show_put_back();
     Session& session_;
     Id client_ = 0, visit_ = 0;
     QDate day_;
-    QBoxLayout* rows_;
-    QPushButton *add_, *put_back_;
+    QVector<Service> services_;  // the newest first
+    qsizetype most_ = 0;         // shown
+    RowsAnew* rows_;
+    QPushButton *add_, *put_back_, *more_;
 };
 
 }  // namespace kempt::desk

@@ -51,7 +51,8 @@ QPushButton[kind="primary"]:hover { background: @accent_over; }
 QPushButton[kind="primary"]:disabled { background: @sunken; color: @ink_soft; border-color: @line; }
 QPushButton[kind="quiet"], QToolButton[kind="quiet"] { background: transparent; border-color: transparent; color: @accent; }
 QPushButton[kind="quiet"]:hover, QToolButton[kind="quiet"]:hover { background: @accent_wash; }
-QPushButton[kind="trail"] { background: transparent; border: 2px solid transparent; color: @accent; padding: 0; }
+QPushButton[kind="trail"] { background: transparent; border: 2px solid transparent; color: @accent; padding: 0;
+  text-align: left; }
 QPushButton[kind="trail"]:hover { background: @accent_wash; }
 QToolButton[kind="quiet"]:checked, QToolButton[kind="quiet"]:pressed { background: @accent_wash; border: 1px solid @accent; }
 QToolButton[kind="quiet"]:disabled, QPushButton[kind="quiet"]:disabled { color: @outline; }

@@ -39,6 +39,7 @@ namespace {
 
 constexpr int most_behind = 50;     // places that "back" remembers
 constexpr int busy_after_ms = 400;  // work that is done sooner is not worth a flicker
+constexpr int busy_step_ms = 100;   // own choice: each step of the bar lays the strip out and paints at once
 
 QStringList local_files(const QMimeData* mime) {
     QStringList paths;
@@ -89,6 +90,13 @@ BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session
     busy_pause_.setSingleShot(true);
     busy_pause_.setInterval(busy_after_ms);
     connect(&busy_pause_, &QTimer::timeout, busy_, &QWidget::show);
+    busy_step_.setSingleShot(true);
+    busy_step_.setInterval(busy_step_ms);
+    connect(&busy_step_, &QTimer::timeout, this, [this] {
+        busy_words_->setText(busy_now_.step.isEmpty() ? busy_now_.title
+                                                      : tr("%1: %2").arg(busy_now_.title, said(busy_now_.step)));
+        busy_bar_->setValue(static_cast<int>(busy_now_.fraction * 1000));
+    });
     watch(session_.bench());
 
     connect(trail_, &TrailBar::back, this, &BookView::back);
@@ -115,8 +123,8 @@ BookView::BookView(Session& session, QWidget* parent) : QWidget(parent), session
 void BookView::watch(jobs::JobRunner& runner) {
     connect(&runner, &jobs::JobRunner::job_progress, this,
             [this](const QString& title, double fraction, const QString& step) {
-                busy_words_->setText(step.isEmpty() ? title : tr("%1: %2").arg(title, said(step)));
-                busy_bar_->setValue(static_cast<int>(fraction * 1000));
+                busy_now_ = {title, step, fraction};
+                if (!busy_step_.isActive()) busy_step_.start();
             });
     connect(&runner, &jobs::JobRunner::busy_changed, this, [this](bool busy) {
         if (busy) {
@@ -124,6 +132,7 @@ void BookView::watch(jobs::JobRunner& runner) {
             busy_bar_->setValue(0);
             busy_pause_.start();
         } else {
+            busy_step_.stop();
             busy_pause_.stop();
             busy_->hide();
         }

@@ -71,7 +71,11 @@ class BookView : public QWidget {
     QWidget *busy_, *drop_hint_;
     QLabel* busy_words_;
     QProgressBar* busy_bar_;
-    QTimer busy_pause_;
+    QTimer busy_pause_, busy_step_;
+    struct {
+        QString title, step;
+        double fraction = 0;
+    } busy_now_;  // as the jobs told it last
 };
 
 }  // namespace kempt::desk
