@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <limits>
 
 namespace kempt::change {
 namespace {
@@ -14,6 +15,7 @@ struct Traits {
     double within_sd;  // calibrated on repeat shots as docs/reliability.md says; 0: none yet
     double setup_sd;   // likewise
     bool of_logarithm = false;
+    double straight_at = std::numeric_limits<double>::infinity();
 };
 
 // Direction: what a recovering client hopes for. Fill depth is the depth at which coverage reaches half of its inner
@@ -37,8 +39,8 @@ constexpr std::array<Traits, 21> table{{
     {"short_share", "Share of short strands", Better::lower, 2.0, 1.4},
     {"strands", "Strands combed out", Better::lower, 0.65, 0.95},
     {"strand_median", "Length of the combed-out strands", Better::higher, 8.5, 11.5},
-    {"curve_diameter", "Curve diameter", Better::neither, 0.02, 0.07, true},
-    {"wave_ratio", "Wave ratio", Better::neither, 0.016, 0.017, true},
+    {"curve_diameter", "Curve diameter", Better::neither, 0.024, 0.036, true, 100},
+    {"wave_ratio", "Wave ratio", Better::neither, 0.014, 0.025, true},
     {"strand_length", "Strand length", Better::neither, 0.012, 0.003, true},
 }};
 
@@ -67,6 +69,11 @@ double default_setup_sd(const std::string& reading) {
 bool scatters_with_value(const std::string& reading) {
     const Traits* row = find(reading);
     return row != nullptr && row->of_logarithm;
+}
+
+double straight_at(const std::string& reading) {
+    const Traits* row = find(reading);
+    return row ? row->straight_at : std::numeric_limits<double>::infinity();
 }
 
 std::string sentence_name(const std::string& reading) {

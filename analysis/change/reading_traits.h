@@ -22,6 +22,11 @@ enum class Better { higher, lower, neither };
 // logarithm (0.07: 7 %), and a ratio is judged.
 [[nodiscard]] bool scatters_with_value(const std::string& reading);
 
+// Such a reading x may scatter with its inverse besides (a nearly straight strand's curvature has a floor of chance): x
+// is then judged as x / (1 + x / straight_at), whose logarithm scatters alike for small and large x. Infinity: x
+// itself.
+[[nodiscard]] double straight_at(const std::string& reading);
+
 // How a sentence begins: "Edge coverage", "Strands at the edge"; the name with spaces when the table does not hold it.
 [[nodiscard]] std::string sentence_name(const std::string& reading);
 

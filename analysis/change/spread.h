@@ -1,6 +1,7 @@
 // Repeat shots: how far readings scatter with no change at all, and the smallest change that stands out from that.
 #pragma once
 
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -11,6 +12,7 @@ struct Spread {
     double df = 0;        // degrees of freedom behind it; infinity when it is known beyond doubt; 0: nothing is known
     double setup_sd = 0;  // SD between visits that repeat shots cannot show; taken as known
     bool of_logarithm = false;  // both SDs are of the natural logarithm (scatters_with_value)
+    double straight_at = std::numeric_limits<double>::infinity();  // of x / (1 + x / straight_at) then
 };
 
 // Pooled within-group SD of groups of repeat shots (groups of one add nothing, values that are not finite are left
@@ -37,7 +39,12 @@ struct Spread {
 // or n1 or n2 < 1.
 [[nodiscard]] double smallest_detectable_change(const Spread& spread, int n1, int n2);
 
-// A change d of the logarithm as a difference between two values of this geometric mean: b - a = 2 m sinh(d / 2).
-[[nodiscard]] double difference_of_logarithm(double d, double geometric_mean);
+// The difference b - a beyond which the two values lie further apart than d on the logarithmic scale of the spread:
+// 2 sinh(d / 2) sqrt(a b (1 + a / s)(1 + b / s)), s = straight_at; with s infinite 2 sqrt(a b) sinh(d / 2).
+[[nodiscard]] double difference_of_logarithm(double d, double a, double b,
+                                             double straight_at = std::numeric_limits<double>::infinity());
+// The value that lies d above this one on that scale; at most ten times the value (where straight cannot be told).
+[[nodiscard]] double along_logarithm(double value, double d,
+                                     double straight_at = std::numeric_limits<double>::infinity());
 
 }  // namespace kempt::change

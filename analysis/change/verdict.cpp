@@ -138,7 +138,7 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
     double smallest =
         smallest_detectable_change(spread, static_cast<int>(before.size()), static_cast<int>(after.size()));
     if (spread.of_logarithm && !before.empty() && !after.empty())
-        smallest = difference_of_logarithm(smallest, std::sqrt(mean(before) * mean(after)));
+        smallest = difference_of_logarithm(smallest, mean(before), mean(after), spread.straight_at);
     // Without any scatter there is no telling chance from change.
     const bool spread_known = std::isfinite(smallest) && smallest > 0;
     if (spread_known) judgement.smallest_detectable = smallest;

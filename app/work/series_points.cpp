@@ -146,8 +146,8 @@ void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, co
         const double half =
             change::student_t_quantile(0.975, spread.df) * std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);
         if (spread.of_logarithm) {
-            point.low = *point.mean * std::exp(-half);
-            point.high = *point.mean * std::exp(half);
+            point.low = change::along_logarithm(*point.mean, -half, spread.straight_at);
+            point.high = change::along_logarithm(*point.mean, half, spread.straight_at);
             continue;
         }
         // No reading can be below nothing, and no share above all.

@@ -122,19 +122,19 @@ BOOST_AUTO_TEST_CASE(spreads_are_weighed_client_first_then_book_then_default) {
 BOOST_AUTO_TEST_CASE(scatter_that_grows_with_the_value_is_pooled_and_judged_as_a_ratio) {
     // Groups of 10 and of 100 that scatter by the same share stand for one SD of the logarithm.
     const double share = 0.04, up = std::exp(share), down = std::exp(-share);
-    const Spread spread = pooled_for("curve_diameter", {{10 * up, 10 * down}, {100 * up, 100 * down}, {0, 5}});
+    const Spread spread = pooled_for("wave_ratio", {{10 * up, 10 * down}, {100 * up, 100 * down}, {0, 5}});
     BOOST_TEST(spread.of_logarithm);
     BOOST_TEST(spread.df == 2);
     BOOST_TEST(std::abs(spread.sd - share * std::sqrt(2.0)) < 1e-12);
     BOOST_TEST(!pooled_for("edge_coverage", {{10, 12}}).of_logarithm);
 
     // The verdict asks for a ratio: just below and just above it, at a small curl and at a large one.
-    const Spread judged = spread_for("curve_diameter", spread, {});
+    const Spread judged = spread_for("wave_ratio", spread, {});
     const double ratio = std::exp(smallest_detectable_change(judged, 2, 2));
     for (const double mm : {6.0, 90.0}) {
-        const VisitValue before{{mm, mm}, {}, "mm"};
+        const VisitValue before{{mm, mm}, {}, "-"};
         const auto verdict_at = [&](double of) {
-            return judge("curve_diameter", before, {{of * mm, of * mm}, {}, "mm"}, judged);
+            return judge("wave_ratio", before, {{of * mm, of * mm}, {}, "-"}, judged);
         };
         BOOST_TEST((verdict_at(ratio * 0.999).verdict == Verdict::no_detectable_change));
         BOOST_TEST((verdict_at(ratio * 1.001).verdict == Verdict::changed));
@@ -142,7 +142,35 @@ BOOST_AUTO_TEST_CASE(scatter_that_grows_with_the_value_is_pooled_and_judged_as_a
         BOOST_TEST((verdict_at(1 / ratio * 0.999).verdict == Verdict::changed));
     }
     // Small shares are nearly differences.
-    BOOST_TEST(std::abs(difference_of_logarithm(0.01, 50) - 0.5) < 1e-5);
+    BOOST_TEST(std::abs(difference_of_logarithm(0.01, 50, 50) - 0.5) < 1e-5);
+}
+
+BOOST_AUTO_TEST_CASE(a_nearly_straight_strands_curve_diameter_is_judged_by_its_curvature) {
+    // Curvatures that scatter by the same amount about a floor stand for one SD at 20 mm and at 300.
+    const double floor_mm = straight_at("curve_diameter"), share = 0.04;
+    const auto beside = [&](double mm, double by) {
+        return 1 / ((1 / mm + 1 / floor_mm) * std::exp(-by) - 1 / floor_mm);
+    };
+    const Spread spread = pooled_for(
+        "curve_diameter", {{beside(20, share), beside(20, -share)}, {beside(300, share), beside(300, -share)}});
+    BOOST_TEST(spread.df == 2);
+    BOOST_TEST(std::abs(spread.sd - share * std::sqrt(2.0)) < 1e-12);
+    // So a third more is a change at 15 mm, and none at 300.
+    const Spread judged = spread_for("curve_diameter", {}, {});
+    const auto verdict_of = [&](double from, double to) {
+        return judge("curve_diameter", {{from, from}, {}, "mm"}, {{to, to}, {}, "mm"}, judged).verdict;
+    };
+    BOOST_TEST((verdict_of(15, 20) == Verdict::changed));
+    BOOST_TEST((verdict_of(300, 400) == Verdict::no_detectable_change));
+    // The printed smallest change is the exact limit, up and down.
+    const double d = smallest_detectable_change(judged, 2, 2);
+    for (const double mm : {6.0, 60.0, 150.0})
+        for (const double way : {-1.0, 1.0}) {
+            const double to = along_logarithm(mm, way * d, judged.straight_at);
+            BOOST_TEST(std::abs(std::abs(to - mm) - difference_of_logarithm(d, mm, to, judged.straight_at)) <
+                       1e-9 * mm);
+        }
+    BOOST_TEST(along_logarithm(5000, 3, judged.straight_at) == 50000);
 }
 
 BOOST_AUTO_TEST_CASE(every_reading_of_edges_and_strands_has_a_default_and_a_direction) {
