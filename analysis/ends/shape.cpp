@@ -236,7 +236,7 @@ double bare_share(const CoverSums& cover, const HemShape& shape, double last_mm)
         const auto sum = cover.over(u, s - last_mm, u + column_step_mm, s);
         all.cover += sum.cover, all.seen += sum.seen;
     }
-    return 1 - all.mean();
+    return std::max(0.0, 1 - all.mean());
 }
 
 Flyaway flyaway(const CoverSums& cover, const HemShape& shape) {

@@ -1,8 +1,10 @@
 // Ends on the gauge sheet against rendered truth.
 //   bench_ends rows SEED COUNT      one CSV row a photo
 //   bench_ends pairs SEED COUNT     visits A, B (the same ends laid down anew, another day) and C (changed), two shots
-//   each bench_ends table ROWS.csv PAIRS.csv   the part "## Ends" of the page bench_ends strips SEED COUNT FILE     for
-//   fitting the estimate of cover (tests/render/train/ends.py), blue-strips the same on the blue sheet
+//                                   each
+//   bench_ends table ROWS.csv PAIRS.csv     the part "## Ends" of the page
+//   bench_ends strips SEED COUNT FILE       for fitting the estimate of cover (tests/render/train/ends.py); blue-strips
+//                                           and blue-photos: the same on the blue sheet (ends_blue.py)
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -227,10 +229,10 @@ int main(int argc, char** argv) {
     const uint64_t seed = std::strtoull(argv[2], nullptr, 10), count = std::strtoull(argv[3], nullptr, 10);
     if (verb == "rows") return rows(seed, count);
     if (verb == "pairs") return pairs(seed, count);
-    if ((verb == "strips" || verb == "blue-strips") && argc == 5)
+    if ((verb == "strips" || verb == "blue-strips" || verb == "blue-photos") && argc == 5)
         if (std::FILE* out = std::fopen(argv[4], "wb")) {
             bench::write_strips(seed, count, verb == "strips" ? kempt::card::Ground::white : kempt::card::Ground::blue,
-                                out);
+                                verb == "blue-photos", out);
             return std::fclose(out);
         }
     return 2;
