@@ -39,8 +39,8 @@ constexpr std::array<Traits, 21> table{{
     {"short_share", "Share of short strands", Better::lower, 2.0, 1.4},
     {"strands", "Strands combed out", Better::lower, 0.65, 0.95},
     {"strand_median", "Length of the combed-out strands", Better::higher, 8.5, 11.5},
-    {"curve_diameter", "Curve diameter", Better::neither, 0.024, 0.036, true, 100},
-    {"wave_ratio", "Wave ratio", Better::neither, 0.014, 0.025, true},
+    {"curve_diameter", "Curve diameter", Better::neither, 0.021, 0.033, true, 100},
+    {"wave_ratio", "Wave ratio", Better::neither, 0.013, 0.024, true},
     {"strand_length", "Strand length", Better::neither, 0.012, 0.003, true},
 }};
 
