@@ -2,9 +2,11 @@
 
 #include <QGuiApplication>
 #include <QProcess>
+#include <QRegularExpression>
 #include <algorithm>
 #include <boost/test/unit_test.hpp>
 
+#include "speech/language.h"
 #include "work/keep_records.h"
 #include "work/make_demo.h"
 #include "work/open_book.h"
@@ -100,6 +102,10 @@ QStringList words_of_others(const report::Model& model) {
                     QStringLiteral("CIEDE2000")};
     for (const auto& service : model.services) all << service.note << service.result;
     for (const auto& line : model.history) all << line.photo_sha256;
+    // Of a name that is written from the right, what is written from the left is painted by itself.
+    static const QRegularExpression between(QStringLiteral("[^\\p{L}]+"));
+    if (speech::set_apart(model.client_name) != model.client_name)
+        all << model.client_name.split(between, Qt::SkipEmptyParts);
     all.removeDuplicates();
     // Longer ones first: one may stand in another.
     std::sort(all.begin(), all.end(), [](const QString& a, const QString& b) { return a.size() > b.size(); });
