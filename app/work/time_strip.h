@@ -35,7 +35,7 @@ struct StripPlan {
 [[nodiscard]] Result<StripPlan> strip_plan(Book& book, Id client, View view, Id reference_visit = 0);
 
 struct StripOptions {
-    AlignOptions align{360, 8, 26};  // a strip shows several at once
+    AlignOptions align{640, 8, 26};  // a strip shows several at once, on a large screen up to 720 px wide
     MeasureOptions measure;
 };
 // The opened reference; kept while a strip is filled.

@@ -6,7 +6,7 @@
 namespace kempt::desk {
 namespace {
 
-constexpr std::size_t most_kept = 150;  // of 360 px and three bytes a pixel at most 60 MB, mostly a third of that
+constexpr std::size_t most_kept = 80;  // of 640 px and three bytes a pixel at most 100 MB, mostly a third of that
 
 }  // namespace
 

@@ -70,16 +70,32 @@ void TimeStrip::lay_out() {
         const int lines = 2 + std::min(told_lines_, most_told_lines);
         return std::max(90, viewport()->height() - lines * line - static_cast<int>(measures().gap(2)));
     };
+    const auto told_at = [&](int cell) {
+        int lines = least_told_lines;
+        for (const Cell& one : cells_) lines = std::max(lines, lines_of(one, cell));
+        return lines;
+    };
+    const auto wide = [&](int columns) { return (width - (columns - 1) * gap_ - 2) / columns; };
+    const int count = static_cast<int>(cells_.size());
     told_lines_ = least_told_lines;
     const QSize wanted = picture_.scaled(measures().px(360), high(), Qt::KeepAspectRatio);
     const int least = std::max(wanted.width(), measures().px(170));  // of the words beneath
     columns_ = std::clamp((width + gap_) / (least + gap_), 1, 8);
-    const int cell = (width - (columns_ - 1) * gap_ - 2) / columns_;
-    for (const Cell& one : cells_) told_lines_ = std::max(told_lines_, lines_of(one, cell));
-    shown_ = picture_.scaled(cell, high(), Qt::KeepAspectRatio).expandedTo({80, 50});
+    // On a large screen all visits may stand in sight at once and larger than that: then as large as they can.
+    QSize largest(0, 0);
+    for (int columns = 1; columns <= std::min(8, count) && wide(columns) >= measures().px(170); ++columns) {
+        const int rows = (count + columns - 1) / columns, words = line * (2 + told_at(wide(columns)));
+        const int room = (viewport()->height() + gap_) / rows - gap_ - words - static_cast<int>(measures().gap(2));
+        if (room < 1) continue;
+        const QSize size = picture_.scaled(std::min(wide(columns), measures().px(720)), room, Qt::KeepAspectRatio);
+        if (size.width() > std::max(wanted.width(), largest.width())) largest = size, columns_ = columns;
+    }
+    const int cell = wide(columns_);
+    told_lines_ = told_at(cell);
+    shown_ = largest.isEmpty() ? picture_.scaled(cell, high(), Qt::KeepAspectRatio).expandedTo({80, 50}) : largest;
     step_x_ = cell + gap_;
     step_y_ = shown_.height() + line * (2 + told_lines_) + measures().gap(2) + gap_;
-    const int rows = (static_cast<int>(cells_.size()) + columns_ - 1) / columns_;
+    const int rows = (count + columns_ - 1) / columns_;
     verticalScrollBar()->setRange(0, std::max(0, rows * step_y_ - gap_ - viewport()->height()));
     verticalScrollBar()->setPageStep(viewport()->height());
     verticalScrollBar()->setSingleStep(step_y_ / 4);

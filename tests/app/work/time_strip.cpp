@@ -62,7 +62,7 @@ BOOST_AUTO_TEST_CASE(photos_are_laid_by_the_skin_at_one_scale_and_place_and_othe
         pictures.append(TemporaryBook::required(work::strip_picture(*in.book, place, *reference, options)));
     for (const work::StripPicture& picture : pictures) {
         BOOST_TEST((picture.picture.size() == pictures[0].picture.size()));
-        BOOST_TEST(std::max(picture.picture.width(), picture.picture.height()) <= 360);
+        BOOST_TEST(std::max(picture.picture.width(), picture.picture.height()) <= 640);
     }
     BOOST_TEST(pictures[0].laid);
     BOOST_TEST(pictures[1].laid);
