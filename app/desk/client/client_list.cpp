@@ -173,6 +173,7 @@ ClientList::ClientList(Session& session, QWidget* parent)
     column->addWidget(search_);
     column->addWidget(empty_);
     column->addWidget(view_, 1);
+    column->addStretch(0);  // takes the room where there is no list
     column->addWidget(add);
 
     connect(add, &QPushButton::clicked, this, &ClientList::add_asked);
