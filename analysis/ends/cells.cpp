@@ -5,9 +5,9 @@
 
 namespace kempt::ends {
 
-cv::Mat cells_of(const cv::Mat& grid) {
+cv::Mat cells_of(const cv::Mat& grid, int px) {
     cv::Mat cells;
-    cv::resize(grid, cells, {grid.cols / cell_px, grid.rows / cell_px}, 0, 0, cv::INTER_AREA);
+    cv::resize(grid, cells, {grid.cols / px, grid.rows / px}, 0, 0, cv::INTER_AREA);
     return cells;
 }
 

@@ -11,8 +11,8 @@ namespace kempt::ends {
 inline constexpr int cell_px = 2;                            // of the grid
 inline constexpr double cell_mm = cell_px / grid_px_per_mm;  // 0.25 mm
 
-// Mean of the grid in each cell; any depth and number of channels.
-[[nodiscard]] cv::Mat cells_of(const cv::Mat& grid);
+// Mean of the grid in each cell, a square of so many pixels of it; any depth and number of channels.
+[[nodiscard]] cv::Mat cells_of(const cv::Mat& grid, int px = cell_px);
 // Mean of the cells over a square of that side about each.
 [[nodiscard]] cv::Mat mean_over(const cv::Mat& cells, double mm);
 // values: CV_32FC1, one row for each cell where `wanted` (CV_8UC1) is set, in reading order. Back in their places as

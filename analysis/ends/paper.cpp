@@ -31,12 +31,6 @@ constexpr float most_blue_shift = 0.2f, least_blue_texture = 0.04f;
 // 1.4 times (common practice; a card's light makes it 1).
 constexpr double least_blueness = 2.5;
 
-cv::Mat mean_cells(const cv::Mat& grid) {
-    cv::Mat cells;
-    cv::resize(grid, cells, {grid.cols / block_px, grid.rows / block_px}, 0, 0, cv::INTER_AREA);
-    return cells;
-}
-
 // Means of filled cells at ever coarser levels, used where the finer level has none.
 void carry_on(cv::Mat& light, const cv::Mat& weight) {
     std::vector<cv::Mat> sums, weights;
@@ -74,11 +68,11 @@ void carry_on(cv::Mat& light, const cv::Mat& weight) {
 std::optional<PaperLight> paper_light(const Grid& grid, card::Ground ground) {
     const bool on_blue = ground == card::Ground::blue;
     const float most_shift = on_blue ? most_blue_shift : most_colour_shift;
-    const cv::Mat light = mean_cells(grid.light);
+    const cv::Mat light = cells_of(grid.light, block_px);
     cv::Mat grey, grey2, all_valid;
     cv::transform(grid.light, grey, cv::Matx13f(1 / 3.f, 1 / 3.f, 1 / 3.f));
     cv::multiply(grey, grey, grey2);
-    cv::Mat mean = mean_cells(grey), mean2 = mean_cells(grey2), texture;
+    cv::Mat mean = cells_of(grey, block_px), mean2 = cells_of(grey2, block_px), texture;
     cv::boxFilter(mean2 - mean.mul(mean), texture, CV_32F, {3, 3});
     cv::sqrt(cv::max(texture, 0), texture);
     cv::Mat wide;
@@ -158,7 +152,7 @@ std::optional<PaperLight> paper_light(const Grid& grid, card::Ground ground) {
 }
 
 card::Ground ground_of_rim(const Grid& grid) {
-    const cv::Mat light = mean_cells(grid.light);
+    const cv::Mat light = cells_of(grid.light, block_px);
     cv::Mat all_valid;
     cv::resize(grid.valid, all_valid, light.size(), 0, 0, cv::INTER_AREA);
     std::vector<float> bluer;

@@ -52,6 +52,17 @@ ReadingRecord reading_of(sql::Row& row) {
     return r;
 }
 
+SoundDetails sound_details_of(sql::Row& row) {
+    SoundDetails one;
+    one.client = row.number();
+    one.visit = row.number();
+    one.date = row.date();
+    one.view = row.view();
+    one.shot = row.small();
+    one.details = row.text();
+    return one;
+}
+
 DatedReading dated_of(sql::Row& row) {
     DatedReading d;
     d.reading = reading_of(row);
@@ -218,26 +229,11 @@ Result<QVector<DatedReading>> readings_of_book(Book& book, const QString& name) 
 }
 
 Status each_sound_details(Book& book, const QString& name, const std::function<void(const SoundDetails&)>& take) {
-    auto query = sql::select(book.connection(),
-                             "SELECT v.client, v.id, v.visited_on, p.view, p.shot, m.details" + joined + dated_join +
-                                 " WHERE r.name = ? AND r.value IS NOT NULL AND p.quality_level <> 'refused' AND " +
-                                 of_marks_as_they_stand + " AND" + of_latest_run,
-                             sql::values(name));
-    if (!query) return query.error();
-    while (query->next()) {
-        sql::Row row(*query);
-        SoundDetails one;
-        one.client = row.number();
-        one.visit = row.number();
-        one.date = row.date();
-        one.view = row.view();
-        one.shot = row.small();
-        one.details = row.text();
-        if (row.broken()) return sql::broken_row();
-        take(one);
-    }
-    if (query->lastError().isValid()) return sql::error_of_reading(query->lastError());
-    return Done{};
+    return sql::each(book.connection(),
+                     "SELECT v.client, v.id, v.visited_on, p.view, p.shot, m.details" + joined + dated_join +
+                         " WHERE r.name = ? AND r.value IS NOT NULL AND p.quality_level <> 'refused' AND " +
+                         of_marks_as_they_stand + " AND" + of_latest_run,
+                     sql::values(name), sound_details_of, take);
 }
 
 Result<QVector<SoundValue>> newest_values_of_book(Book& book, const QString& name, int most) {

@@ -163,16 +163,7 @@ Result<QVector<Service>> services_of_client(Book& book, Id client) {
 }
 
 Status each_service(Book& book, const std::function<void(Service&&)>& take) {
-    auto query = sql::select(book.connection(), "SELECT " + columns + " FROM service");
-    if (!query) return query.error();
-    while (query->next()) {
-        sql::Row row(*query);
-        Service service = service_of(row);
-        if (row.broken()) return sql::broken_row();
-        take(std::move(service));
-    }
-    if (query->lastError().isValid()) return sql::error_of_reading(query->lastError());
-    return Done{};
+    return sql::each(book.connection(), "SELECT " + columns + " FROM service", {}, service_of, take);
 }
 
 Result<std::optional<Service>> last_service(Book& book, Id client, const QString& kind) {

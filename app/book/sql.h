@@ -10,6 +10,7 @@
 #include <QVector>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 #include "book/book.h"
 #include "domain/records.h"
@@ -109,17 +110,28 @@ Result<Id> insert(Connection& connection, const QString& statement, const QVaria
 Error error_of_reading(const QSqlError& error);
 Error broken_row();
 
-template <class T>
-Result<QVector<T>> all(Connection& connection, const QString& statement, const QVariantList& values, T (*read)(Row&)) {
+// Hands each row to `take` as it is read; a broken one ends it with an error.
+template <class T, class Take>
+Status each(Connection& connection, const QString& statement, const QVariantList& values, T (*read)(Row&),
+            const Take& take) {
     auto query = select(connection, statement, values);
     if (!query) return query.error();
-    QVector<T> list;
     while (query->next()) {
         Row row(*query);
-        list.append(read(row));
+        T one = read(row);
         if (row.broken()) return broken_row();
+        take(std::move(one));
     }
     if (query->lastError().isValid()) return error_of_reading(query->lastError());
+    return Done{};
+}
+
+template <class T>
+Result<QVector<T>> all(Connection& connection, const QString& statement, const QVariantList& values, T (*read)(Row&)) {
+    QVector<T> list;
+    const Status read_through =
+        each(connection, statement, values, read, [&](T&& one) { list.append(std::move(one)); });
+    if (!read_through) return read_through.error();
     return list;
 }
 
