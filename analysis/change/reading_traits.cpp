@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
-#include <limits>
 
 namespace kempt::change {
 namespace {
@@ -14,8 +13,7 @@ struct Traits {
     Better better;
     double within_sd;  // calibrated on repeat shots as docs/reliability.md says; 0: none yet
     double setup_sd;   // likewise
-    bool of_logarithm = false;
-    double straight_at = std::numeric_limits<double>::infinity();
+    Scale scale{};
 };
 
 // Direction: what a recovering client hopes for. Fill depth is the depth at which coverage reaches half of its inner
@@ -39,9 +37,9 @@ constexpr std::array<Traits, 21> table{{
     {"short_share", "Share of short strands", Better::lower, 1.4, 1.3},
     {"strands", "Strands combed out", Better::lower, 0.93, 0.5},
     {"strand_median", "Length of the combed-out strands", Better::higher, 7.5, 8.4},
-    {"curve_diameter", "Curve diameter", Better::neither, 0.021, 0.033, true, 100},
-    {"wave_ratio", "Wave ratio", Better::neither, 0.013, 0.024, true},
-    {"strand_length", "Strand length", Better::neither, 0.012, 0.003, true},
+    {"curve_diameter", "Curve diameter", Better::neither, 0.021, 0.033, {.logarithm = true, .straight_at = 100}},
+    {"wave_ratio", "Wave ratio", Better::neither, 0.026, 0.082, {.logarithm = true, .less = 0.97, .least = 1}},
+    {"strand_length", "Strand length", Better::neither, 0.012, 0.003, {.logarithm = true}},
 }};
 
 const Traits* find(const std::string& reading) {
@@ -66,14 +64,9 @@ double default_setup_sd(const std::string& reading) {
     return row ? row->setup_sd : 0;
 }
 
-bool scatters_with_value(const std::string& reading) {
+Scale scale_of(const std::string& reading) {
     const Traits* row = find(reading);
-    return row != nullptr && row->of_logarithm;
-}
-
-double straight_at(const std::string& reading) {
-    const Traits* row = find(reading);
-    return row ? row->straight_at : std::numeric_limits<double>::infinity();
+    return row ? row->scale : Scale{};
 }
 
 std::string sentence_name(const std::string& reading) {

@@ -41,14 +41,11 @@ Spread pooled_within_sd(const std::vector<std::vector<double>>& groups) {
 }
 
 Spread pooled_for(const std::string& reading, std::vector<std::vector<double>> groups) {
-    if (!scatters_with_value(reading)) return pooled_within_sd(groups);
-    const double straight = straight_at(reading);
+    const Scale scale = scale_of(reading);
     for (auto& group : groups)
-        for (double& value : group)
-            value = value > 0 ? std::log(value / (1 + value / straight)) : std::numeric_limits<double>::quiet_NaN();
+        for (double& value : group) value = scale.of(value);
     Spread spread = pooled_within_sd(groups);
-    spread.of_logarithm = true;
-    spread.straight_at = straight;
+    spread.scale = scale;
     return spread;
 }
 
@@ -75,8 +72,7 @@ Spread combine_spread(const Spread& client, const Spread& book, double default_s
 Spread spread_for(const std::string& reading, const Spread& client, const Spread& book) {
     Spread spread = combine_spread(client, book, default_within_sd(reading));
     spread.setup_sd = std::max(spread.setup_sd, default_setup_sd(reading));
-    spread.of_logarithm = scatters_with_value(reading);
-    spread.straight_at = straight_at(reading);
+    spread.scale = scale_of(reading);
     return spread;
 }
 
@@ -84,15 +80,6 @@ double smallest_detectable_change(const Spread& spread, int n1, int n2) {
     if (n1 < 1 || n2 < 1 || !known(spread)) return std::numeric_limits<double>::quiet_NaN();
     const double variance = spread.sd * spread.sd * (1.0 / n1 + 1.0 / n2) + 2 * spread.setup_sd * spread.setup_sd;
     return student_t_quantile(0.975, spread.df) * std::sqrt(variance);
-}
-
-double difference_of_logarithm(double d, double a, double b, double straight_at) {
-    return 2 * std::sinh(d / 2) * std::sqrt(a * b * (1 + a / straight_at) * (1 + b / straight_at));
-}
-
-double along_logarithm(double value, double d, double straight_at) {
-    const double inverse = (1 / value + 1 / straight_at) * std::exp(-d) - 1 / straight_at;
-    return inverse > 0.1 / value ? 1 / inverse : 10 * value;
 }
 
 }  // namespace kempt::change

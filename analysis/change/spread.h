@@ -1,26 +1,25 @@
 // Repeat shots: how far readings scatter with no change at all, and the smallest change that stands out from that.
 #pragma once
 
-#include <limits>
 #include <string>
 #include <vector>
+
+#include "change/scale.h"
 
 namespace kempt::change {
 
 struct Spread {
-    double sd = 0;        // standard deviation of one shot within a visit, in the reading's unit or of its logarithm
+    double sd = 0;        // standard deviation of one shot within a visit, on the reading's scale
     double df = 0;        // degrees of freedom behind it; infinity when it is known beyond doubt; 0: nothing is known
     double setup_sd = 0;  // SD between visits that repeat shots cannot show; taken as known
-    bool of_logarithm = false;  // both SDs are of the natural logarithm (scatters_with_value)
-    double straight_at = std::numeric_limits<double>::infinity();  // of x / (1 + x / straight_at) then
+    Scale scale{};        // both SDs are on it
 };
 
 // Pooled within-group SD of groups of repeat shots (groups of one add nothing, values that are not finite are left
 // out). df 0 when no group has two.
 [[nodiscard]] Spread pooled_within_sd(const std::vector<std::vector<double>>& groups);
 
-// The same for a reading by name: of the logarithms where its scatter grows with the value (values not above 0 are then
-// left out).
+// The same for a reading by name, on its scale (values that the scale does not hold are left out).
 [[nodiscard]] Spread pooled_for(const std::string& reading, std::vector<std::vector<double>> groups);
 
 // The spread to judge one client by. Her own repeats count in full; once 30 df stand behind them, or when they are
@@ -38,13 +37,5 @@ struct Spread {
 // t(0.975, df) * sqrt(sd^2 (1/n1 + 1/n2) + 2 setup_sd^2), on the spread's own scale. NaN when the spread is not known
 // or n1 or n2 < 1.
 [[nodiscard]] double smallest_detectable_change(const Spread& spread, int n1, int n2);
-
-// The difference b - a beyond which the two values lie further apart than d on the logarithmic scale of the spread:
-// 2 sinh(d / 2) sqrt(a b (1 + a / s)(1 + b / s)), s = straight_at; with s infinite 2 sqrt(a b) sinh(d / 2).
-[[nodiscard]] double difference_of_logarithm(double d, double a, double b,
-                                             double straight_at = std::numeric_limits<double>::infinity());
-// The value that lies d above this one on that scale; at most ten times the value (where straight cannot be told).
-[[nodiscard]] double along_logarithm(double value, double d,
-                                     double straight_at = std::numeric_limits<double>::infinity());
 
 }  // namespace kempt::change

@@ -137,8 +137,7 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
     if (!before.empty() && !after.empty() && from.unit == to.unit) judgement.difference = mean(after) - mean(before);
     double smallest =
         smallest_detectable_change(spread, static_cast<int>(before.size()), static_cast<int>(after.size()));
-    if (spread.of_logarithm && !before.empty() && !after.empty())
-        smallest = difference_of_logarithm(smallest, mean(before), mean(after), spread.straight_at);
+    if (!before.empty() && !after.empty()) smallest = spread.scale.difference(smallest, mean(before), mean(after));
     // Without any scatter there is no telling chance from change.
     const bool spread_known = std::isfinite(smallest) && smallest > 0;
     if (spread_known) judgement.smallest_detectable = smallest;

@@ -1944,6 +1944,10 @@
         <translation>%1 % del valor</translation>
     </message>
     <message>
+        <source>%1 % of what the value has above %2</source>
+        <translation>%1 % de lo que el valor tiene por encima de %2</translation>
+    </message>
+    <message>
         <source>At one scale, side by side; not laid over each other.</source>
         <translation>A la misma escala, una al lado de la otra; no superpuestas.</translation>
     </message>

@@ -260,6 +260,7 @@ const char* const said_sentences[] = {
                       "What repeat shots cannot show, light and position that differ from visit to visit, is added to "
                       "it: %1 (standard deviation)."),
     QT_TRANSLATE_NOOP("said", "%1 % of the value"),
+    QT_TRANSLATE_NOOP("said", "%1 % of what the value has above %2"),
     QT_TRANSLATE_NOOP("said", "At one scale, side by side; not laid over each other."),
     QT_TRANSLATE_NOOP("said",
                       "Laid over each other by the edge lines: where the edge itself has moved, it does not show."),

@@ -1,5 +1,7 @@
 #include "work/progress_json.h"
 
+#include <cmath>
+
 #include <QJsonArray>
 
 #include "domain/words.h"
@@ -79,6 +81,7 @@ QJsonObject series_json(const Series& series) {
     QJsonArray visits, verdicts;
     for (const VisitPoint& point : series.visits) visits.append(point_json(point));
     for (const PairVerdict& pair : series.verdicts) verdicts.append(verdict_json(pair));
+    const change::Scale& scale = series.spread.scale;
     const bool fixed = series.spread.df > 1e6;  // a documented default alone: no finite number stands for it
     return {{"view", word_of(series.view)},
             {"reading", series.reading},
@@ -86,7 +89,10 @@ QJsonObject series_json(const Series& series) {
             {"visits", visits},
             {"spread", QJsonObject{{"sd", rounded(series.spread.sd)},
                                    {"setup_sd", rounded(series.spread.setup_sd)},
-                                   {"of_logarithm", series.spread.of_logarithm},
+                                   {"of_logarithm", scale.logarithm},
+                                   {"less", scale.less},
+                                   {"straight_at", std::isfinite(scale.straight_at) ? QJsonValue(scale.straight_at)
+                                                                                    : QJsonValue::Null},
                                    {"df", fixed ? QJsonValue::Null : QJsonValue(rounded(series.spread.df))},
                                    {"text", series.spread_from}}},
             {"verdicts", verdicts},

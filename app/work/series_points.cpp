@@ -145,14 +145,9 @@ void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, co
         // What repeat shots cannot show lies between visits, so more shots do not lessen it.
         const double half =
             change::student_t_quantile(0.975, spread.df) * std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);
-        if (spread.of_logarithm) {
-            point.low = change::along_logarithm(*point.mean, -half, spread.straight_at);
-            point.high = change::along_logarithm(*point.mean, half, spread.straight_at);
-            continue;
-        }
-        // No reading can be below nothing, and no share above all.
-        point.low = std::max(0.0, *point.mean - half);
-        point.high = unit == u"%" ? std::min(100.0, *point.mean + half) : *point.mean + half;
+        point.low = spread.scale.along(*point.mean, -half);
+        point.high = spread.scale.along(*point.mean, half);
+        if (unit == u"%") point.high = std::min(100.0, point.high);  // no share is above all
     }
 }
 

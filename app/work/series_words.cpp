@@ -166,9 +166,12 @@ QString sentence_start(QString words) {
 QString spread_sentence(const change::Spread& client, const change::Spread& book, int client_groups,
                         const Series& series, LengthUnit length) {
     const ForPeople people(series, length);
-    const QString setup = series.spread.of_logarithm
-                              ? QStringLiteral("%1 % of the value").arg(number(100 * series.spread.setup_sd))
-                              : (people.figure(series.spread.setup_sd) + QLatin1Char(' ') + people.unit()).trimmed();
+    const change::Scale& scale = series.spread.scale;
+    const QString share = number(100 * series.spread.setup_sd);
+    const QString setup =
+        scale.less > 0    ? QStringLiteral("%1 % of what the value has above %2").arg(share, number(scale.less))
+        : scale.logarithm ? QStringLiteral("%1 % of the value").arg(share)
+                          : (people.figure(series.spread.setup_sd) + QLatin1Char(' ') + people.unit()).trimmed();
     const QString more = series.spread.setup_sd > 0
                              ? QStringLiteral(
                                    " What repeat shots cannot show, light and position that differ from visit to "

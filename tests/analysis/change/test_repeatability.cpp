@@ -122,19 +122,19 @@ BOOST_AUTO_TEST_CASE(spreads_are_weighed_client_first_then_book_then_default) {
 BOOST_AUTO_TEST_CASE(scatter_that_grows_with_the_value_is_pooled_and_judged_as_a_ratio) {
     // Groups of 10 and of 100 that scatter by the same share stand for one SD of the logarithm.
     const double share = 0.04, up = std::exp(share), down = std::exp(-share);
-    const Spread spread = pooled_for("wave_ratio", {{10 * up, 10 * down}, {100 * up, 100 * down}, {0, 5}});
-    BOOST_TEST(spread.of_logarithm);
+    const Spread spread = pooled_for("strand_length", {{10 * up, 10 * down}, {100 * up, 100 * down}, {0, 5}});
+    BOOST_TEST(spread.scale.logarithm);
     BOOST_TEST(spread.df == 2);
     BOOST_TEST(std::abs(spread.sd - share * std::sqrt(2.0)) < 1e-12);
-    BOOST_TEST(!pooled_for("edge_coverage", {{10, 12}}).of_logarithm);
+    BOOST_TEST(!pooled_for("edge_coverage", {{10, 12}}).scale.logarithm);
 
     // The verdict asks for a ratio: just below and just above it, at a small curl and at a large one.
-    const Spread judged = spread_for("wave_ratio", spread, {});
+    const Spread judged = spread_for("strand_length", spread, {});
     const double ratio = std::exp(smallest_detectable_change(judged, 2, 2));
     for (const double mm : {6.0, 90.0}) {
-        const VisitValue before{{mm, mm}, {}, "-"};
+        const VisitValue before{{mm, mm}, {}, "mm"};
         const auto verdict_at = [&](double of) {
-            return judge("wave_ratio", before, {{of * mm, of * mm}, {}, "-"}, judged);
+            return judge("strand_length", before, {{of * mm, of * mm}, {}, "mm"}, judged);
         };
         BOOST_TEST((verdict_at(ratio * 0.999).verdict == Verdict::no_detectable_change));
         BOOST_TEST((verdict_at(ratio * 1.001).verdict == Verdict::changed));
@@ -142,12 +142,12 @@ BOOST_AUTO_TEST_CASE(scatter_that_grows_with_the_value_is_pooled_and_judged_as_a
         BOOST_TEST((verdict_at(1 / ratio * 0.999).verdict == Verdict::changed));
     }
     // Small shares are nearly differences.
-    BOOST_TEST(std::abs(difference_of_logarithm(0.01, 50, 50) - 0.5) < 1e-5);
+    BOOST_TEST(std::abs(spread.scale.difference(0.01, 50, 50) - 0.5) < 1e-5);
 }
 
 BOOST_AUTO_TEST_CASE(a_nearly_straight_strands_curve_diameter_is_judged_by_its_curvature) {
     // Curvatures that scatter by the same amount about a floor stand for one SD at 20 mm and at 300.
-    const double floor_mm = straight_at("curve_diameter"), share = 0.04;
+    const double floor_mm = scale_of("curve_diameter").straight_at, share = 0.04;
     const auto beside = [&](double mm, double by) {
         return 1 / ((1 / mm + 1 / floor_mm) * std::exp(-by) - 1 / floor_mm);
     };
@@ -166,11 +166,30 @@ BOOST_AUTO_TEST_CASE(a_nearly_straight_strands_curve_diameter_is_judged_by_its_c
     const double d = smallest_detectable_change(judged, 2, 2);
     for (const double mm : {6.0, 60.0, 150.0})
         for (const double way : {-1.0, 1.0}) {
-            const double to = along_logarithm(mm, way * d, judged.straight_at);
-            BOOST_TEST(std::abs(std::abs(to - mm) - difference_of_logarithm(d, mm, to, judged.straight_at)) <
-                       1e-9 * mm);
+            const double to = judged.scale.along(mm, way * d);
+            BOOST_TEST(std::abs(std::abs(to - mm) - judged.scale.difference(d, mm, to)) < 1e-9 * mm);
         }
-    BOOST_TEST(along_logarithm(5000, 3, judged.straight_at) == 50000);
+    BOOST_TEST(judged.scale.along(5000, 3) == 50000);
+}
+
+BOOST_AUTO_TEST_CASE(a_wave_ratio_is_judged_by_what_it_has_above_a_straight_strand) {
+    const Spread judged = spread_for("wave_ratio", {}, {});
+    const auto verdict_of = [&](double from, double to) {
+        return judge("wave_ratio", {{from, from}, {}, "-"}, {{to, to}, {}, "-"}, judged).verdict;
+    };
+    // Waves half as high over a straight strand are a change, though the ratio itself moves by 4 %; of coils that is
+    // chance, and so is anything a nearly straight strand does.
+    BOOST_TEST((verdict_of(1.08, 1.04) == Verdict::changed));
+    BOOST_TEST((verdict_of(4.00, 3.84) == Verdict::no_detectable_change));
+    BOOST_TEST((verdict_of(1.004, 1.000) == Verdict::no_detectable_change));
+    // The printed smallest change is the exact limit, up and down; the noise band ends at a straight strand.
+    const double d = smallest_detectable_change(judged, 2, 2);
+    for (const double ratio : {1.08, 1.5, 4.0})
+        for (const double way : {-1.0, 1.0}) {
+            const double to = judged.scale.along(ratio, way * d);
+            if (to > 1) BOOST_TEST(std::abs(std::abs(to - ratio) - judged.scale.difference(d, ratio, to)) < 1e-9);
+        }
+    BOOST_TEST(judged.scale.along(1.002, -2 * d) == 1);
 }
 
 BOOST_AUTO_TEST_CASE(every_reading_of_edges_and_strands_has_a_default_and_a_direction) {

@@ -141,7 +141,7 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
         out << "| `" << spec.reading << "` | " << unchanged << " | " << fixed(100.0 * called / unchanged, 1) << " % | "
             << changed << " (" << fixed(change / changed, 2) << " " << spec.unit << ") | "
             << fixed(100.0 * found / changed, 1) << " % | "
-            << (rest.of_logarithm ? fixed(100 * rest.sd, 1) + " %" : fixed(rest.sd, 2) + " " + spec.unit) << " | "
+            << (rest.scale.logarithm ? fixed(100 * rest.sd, 1) + " %" : fixed(rest.sd, 2) + " " + spec.unit) << " | "
             << fixed(smallest.empty() ? std::nan("") : smallest[smallest.size() / 2], 2) << " |\n";
     }
     out << "\n";
