@@ -2,86 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 #include "combings/cells.h"
 
 namespace kempt::combings {
 namespace {
-
-// A step may turn by 35 degrees at most: the tightest curl of interest (curve diameter 3 mm) turns by 5 degrees a pixel
-// at 8 px/mm; the rest is noise of a point's direction.
-constexpr float most_turn = 0.82f;  // cosine
-// Directions of points at a crossing mean nothing: the curvature along them is like that across.
-constexpr float least_lean = 0.25f;
-
-struct Walker {
-    const Ridges& ridges;
-    std::vector<char>& used;
-
-    // Best continuation of a line from point i along (dx, dy), -1 none.
-    [[nodiscard]] int next(int i, float dx, float dy) const {
-        const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
-        const cv::Point at = ridges.pixel(static_cast<size_t>(i));
-        int best = -1;
-        float least = 1e9f;
-        // Pixels behind are not looked at, nor rows in which all are; a little more freely than asked below.
-        constexpr float ahead_px = 0.4f;
-        for (int v = -2; v <= 2; ++v) {
-            const float least_u = ahead_px - 0.01f - static_cast<float>(v) * dy;
-            int from = -2, to = 2;
-            while (from <= 2 && static_cast<float>(from) * dx < least_u) ++from;
-            while (to >= from && static_cast<float>(to) * dx < least_u) --to;
-            if (from > to) continue;
-            ridges.in_row(at.y + v, at.x + from, at.x + to, [&](int k) {
-                const int u = ridges.bounds.x + ridges.points[static_cast<size_t>(k)].column - at.x;
-                if (static_cast<float>(u) * dx + static_cast<float>(v) * dy < ahead_px) return;
-                if (used[static_cast<size_t>(k)]) return;
-                const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
-                const float wx = q.x - p.x, wy = q.y - p.y, ahead = wx * dx + wy * dy,
-                            aside = std::abs(wx * dy - wy * dx);
-                if (ahead < 0.3f || ahead > 2.4f || aside > 0.9f * ahead + 0.15f) return;
-                const float turn = std::abs(q.tx * dx + q.ty * dy);
-                if (turn < most_turn || q.lean < least_lean || q.sign != p.sign) return;
-                const float cost = ahead + 2 * aside + 3 * (1 - turn);
-                if (cost < least) least = cost, best = k;
-            });
-        }
-        return best;
-    }
-    // Marks a point and those beside it that belong to the same line.
-    void take(int i) {
-        const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
-        const cv::Point at = ridges.pixel(static_cast<size_t>(i));
-        used[static_cast<size_t>(i)] = 1;
-        for (int v = -1; v <= 1; ++v)
-            ridges.in_row(at.y + v, at.x - 1, at.x + 1, [&](int k) {
-                if (used[static_cast<size_t>(k)]) return;
-                const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
-                const float wx = q.x - p.x, wy = q.y - p.y, aside = std::abs(wx * p.ty - wy * p.tx),
-                            along = std::abs(wx * p.tx + wy * p.ty);
-                if (aside < 0.8f && along < 0.5f && std::abs(q.tx * p.tx + q.ty * p.ty) > most_turn)
-                    used[static_cast<size_t>(k)] = 1;
-            });
-    }
-    void walk(int i, float dx, float dy, std::vector<int>& path) {
-        for (;;) {
-            const int k = next(i, dx, dy);
-            if (k < 0) return;
-            const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
-            ridges.expect_index(static_cast<int>(q.x + 8 * dx), static_cast<int>(q.y + 8 * dy));
-            ridges.expect_points(static_cast<int>(q.x + 5 * dx), static_cast<int>(q.y + 5 * dy));
-            const float sign = q.tx * dx + q.ty * dy < 0 ? -1.f : 1.f;
-            // The direction of travel lags a little behind that of the points, which evens their noise out.
-            dx = 0.5f * dx + 0.5f * sign * q.tx, dy = 0.5f * dy + 0.5f * sign * q.ty;
-            const float n = std::sqrt(dx * dx + dy * dy);
-            dx /= n, dy /= n;
-            take(k);
-            path.push_back(k);
-            i = k;
-        }
-    }
-};
 
 constexpr float crowd_px = 3.2f;
 constexpr int most_crowded = 24, least_clear = 10;
@@ -106,91 +31,7 @@ Line part_of(const Line& line, size_t from, size_t to) {
     return out;
 }
 
-double length_of(const Line& line) {
-    return line.at.size() < 2 ? 0 : static_cast<double>(line.at.size() - 1) * 1.05;
-}
-
-// A walk that lost its strand may go on along noise or a faint neighbour: tails far fainter than the line are given
-// back.
-void trim_tails(const Ridges& ridges, std::vector<int>& path, std::vector<char>& used) {
-    constexpr size_t window = 6;
-    constexpr float faint = 0.4f;
-    if (path.size() < 4 * window) return;
-    std::vector<float> strength;
-    for (const int k : path) strength.push_back(ridges.points[static_cast<size_t>(k)].strength);
-    const float least_point = faint * median(strength), least = least_point * static_cast<float>(window);
-    const auto cut = [&](auto from, auto to) {  // points off the end until a whole window is strong
-        size_t off = 0;
-        for (; to - from > static_cast<std::ptrdiff_t>(2 * window); ++from, ++off)
-            if (std::accumulate(from, from + window, 0.f) >= least) break;
-        if (off == 0) return off;
-        while (*from < least_point) ++from, ++off;
-        return off;
-    };
-    const size_t back = cut(strength.begin(), strength.end()), forth = cut(strength.rbegin(), strength.rend());
-    if (back + forth + 2 >= path.size()) return;
-    const auto release = [&](auto from, auto to) {
-        for (; from != to; ++from) used[static_cast<size_t>(*from)] = 0;
-    };
-    release(path.begin(), path.begin() + static_cast<std::ptrdiff_t>(back));
-    release(path.end() - static_cast<std::ptrdiff_t>(forth), path.end());
-    path.erase(path.end() - static_cast<std::ptrdiff_t>(forth), path.end());
-    path.erase(path.begin(), path.begin() + static_cast<std::ptrdiff_t>(back));
-}
-
 }  // namespace
-
-std::vector<Line> string_lines(const Ridges& ridges, Work& work, const LineOptions& options) {
-    std::vector<Line> lines;
-    const size_t n = ridges.points.size();
-    std::vector<char> used(n, 0);
-    Walker walker{ridges, used};
-    // Strongest first, in 64 steps of the logarithm.
-    const float least = static_cast<float>(options.start_snr) * ridges.noise;
-    const float start = std::max(1e-6f, least);
-    const Cells<int> levels(64, [&, level_of = std::vector<signed char>()](const auto& put) mutable {
-        const bool first = level_of.empty();
-        if (first) level_of.assign(n, -1);
-        for (size_t i = 0; i < n; ++i) {
-            const RidgePoint& p = ridges.points[i];
-            if (p.strength < least || p.lean < 0.5f) continue;
-            if (first)
-                level_of[i] = static_cast<signed char>(
-                    std::clamp(static_cast<int>(12 * std::log2(std::max(1e-6f, p.strength) / start)), 0, 63));
-            put(static_cast<size_t>(level_of[i]), static_cast<int>(i));
-        }
-    });
-    std::vector<int> back, forth, path;
-    for (size_t level = 64; level-- > 0;)
-        for (const int* at = levels.begin(level); at != levels.end(level); ++at) {
-            const int i = *at;
-            if (used[static_cast<size_t>(i)]) continue;
-            if (!work.go(25 * static_cast<int64_t>(back.size() + forth.size() + 1))) return lines;
-            const RidgePoint& p = ridges.points[static_cast<size_t>(i)];
-            walker.take(i);
-            back.clear();
-            forth.clear();
-            walker.walk(i, p.tx, p.ty, forth);
-            walker.walk(i, -p.tx, -p.ty, back);
-            path.assign(back.rbegin(), back.rend());
-            path.push_back(i);
-            path.insert(path.end(), forth.begin(), forth.end());
-            trim_tails(ridges, path, used);
-            Line line;
-            line.at.reserve(path.size());
-            line.strength.reserve(path.size());
-            for (const int k : path) {
-                const RidgePoint& q = ridges.points[static_cast<size_t>(k)];
-                line.at.emplace_back(q.x, q.y);
-                line.strength.push_back(q.strength);
-            }
-            if (length_of(line) < options.least_length_px) continue;
-            line.mass = median(line.strength);
-            line.sign = p.sign;
-            lines.push_back(std::move(line));
-        }
-    return lines;
-}
 
 std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect bounds, double reach_px, double trim_px,
                                    double least_px, std::vector<Line>& crumbs, Work& work) {
@@ -281,7 +122,7 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
                 --to;
             if (to - first >= 2) {
                 Line piece = part_of(lines[l], static_cast<size_t>(first), static_cast<size_t>(to));
-                (length_of(piece) >= least_px ? out : crumbs).push_back(std::move(piece));
+                (length_px(piece.at.size()) >= least_px ? out : crumbs).push_back(std::move(piece));
             }
             if (c < cut.size()) from = std::max(from, cut[c] + trim + 1);
         }

@@ -19,6 +19,11 @@ struct Line {
     float mass = 0;  // median strength: in a sharp photo proportional to width times darkness
 };
 
+// Of a line of so many points.
+[[nodiscard]] inline double length_px(size_t points) {
+    return points < 2 ? 0 : static_cast<double>(points - 1) * 1.05;
+}
+
 struct LineOptions {
     double start_snr = 4.5;  // a line starts at a point that clear
     double least_length_px = 4;

@@ -81,11 +81,6 @@ void draw_tone(QPainter& painter, const ViewMap& map, const ToneOverlay& tone, d
     for (const ToneLine& line : tone.lines) {
         const QPolygonF tick = on_window(map, {line.tick.p1(), line.tick.p2()});
         cased(painter, path_of(tick), mark_colours().warning, 2.2 * s);
-        const QPointF right = tick[0].x() > tick[1].x() ? tick[0] : tick[1];
-        label(painter, right,
-              in_figures(
-                  plain_value(line.at_mm, (line.at_high - line.at_low) / 2, QStringLiteral("mm"), look().length())),
-              s);
     }
 }
 
@@ -142,6 +137,20 @@ void paint_overlay(QPainter& painter, const ViewMap& map, const Overlay& overlay
                 if (overlay.pattern) draw_strands(painter, map, *overlay.pattern, s);
                 break;
         }
+    painter.restore();
+}
+
+void paint_overlay_words(QPainter& painter, const ViewMap& map, const Overlay& overlay, double s) {
+    if (!overlay.tone) return;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    for (const ToneLine& line : overlay.tone->lines) {
+        const QPolygonF tick = on_window(map, {line.tick.p1(), line.tick.p2()});
+        label(painter, tick[0].x() > tick[1].x() ? tick[0] : tick[1],
+              in_figures(
+                  plain_value(line.at_mm, (line.at_high - line.at_low) / 2, QStringLiteral("mm"), look().length())),
+              s);
+    }
     painter.restore();
 }
 

@@ -13,6 +13,8 @@ namespace kempt::desk {
 // What lies under the marks: tints and traced lines of these groups. scale: of strokes, follows the text size.
 void paint_overlay(QPainter& painter, const ViewMap& map, const Overlay& overlay, const QVector<ReadingGroup>& groups,
                    double scale);
+// What is written on the photo: above the marks, so that none crosses it.
+void paint_overlay_words(QPainter& painter, const ViewMap& map, const Overlay& overlay, double scale);
 // The strand that the person points at, above all others.
 void paint_strand_picked(QPainter& painter, const ViewMap& map, const ShownStrand& strand, double scale);
 

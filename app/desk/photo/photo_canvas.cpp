@@ -241,6 +241,7 @@ void PhotoCanvas::paintEvent(QPaintEvent*) {
     const QPolygonF band = fresh(ReadingGroup::edges) ? overlay_.edges.band : QPolygonF();
     const MarksScene scene{&editor_, picked_, hovered_, band, scale, by_keyboard_ && hasFocus()};
     paint_marks(painter, map_, scene);
+    if (overlay_shown_ && fresh(ReadingGroup::tone)) paint_overlay_words(painter, map_, overlay_, scale);
     if (dragging_ && picked_)
         if (const auto at = editor_.at(*picked_)) paint_glass(painter, map_, picture_, *at, size(), scale);
     if (hasFocus()) {

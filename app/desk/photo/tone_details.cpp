@@ -131,6 +131,10 @@ void ToneDetails::show_tone(const ToneOverlay& tone) {
     for (const ToneLine& line : tone.lines) column_->addWidget(text(words_of(line), "caption"));
     if (tone.lines.isEmpty() && !tone.profile.isEmpty())
         column_->addWidget(text(tr("No line of demarcation found."), "caption"));
+    // A just noticeable difference is 1 to 2.3 (Mahy and others 1994, Color Res Appl 19:105-21, from memory).
+    column_->addWidget(text(tr("ΔE: how far two colours lie apart to the eye (CIEDE2000). Side by side, 1 to 2 is just "
+                               "about seen."),
+                            "caption"));
 }
 
 }  // namespace kempt::desk

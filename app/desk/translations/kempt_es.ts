@@ -4851,6 +4851,10 @@ cómo está hoy y si el cambio es real.</translation>
         <source>No line of demarcation found.</source>
         <translation>No se encontró línea de demarcación.</translation>
     </message>
+    <message>
+        <source>ΔE: how far two colours lie apart to the eye (CIEDE2000). Side by side, 1 to 2 is just about seen.</source>
+        <translation>ΔE: cuánto se apartan dos colores a la vista (CIEDE2000). Lado a lado, de 1 a 2 apenas se nota.</translation>
+    </message>
 </context>
 <context>
     <name>kempt::desk::Tool</name>
