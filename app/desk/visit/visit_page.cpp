@@ -39,6 +39,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     page->addLayout(acts);
 
     auto* columns = new Columns(measures().px(760));
+    columns->put_right_above();  // the way through the visit before the note
     auto* state = panel("surface");
     auto* state_column = column_in(state, 4, 2);
     state_column->addWidget(text(tr("How the hair was"), "heading"));

@@ -31,7 +31,7 @@ void Columns::resizeEvent(QResizeEvent* event) {
 
 void Columns::expect_width(int width) {
     const bool beside = width >= from_;
-    const auto direction = beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
+    const auto direction = beside ? QBoxLayout::LeftToRight : folded_;
     if (both_->direction() != direction) both_->setDirection(direction);
     both_->setStretch(0, beside ? left_share_ : 0);
     both_->setStretch(1, beside ? right_share_ : 0);

@@ -1,9 +1,8 @@
 // Two columns side by side where there is room, one above the other where there is not.
 #pragma once
 
+#include <QBoxLayout>
 #include <QWidget>
-
-class QBoxLayout;
 
 namespace kempt::desk {
 
@@ -15,6 +14,8 @@ class Columns : public QWidget {
     [[nodiscard]] QBoxLayout* left() const { return left_; }
     [[nodiscard]] QBoxLayout* right() const { return right_; }
     void set_shares(int left, int right);
+    // One above the other, the right one comes first.
+    void put_right_above() { folded_ = QBoxLayout::BottomToTop; }
     // Stands as this width asks for before it has it: what is put into a page that is seen is laid out once, not twice.
     void expect_width(int width);
 
@@ -23,6 +24,7 @@ class Columns : public QWidget {
 
   private:
     int from_, left_share_ = 1, right_share_ = 1;
+    QBoxLayout::Direction folded_ = QBoxLayout::TopToBottom;
     QBoxLayout *both_, *left_, *right_;
 };
 

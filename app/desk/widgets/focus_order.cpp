@@ -1,6 +1,6 @@
 #include "desk/widgets/focus_order.h"
 
-#include <QLayout>
+#include <QBoxLayout>
 #include <QScrollArea>
 #include <QTimer>
 #include <QWidget>
@@ -13,8 +13,10 @@ constexpr auto timer_name = "kempt-focus-order";
 void collect(QWidget* widget, QVector<QWidget*>& order);
 
 void collect(QLayout* layout, QVector<QWidget*>& order) {
+    const auto* box = qobject_cast<QBoxLayout*>(layout);
+    const bool upwards = box != nullptr && box->direction() == QBoxLayout::BottomToTop;
     for (int i = 0; i < layout->count(); ++i) {
-        QLayoutItem* item = layout->itemAt(i);
+        QLayoutItem* item = layout->itemAt(upwards ? layout->count() - 1 - i : i);
         if (item->widget() != nullptr)
             collect(item->widget(), order);
         else if (item->layout() != nullptr)
