@@ -115,6 +115,38 @@ bool Field::inside(cv::Point2d px) const {
     return cell == Cell::mixed ? distance_mm(p) > 0 : cell == Cell::inside;
 }
 
+Field::Cell Field::square(const cv::Rect2d& px) const {
+    // A convex outline stays one, unless the horizon passes through it.
+    cv::Point2d low(1e9, 1e9), high(-1e9, -1e9);
+    for (const cv::Point2d p : {px.tl(), px.br(), cv::Point2d(px.x, px.br().y), cv::Point2d(px.br().x, px.y)}) {
+        if (!(mm_from_px_(2, 0) * p.x + mm_from_px_(2, 1) * p.y + mm_from_px_(2, 2) > 1e-9)) return Cell::mixed;
+        const cv::Point2d mm = mm_from_px(p);
+        low = {std::min(low.x, mm.x), std::min(low.y, mm.y)}, high = {std::max(high.x, mm.x), std::max(high.y, mm.y)};
+    }
+    constexpr double rounding_mm = 1e-6;
+    const double i0 = (low.x - rounding_mm) / cell_mm, i1 = (high.x + rounding_mm) / cell_mm,
+                 j0 = (low.y - rounding_mm) / cell_mm, j1 = (high.y + rounding_mm) / cell_mm;
+    if (i1 < 0 || j1 < 0 || i0 >= columns_ || j0 >= rows_) return Cell::outside;
+    if (!(i0 >= 0 && j0 >= 0 && i1 < columns_ && j1 < rows_)) return Cell::mixed;
+    const auto cell = [&](int i, int j) {
+        return cells_[static_cast<size_t>(j) * static_cast<size_t>(columns_) + static_cast<size_t>(i)];
+    };
+    const Cell first = cell(static_cast<int>(i0), static_cast<int>(j0));
+    for (int j = static_cast<int>(j0); j <= static_cast<int>(j1); ++j)
+        for (int i = static_cast<int>(i0); i <= static_cast<int>(i1); ++i)
+            if (cell(i, j) != first) return Cell::mixed;
+    return first;
+}
+
+cv::Mat1b Field::squares(cv::Rect bounds, int side) const {
+    cv::Mat1b out((bounds.height + side - 1) / side, (bounds.width + side - 1) / side);
+    for (int j = 0; j < out.rows; ++j)
+        for (int i = 0; i < out.cols; ++i)
+            out(j, i) = static_cast<uchar>(
+                square(cv::Rect2d(bounds.x + i * side - 1.5, bounds.y + j * side - 1.5, side + 2, side + 2)));
+    return out;
+}
+
 double Field::distance_mm(cv::Point2d p) const {
     if (outline_mm_.size() < 3) return -far_mm;
     double inside = std::min(far_mm, signed_distance(outline_mm_, p));

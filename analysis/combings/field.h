@@ -18,6 +18,10 @@ class Field {
     static constexpr double far_mm = 5;
     [[nodiscard]] double inside_mm(cv::Point2d px) const;
     [[nodiscard]] bool inside(cv::Point2d px) const;  // the same as above 0, faster
+    enum class Cell : char { outside, mixed, inside };
+    // What inside() says of all places in and within 1 px around each square of `side` pixels of `bounds`, from its
+    // upper left; mixed: not the same, or not known. 8-bit.
+    [[nodiscard]] cv::Mat1b squares(cv::Rect bounds, int side) const;
     // First and one past the last column of a row that may belong to the field; empty range when none.
     [[nodiscard]] cv::Range columns(int y, int width) const;
     [[nodiscard]] cv::Rect bounds(cv::Size photo) const;
@@ -27,7 +31,7 @@ class Field {
     [[nodiscard]] const cv::Matx33d& mm_from_px() const { return mm_from_px_; }
 
   private:
-    enum class Cell : char { outside, mixed, inside };
+    [[nodiscard]] Cell square(const cv::Rect2d& px) const;
     static constexpr double cell_mm = 4;
     [[nodiscard]] double distance_mm(cv::Point2d mm) const;
     cv::Matx33d mm_from_px_, px_from_mm_;
