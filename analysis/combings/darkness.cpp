@@ -6,6 +6,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "card/sampler.h"
+#include "combings/twice.h"
 
 namespace kempt::combings {
 namespace {
@@ -14,6 +15,62 @@ constexpr int cell = 32;  // px; 2-3 mm: light changes little over it, and hair 
 // Near luma, so that the chroma that JPEG halves and the sensor's mosaic add little: green counts double.
 // (Weights fitted to each photo's own hair came out the same within a few hundredths, for that very reason.)
 constexpr std::array<float, 3> near_luma{0.25f, 0.5f, 0.25f};
+
+// Pixels of a cell that are looked at for its paper, and which of them in order is taken for it: hair takes a fifth of
+// a cell at most where strands can be told apart, so that this is its paper's median.
+constexpr int apart = 4, each_way = cell / apart, seen_of_cell = each_way * each_way;
+constexpr double paper_rank = 0.58;
+
+// The samples of eight cells beside each other.
+constexpr int lanes = 8;
+typedef float Samples[seen_of_cell][lanes];
+typedef float Eight __attribute__((vector_size(4 * lanes)));
+
+// The places that Batcher's merging network compares one after the other, whatever lies in them, to sort the samples
+// (K. E. Batcher, Sorting networks and their applications, 1968).
+struct Pair {
+    uint8_t low, high;
+};
+const std::vector<Pair>& network() {
+    static const std::vector<Pair> pairs = [] {
+        std::vector<Pair> out;
+        for (int p = 1; p < seen_of_cell; p *= 2)
+            for (int k = p; k > 0; k /= 2)
+                for (int j = k % p; j + k < seen_of_cell; j += 2 * k)
+                    for (int i = j; i < std::min(j + k, seen_of_cell - k); ++i)
+                        if (i / (2 * p) == (i + k) / (2 * p))
+                            out.push_back({static_cast<uint8_t>(i), static_cast<uint8_t>(i + k)});
+        return out;
+    }();
+    return pairs;
+}
+
+// Sorts those of each cell.
+KEMPT_TWICE void sort_each(Samples& v, const std::vector<Pair>& pairs) {
+    for (const Pair pair : pairs) {
+        Eight x, y;
+        std::memcpy(&x, v[pair.low], sizeof(x));
+        std::memcpy(&y, v[pair.high], sizeof(y));
+        const Eight least = y < x ? y : x, most = y < x ? x : y;
+        std::memcpy(v[pair.low], &least, sizeof(least));
+        std::memcpy(v[pair.high], &most, sizeof(most));
+    }
+}
+
+KEMPT_TWICE void look_up(const uchar* codes, int n, const float* pairs, const float* blue, float* __restrict out) {
+    for (int x = 0; x < n; ++x, codes += 3) {
+        uint16_t pair = 0;
+        std::memcpy(&pair, codes, sizeof(pair));
+        out[x] = pairs[pair] + blue[codes[2]];
+    }
+}
+
+// Light of the columns [from, to) to darkness, 1 / paper being base + step * column.
+KEMPT_TWICE void against_paper(float* __restrict of, int from, int to, float base, float step) {
+    for (int k = from; k < to; ++k)
+        of[k - from] = 1 - of[k - from] * (base + step * static_cast<float>(std::max(k, cell / 2)));
+}
+
 }  // namespace
 
 Darkness::Darkness(const Photo& photo, const Field& field)
@@ -23,31 +80,51 @@ Darkness::Darkness(const Photo& photo, const Field& field)
         table_[c] = tables[c];
         for (float& v : table_[c]) v *= near_luma[c];
     }
-    const cv::Rect box = field.bounds(pixels_.size());
+    if (!wide_) {
+        pairs_.resize(size_t{1} << 16);
+        for (size_t first = 0; first < table_[0].size(); ++first)
+            for (size_t second = 0; second < table_[1].size(); ++second) {
+                const uchar codes[2] = {static_cast<uchar>(first), static_cast<uchar>(second)};
+                pairs_[pair_at(codes)] = table_[0][first] + table_[1][second];
+            }
+    }
+    find_paper(field.bounds(pixels_.size()));
+}
+
+// Of a cell that the photo's edge cuts.
+float Darkness::paper_of(cv::Point at) const {
+    std::vector<float> sample;
+    for (int y = at.y * cell + apart / 2; y < std::min(pixels_.rows, (at.y + 1) * cell); y += apart) {
+        const Row row = row_of(y);
+        for (int x = at.x * cell + apart / 2; x < std::min(pixels_.cols, (at.x + 1) * cell); x += apart)
+            sample.push_back(row(x));
+    }
+    if (sample.empty()) return 1;
+    const auto rank = sample.begin() + static_cast<std::ptrdiff_t>(paper_rank * static_cast<double>(sample.size()));
+    std::nth_element(sample.begin(), rank, sample.end());
+    return *rank;
+}
+
+void Darkness::find_paper(cv::Rect box) {
     cv::Mat1f paper((pixels_.rows + cell - 1) / cell + 1, (pixels_.cols + cell - 1) / cell + 1, 1.f);
-    constexpr int apart = 4;  // px between the pixels that are looked at
     const int first = box.x / cell, last = std::min(paper.cols, (box.x + box.width) / cell + 1);
     cv::parallel_for_(
         cv::Range(box.y / cell, std::min(paper.rows, (box.y + box.height) / cell + 1)), [&](const cv::Range& rows) {
-            // By rows, as they lie in memory: the samples of each cell of a row of cells.
-            std::vector<std::vector<float>> samples(static_cast<size_t>(std::max(0, last - first)));
+            Samples samples{};
             for (int j = rows.start; j < rows.end; ++j) {
-                for (auto& sample : samples) sample.clear();
-                for (int y = j * cell + 2; y < std::min(pixels_.rows, (j + 1) * cell); y += apart) {
-                    const Row row = row_of(y);
-                    for (int i = first; i < last; ++i)
-                        for (int x = i * cell + 2; x < std::min(pixels_.cols, (i + 1) * cell); x += apart)
-                            samples[static_cast<size_t>(i - first)].push_back(row(x));
+                const int whole = (j + 1) * cell <= pixels_.rows ? std::min(last, pixels_.cols / cell) : first;
+                for (int i = first; i < whole; i += lanes) {
+                    const int n = std::min(lanes, whole - i);
+                    for (int v = 0; v < each_way; ++v) {
+                        const Row row = row_of(j * cell + apart / 2 + v * apart);
+                        for (int l = 0; l < n; ++l)
+                            for (int u = 0; u < each_way; ++u)
+                                samples[v * each_way + u][l] = row((i + l) * cell + apart / 2 + u * apart);
+                    }
+                    sort_each(samples, network());
+                    std::copy_n(samples[static_cast<int>(paper_rank * seen_of_cell)], n, paper[j] + i);
                 }
-                for (int i = first; i < last; ++i) {
-                    std::vector<float>& sample = samples[static_cast<size_t>(i - first)];
-                    if (sample.empty()) continue;
-                    // Hair takes a fifth of a cell at most where strands can be told apart: its paper's median.
-                    const auto at =
-                        sample.begin() + static_cast<std::ptrdiff_t>(0.58 * static_cast<double>(sample.size()));
-                    std::nth_element(sample.begin(), at, sample.end());
-                    paper(j, i) = *at;
-                }
+                for (int i = std::max(first, whole); i < last; ++i) paper(j, i) = paper_of({i, j});
             }
         });
     // A cell that print or hair fills takes its light from around it; those that were not looked at, from the nearest.
@@ -76,9 +153,7 @@ void Darkness::row(int y, int from, int to, float* out) const {
         const Row codes = row_of(y);
         for (int x = first; x < last; ++x) out[x - from] = codes(x);
     } else {
-        const uchar* code = pixels_.ptr<uchar>(y) + 3 * first;
-        const float *r = table_[0].data(), *g = table_[1].data(), *bl = table_[2].data();
-        for (int x = first; x < last; ++x, code += 3) out[x - from] = r[code[0]] + g[code[1]] + bl[code[2]];
+        look_up(pixels_.ptr<uchar>(y) + 3 * first, last - first, pairs_.data(), table_[2].data(), out + first - from);
     }
     // Per paper, linear between the middles of cells.
     for (int x = first; x < last;) {
@@ -86,8 +161,7 @@ void Darkness::row(int y, int from, int to, float* out) const {
         const int end = std::min(last, i + 2 >= per_paper_.cols ? last : (i + 1) * cell + cell / 2);
         const float left = p[i] * (1 - b) + q[i] * b, right = p[i + 1] * (1 - b) + q[i + 1] * b;
         const float step = (right - left) / cell, base = left + step * (0.5f - static_cast<float>(i * cell + cell / 2));
-        for (int k = x; k < std::max(end, x + 1); ++k)
-            out[k - from] = 1 - out[k - from] * (base + step * static_cast<float>(std::max(k, cell / 2)));
+        against_paper(out + x - from, x, std::max(end, x + 1), base, step);
         x = std::max(end, x + 1);
     }
     for (int x = from; x < first; ++x) out[x - from] = 0;
