@@ -14,7 +14,7 @@ PointTiles::PointTiles(const Ridges& ridges, float least_lean)
     std::vector<size_t> before{0};  // points of the strips before each
     for (const auto& strip : ridges.strips) before.push_back(before.back() + strip.size());
     const size_t n = before.back(), bands = static_cast<size_t>(rows_) / height;
-    tiles_.resize(bands * across_);
+    tiles_.resize(bands * across_, Tile{});
     ways_.resize(n);
     places_.resize(n);
     strengths_.resize(n);

@@ -1,5 +1,6 @@
 #include "combings/ridge_rows.h"
 
+#include <algorithm>
 #include <bit>
 #include <cstring>
 
@@ -51,16 +52,22 @@ struct Found {
     float x[lanes], y[lanes], nx[lanes], ny[lanes], strength[lanes], sign[lanes], lean[lanes];
 };
 
-// Which of eight pixels from x on hold a point: bits. The places are filled in for those that do.
-KEMPT_WITHIN unsigned find(const RowOf& row, int x, float least_strength, const EightInts& lanes_wanted, Found& found) {
-    EightInts wanted = lanes_wanted;
+// Whether any of eight pixels from x on may hold a point. The curvature along a line is small, so the sum of both is
+// near that across; nine pixels in ten are told by it.
+KEMPT_WITHIN bool may_hold(const RowOf& row, int x, float least) {
+    const float *a = row.a + x, *b = row.b + x, *c = row.c + x;
+    const Eight m = eight(b), zero{}, sum = (eight(b - 1) - 2 * m + eight(b + 1)) + (eight(a) - 2 * m + eight(c));
+    return bits_of(((sum <= all(-least)) & (m > zero)) | ((sum >= all(bright_factor * least)) & (m < zero))) != 0;
+}
+
+// Which of the first `count` of eight pixels from x on hold a point: bits. The places are filled in for those that do.
+KEMPT_WITHIN unsigned find(const RowOf& row, int x, int count, float least_strength, Found& found) {
     const float *a = row.a + x, *b = row.b + x, *c = row.c + x;
     const Eight m = eight(b), left = eight(b - 1), right = eight(b + 1), above = eight(a), below = eight(c);
     Eight xx = left - 2 * m + right, yy = above - 2 * m + below;
     const Eight sum = xx + yy, zero{}, one = all(1), least = all(least_strength);
-    // The curvature along a line is small, so the sum is near that across. Nine pixels in ten are told by it.
+    EightInts wanted = EightInts{0, 1, 2, 3, 4, 5, 6, 7} < count;
     wanted &= ((sum <= -least) & (m > zero)) | ((sum >= all(bright_factor * least_strength)) & (m < zero));
-    if (bits_of(wanted) == 0) return 0;
     const Eight sign = sum < zero ? one : -one;
     xx *= sign, yy *= sign;
     const Eight xy = 0.25f * sign * (eight(c + 1) - eight(c - 1) - eight(a + 1) + eight(a - 1));
@@ -77,8 +84,6 @@ KEMPT_WITHIN unsigned find(const RowOf& row, int x, float least_strength, const 
     nx = none ? one : nx / norm, ny = none ? zero : ny / norm;
     const Eight t = -(gx * nx + gy * ny) / across, aside_x = t * nx, aside_y = t * ny;
     wanted &= (size_of(aside_x) <= all(most_aside)) & (size_of(aside_y) <= all(most_aside));
-    const unsigned bits = bits_of(wanted);
-    if (bits == 0) return 0;
     const float first = static_cast<float>(row.from + x);
     const Eight at_x = all(first) + Eight{0, 1, 2, 3, 4, 5, 6, 7} + aside_x,
                 at_y = all(static_cast<float>(row.y)) + aside_y;
@@ -92,7 +97,7 @@ KEMPT_WITHIN unsigned find(const RowOf& row, int x, float least_strength, const 
     std::memcpy(found.strength, &strength, sizeof(strength));
     std::memcpy(found.sign, &sign, sizeof(sign));
     std::memcpy(found.lean, &lean, sizeof(lean));
-    return bits;
+    return bits_of(wanted);
 }
 
 }  // namespace
@@ -108,17 +113,25 @@ KEMPT_TWICE void smooth_down(const float* const (&rows)[5], int n, float* __rest
 
 KEMPT_TWICE void add_points(const RowOf& row, int x0, int x1, float least, const Field* ask,
                             Roomy<RidgePoint>& points) {
+    // Blocks of eight, those that may hold a point first: a processor foretells two short loops better than one long.
+    constexpr int most = 64;
     Found found;
-    for (int x = x0; x < x1; x += lanes) {
-        const int left = x1 - x;
-        const EightInts wanted =
-            EightInts{0, 1, 2, 3, 4, 5, 6, 7} < EightInts{left, left, left, left, left, left, left, left};
-        for (unsigned bits = find(row, x, least, wanted, found); bits != 0; bits &= bits - 1) {
-            const int i = std::countr_zero(bits);
-            if (ask != nullptr && !ask->inside(cv::Point2f(found.x[i], found.y[i]))) continue;
-            points.push_back({found.x[i], found.y[i], -found.ny[i], found.nx[i], found.strength[i], found.sign[i],
-                              found.lean[i], static_cast<uint16_t>(row.from + x + i - row.corner.x),
-                              static_cast<uint16_t>(row.y - row.corner.y)});
+    int blocks[most];
+    for (int part = x0; part < x1; part += most * lanes) {
+        int n = 0;
+        for (int x = part; x < std::min(x1, part + most * lanes); x += lanes) {
+            blocks[n] = x;
+            n += may_hold(row, x, least);
+        }
+        for (int k = 0; k < n; ++k) {
+            const int x = blocks[k];
+            for (unsigned bits = find(row, x, x1 - x, least, found); bits != 0; bits &= bits - 1) {
+                const int i = std::countr_zero(bits);
+                if (ask != nullptr && !ask->inside(cv::Point2f(found.x[i], found.y[i]))) continue;
+                points.push_back({found.x[i], found.y[i], -found.ny[i], found.nx[i], found.strength[i], found.sign[i],
+                                  found.lean[i], static_cast<uint16_t>(row.from + x + i - row.corner.x),
+                                  static_cast<uint16_t>(row.y - row.corner.y)});
+            }
         }
     }
 }

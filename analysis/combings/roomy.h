@@ -6,6 +6,8 @@
 #include <cstddef>
 #include <cstdlib>
 #include <new>
+#include <type_traits>
+#include <utility>
 #include <vector>
 
 #include <sys/mman.h>
@@ -32,6 +34,14 @@ struct RoomyAllocator {
     }
     void deallocate(T* at, size_t) {
         std::free(at);
+    }
+    // resize() leaves plain values as they are in memory: whoever asks for room fills it.
+    template <class U, class... From>
+    void construct(U* at, From&&... from) {
+        if constexpr (sizeof...(From) == 0 && std::is_trivially_destructible_v<U>)
+            ::new (static_cast<void*>(at)) U;
+        else
+            ::new (static_cast<void*>(at)) U(std::forward<From>(from)...);
     }
     template <class U>
     bool operator==(const RoomyAllocator<U>&) const {
