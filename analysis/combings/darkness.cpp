@@ -172,8 +172,17 @@ float Darkness::at(double x, double y) const {
     if (!(x >= 0 && y >= 0 && x < pixels_.cols - 1.001 && y < pixels_.rows - 1.001)) return 0;
     const int i = static_cast<int>(x), j = static_cast<int>(y);
     const float a = static_cast<float>(x - i), b = static_cast<float>(y - j);
-    const Row above = row_of(j), below = row_of(j + 1);
-    const float mean = (above(i) * (1 - a) + above(i + 1) * a) * (1 - b) + (below(i) * (1 - a) + below(i + 1) * a) * b;
+    const auto mean_of = [&](const auto* codes, size_t step) {
+        // By the channels' own tables: hair has more pairs of codes than the nearest cache holds.
+        const float *red = table_[0].data(), *green = table_[1].data(), *blue = table_[2].data();
+        const auto* above = codes + static_cast<size_t>(j) * step + 3 * i;
+        const auto light = [&](const auto* code) { return red[code[0]] + green[code[1]] + blue[code[2]]; };
+        const auto* below = above + step;
+        return (light(above) * (1 - a) + light(above + 3) * a) * (1 - b) +
+               (light(below) * (1 - a) + light(below + 3) * a) * b;
+    };
+    const float mean = wide_ ? mean_of(pixels_.ptr<ushort>(), pixels_.step[0] / sizeof(ushort))
+                             : mean_of(pixels_.ptr<uchar>(), pixels_.step[0]);
     const int u = std::clamp(i / cell, 0, per_paper_.cols - 1), v = std::clamp(j / cell, 0, per_paper_.rows - 1);
     return 1 - mean * per_paper_(v, u);
 }

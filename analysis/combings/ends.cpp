@@ -2,7 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <optional>
+#include <span>
+
+#include "combings/twice.h"
 
 namespace kempt::combings {
 namespace {
@@ -25,21 +29,24 @@ constexpr size_t least_arc = 13, least_straight = 32;
 // Cubic through the first `count` points by least squares, over the distance u along their chord (u <= 0 inward). The
 // curvature and its change along the line are held towards 0 with the standard deviations that they have among this
 // photo's strands. Gives the RMS of what it misses.
-double fit_cubic(const std::vector<cv::Point2f>& points, size_t count, const Bends& usual, LineEnd& end) {
+double fit_cubic(std::span<const cv::Point2f> points, size_t count, const Bends& usual, LineEnd& end) {
     cv::Point2f chord = points[0] - points[count - 1];
     const float length = std::max(1e-3f, static_cast<float>(cv::norm(chord)));
     chord *= 1 / length;
     const cv::Point2f across(-chord.y, chord.x);
-    cv::Matx44d m = cv::Matx44d::zeros();
-    cv::Vec4d r(0, 0, 0, 0);
+    // Of each point: along the chord, px, and across it.
+    float way[2 * window], off[2 * window];
+    // Sums of the powers of u, of which products of two that are alike are one, and of those times v.
+    double u1 = 0, u2 = 0, u3 = 0, u13 = 0, u22 = 0, u23 = 0, u33 = 0, v0 = 0, v1 = 0, v2 = 0, v3 = 0;
     for (size_t k = 0; k < count; ++k) {
         const cv::Point2f d = points[k] - points[0];
-        const double u = d.dot(chord) / length, v = d.dot(across), w[4] = {1, u, u * u, u * u * u};
-        for (int i = 0; i < 4; ++i) {
-            for (int j = 0; j < 4; ++j) m(i, j) += w[i] * w[j];
-            r[i] += w[i] * v;
-        }
+        way[k] = d.dot(chord), off[k] = d.dot(across);
+        const double u = way[k] / length, v = off[k], uu = u * u, uuu = uu * u;
+        u1 += u, u2 += uu, u3 += uuu, u13 += u * uuu, u22 += uu * uu, u23 += uu * uuu, u33 += uuu * uuu;
+        v0 += v, v1 += u * v, v2 += uu * v, v3 += uuu * v;
     }
+    cv::Matx44d m(static_cast<double>(count), u1, u2, u3, u1, u2, u3, u13, u2, u3, u22, u23, u3, u13, u23, u33);
+    const cv::Vec4d r(v0, v1, v2, v3);
     const double variance = point_sd * point_sd * 4;  // neighbours share their noise
     const double l = length, bend = 0.5 * usual.curvature * l * l, change = usual.change * l * l * l / 6;
     m(2, 2) += variance / (bend * bend), m(3, 3) += variance / (change * change);
@@ -56,55 +63,67 @@ double fit_cubic(const std::vector<cv::Point2f>& points, size_t count, const Ben
     end.change_sd = static_cast<float>(6 * std::sqrt(std::max(0.0, variance * inverse(3, 3))) / (l * l * l));
     double miss = 0;
     for (size_t i = 0; i < count; ++i) {
-        const cv::Point2f d = points[i] - points[0];
-        const double u = d.dot(chord) / l, v = d.dot(across) - (k[0] + u * (k[1] + u * (k[2] + u * k[3])));
+        const double u = way[i] / l, v = off[i] - (k[0] + u * (k[1] + u * (k[2] + u * k[3])));
         miss += v * v;
     }
     return std::sqrt(miss / static_cast<double>(count));
 }
 
 // By how much the first m points turn, radians.
-double turn_over(const std::vector<cv::Point2f>& points, size_t m) {
+double turn_over(std::span<const cv::Point2f> points, size_t m) {
     const cv::Point2f a = points[0] - points[m / 3], b = points[2 * m / 3] - points[m - 1];
     return 1.5 * std::abs(std::atan2(a.cross(b), static_cast<double>(a.dot(b))));
 }
 
-void fit_end(const std::vector<cv::Point2f>& points, const Bends& usual, LineEnd& end) {
+void fit_end(std::span<const cv::Point2f> points, const Bends& usual, LineEnd& end) {
     size_t count = std::min(static_cast<size_t>(window), points.size());
     const auto shorter = [&] { count = std::max(least_window, count * 4 / 5); };
     while (count > least_window && turn_over(points, count) > most_turn) shorter();
     while (fit_cubic(points, count, usual, end) > most_miss_px && count > least_window) shorter();
 }
 
+// The value of `rank` (from 0) among n of at most `window`, by how many are smaller than each: no step of it depends on
+// the values, which processors like better than sorting so few.
+KEMPT_TWICE float ranked(const float* values, int n, int rank) {
+    constexpr float beyond = std::numeric_limits<float>::infinity();
+    alignas(32) float v[window];
+    alignas(32) int smaller[window] = {};
+    const int whole = (n + 7) / 8 * 8;
+    for (int i = 0; i < whole; ++i) v[i] = i < n ? values[i] : beyond;
+    for (int block = 0; block < whole; block += 8)
+        for (int k = 0; k < n; ++k) {
+            const float one = v[k];
+            for (int i = block; i < block + 8; ++i) smaller[i] += one < v[i];
+        }
+    float out = -beyond;
+    for (int i = 0; i < whole; ++i) out = smaller[i] <= rank && out < v[i] ? v[i] : out;
+    return out;
+}
+
 // Median over the last piece, and how far noise may have moved it: neighbours share theirs, so that a third counts.
 void see_tone(const std::vector<float>& strength, LineEnd& end) {
     float own[window];
-    std::ptrdiff_t n = 0;
+    int n = 0;
     for (size_t i = 0; i < std::min<size_t>(window, strength.size()); ++i)
         if (strength[i] > 0) own[n++] = strength[i];
     if (n < 4) return;
-    std::nth_element(own, own + n / 2, own + n);
-    const float median = own[n / 2];
+    const float median = ranked(own, n, n / 2);
     for (float* v = own; v != own + n; ++v) *v = std::abs(*v - median);
-    std::nth_element(own, own + n / 2, own + n);
     end.tone = std::log(median);
     // 1.4826: of a normal value's median deviation; 1.2533: a median's SD against a mean's.
-    end.tone_sd = 1.4826f * 1.2533f * own[n / 2] / median * std::sqrt(3.f / static_cast<float>(n));
+    end.tone_sd = 1.4826f * 1.2533f * ranked(own, n, n / 2) / median * std::sqrt(3.f / static_cast<float>(n));
 }
 
-std::vector<float> last_strengths(const Line& line, bool last, int most) {
-    std::vector<float> s = line.strength;
-    if (last) std::reverse(s.begin(), s.end());
-    s.resize(std::min(s.size(), static_cast<size_t>(most)));
-    return s;
+std::vector<float> last_strengths(const Line& line, bool last, std::ptrdiff_t most) {
+    const auto n = std::min(most, static_cast<std::ptrdiff_t>(line.strength.size()));
+    if (last) return {line.strength.rbegin(), line.strength.rbegin() + n};
+    return {line.strength.begin(), line.strength.begin() + n};
 }
 
-std::vector<cv::Point2f> last_points(const Line& line, bool last, int most) {
-    const int n = std::min(most, static_cast<int>(line.at.size()));
-    std::vector<cv::Point2f> p;
-    for (int i = 0; i < n; ++i)
-        p.push_back(line.at[last ? line.at.size() - 1 - static_cast<size_t>(i) : static_cast<size_t>(i)]);
-    return p;
+std::vector<cv::Point2f> last_points(const Line& line, bool last, std::ptrdiff_t most) {
+    const auto n = std::min(most, static_cast<std::ptrdiff_t>(line.at.size()));
+    if (last) return {line.at.rbegin(), line.at.rbegin() + n};
+    return {line.at.begin(), line.at.begin() + n};
 }
 
 Bends bends_of_cubics(const std::vector<Line>& lines) {
@@ -213,16 +232,16 @@ LineEnd end_of(const std::vector<cv::Point2f>& inward, const std::vector<float>&
                const Darkness& darkness) {
     LineEnd end;
     see_tone(strength, end);
-    const std::vector<cv::Point2f> p(
-        inward.begin(), inward.begin() + std::min<std::ptrdiff_t>(window, static_cast<std::ptrdiff_t>(inward.size())));
+    const std::span<const cv::Point2f> p(inward.data(), std::min<size_t>(window, inward.size()));
     fit_end(p, usual, end);
     end.usual = usual.curvature;
     end.usual_change = usual.change;
-    std::vector<float> dark;
-    for (size_t i = 0; i < std::min<size_t>(12, p.size()); ++i) dark.push_back(darkness.at(p[i].x, p[i].y));
-    std::nth_element(dark.begin(), dark.begin() + static_cast<std::ptrdiff_t>(dark.size() / 2), dark.end());
-    end.sign = dark[dark.size() / 2] < 0 ? -1.f : 1.f;
-    end.peak = std::max(0.01f, std::abs(dark[dark.size() / 2]));
+    float dark[12];
+    const size_t n = std::min(std::size(dark), p.size());
+    for (size_t i = 0; i < n; ++i) dark[i] = darkness.at(p[i].x, p[i].y);
+    const float usual_dark = ranked(dark, static_cast<int>(n), static_cast<int>(n / 2));
+    end.sign = usual_dark < 0 ? -1.f : 1.f;
+    end.peak = std::max(0.01f, std::abs(usual_dark));
     for (int i = 2; i <= 5; ++i) {
         const cv::Point2f q = end.at + end.ahead * static_cast<float>(i);
         end.ahead_dark += std::clamp(end.sign * darkness.at(q.x, q.y) / (0.6f * end.peak), 0.f, 1.f) / 4;
@@ -250,6 +269,7 @@ std::vector<cv::Point2f> bridge(const LineEnd& from, const LineEnd& to) {
     const float gap = static_cast<float>(cv::norm(to.at - from.at));
     const int n = std::max(0, static_cast<int>(std::lround(gap)) - 1);
     std::vector<cv::Point2f> path;
+    path.reserve(static_cast<size_t>(n));
     for (int i = 1; i <= n; ++i) {
         const float t = static_cast<float>(i) / static_cast<float>(n + 1), s = 1 - t;
         const float h0 = s * s * (1 + 2 * t), h1 = t * t * (1 + 2 * s), g0 = s * s * t, g1 = t * t * s;

@@ -68,14 +68,15 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
     };
     const int trim = static_cast<int>(std::lround(trim_px));
     std::vector<std::vector<int>> cuts(lines.size());
-    for (size_t l = 0; l < lines.size(); ++l)
+    std::vector<std::vector<std::pair<int, int>>> cut_by(lines.size());  // line and point, for each line that ends
+    const auto look_beside_ends = [&](size_t l) {
         for (const bool last : {false, true}) {
             if (lines[l].doubted()) continue;
             const cv::Point2f e = last ? lines[l].at.back() : lines[l].at.front();
             const cv::Point c = cell_of(e);
             // Nearest inner point of each other line (or of this one, far along it).
             std::vector<std::pair<int, std::pair<int, float>>> nearest;
-            if (!work.go(50)) return {};
+            work.spend(50);
             around(c, [&](const Place& p) {
                 const cv::Point2f d = p.at - e;
                 const float away = d.x * d.x + d.y * d.y;
@@ -94,9 +95,19 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
             });
             for (const auto& [m, where] : nearest) {
                 const int size = static_cast<int>(lines[static_cast<size_t>(m)].at.size());
-                if (where.first > 1 && where.first < size - 2) cuts[static_cast<size_t>(m)].push_back(where.first);
+                if (where.first > 1 && where.first < size - 2) cut_by[l].emplace_back(m, where.first);
             }
         }
+    };
+    const auto each_line = [&](const auto& act) {
+        cv::parallel_for_(cv::Range(0, static_cast<int>(lines.size())), [&](const cv::Range& range) {
+            for (int l = range.start; l < range.end && work.ok(); ++l) act(static_cast<size_t>(l));
+        });
+        return work.go(0);
+    };
+    if (!each_line(look_beside_ends)) return {};
+    for (const auto& some : cut_by)
+        for (const auto& [line, point] : some) cuts[static_cast<size_t>(line)].push_back(point);
     // Where another line lies beside a point, the ridge is drawn towards it and its direction is not the strand's.
     auto crowded = [&](int l, int k) {
         const cv::Point2f p = lines[static_cast<size_t>(l)].at[static_cast<size_t>(k)];
@@ -107,26 +118,28 @@ std::vector<Line> cut_at_crossings(const std::vector<Line>& lines, cv::Rect boun
             return clear && lines[static_cast<size_t>(q.line)].doubted();
         });
     };
-    std::vector<Line> out;
-    for (size_t l = 0; l < lines.size(); ++l) {
+    std::vector<std::vector<Line>> pieces(lines.size());
+    const auto cut_up = [&](size_t l) {
         auto& cut = cuts[l];
         std::sort(cut.begin(), cut.end());
         int from = 0;
         const int size = static_cast<int>(lines[l].at.size());
         for (size_t c = 0; c <= cut.size(); ++c) {
-            if (!work.go(50)) return {};
+            work.spend(50);
             int first = from, to = c < cut.size() ? cut[c] - trim : size;
             for (int n = 0; n < most_crowded && to - first > least_clear && crowded(static_cast<int>(l), first); ++n)
                 ++first;
             for (int n = 0; n < most_crowded && to - first > least_clear && crowded(static_cast<int>(l), to - 1); ++n)
                 --to;
-            if (to - first >= 2) {
-                Line piece = part_of(lines[l], static_cast<size_t>(first), static_cast<size_t>(to));
-                (length_px(piece.at.size()) >= least_px ? out : crumbs).push_back(std::move(piece));
-            }
+            if (to - first >= 2)
+                pieces[l].push_back(part_of(lines[l], static_cast<size_t>(first), static_cast<size_t>(to)));
             if (c < cut.size()) from = std::max(from, cut[c] + trim + 1);
         }
-    }
+    };
+    if (!each_line(cut_up)) return {};
+    std::vector<Line> out;
+    for (auto& some : pieces)
+        for (Line& piece : some) (length_px(piece.at.size()) >= least_px ? out : crumbs).push_back(std::move(piece));
     return out;
 }
 
