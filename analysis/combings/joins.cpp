@@ -271,6 +271,7 @@ std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& da
         grid[static_cast<size_t>(c.y * nx + c.x)].push_back(e);
     }
     std::vector<std::vector<Join>> of_end(ends.size());
+    const auto beyond_reach = static_cast<float>((options.long_reach_px + 1) * (options.long_reach_px + 1));
     cv::parallel_for_(cv::Range(0, n), [&](const cv::Range& range) {
         for (int e = range.start; e < range.end && work.ok(); ++e) {
             const cv::Point c = cell(ends[static_cast<size_t>(e)].at);
@@ -280,6 +281,9 @@ std::vector<Join> join_ends(const std::vector<LineEnd>& ends, const Darkness& da
                     for (const int f : grid[static_cast<size_t>(j * nx + i)]) {
                         steps += 2;
                         if (f <= e || f / 2 == e / 2) continue;
+                        // weigh() refuses what is farther apart; most pairs are by far.
+                        const cv::Point2f d = ends[static_cast<size_t>(f)].at - ends[static_cast<size_t>(e)].at;
+                        if (d.dot(d) > beyond_reach) continue;
                         const double limit = free[static_cast<size_t>(e)] + free[static_cast<size_t>(f)];
                         const Join join = weigh(ends, e, f, darkness, options, limit);
                         if (join.cost < limit) of_end[static_cast<size_t>(e)].push_back(join);

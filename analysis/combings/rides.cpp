@@ -74,7 +74,9 @@ void rides_of(const std::vector<Chain>& chains, const ChainMap& map, FreeEnd e, 
         std::vector<Ride> found;
         for (int k = 0; k <= static_cast<int>(options.longest_px); k += 2) {
             const int i = h.point + h.sense * k;
-            if (i < 0 || i >= n || !work.go(30)) break;
+            if (i < 0 || i >= n) break;
+            work.spend(30);
+            if (!work.ok()) break;
             const cv::Point2f q = host.at[static_cast<size_t>(i)];
             map.ends_near(q, [&](FreeEnd f) {
                 if (f.chain == e.chain || f.chain == h.chain) return;
@@ -216,10 +218,15 @@ std::vector<Chain> join_along(std::vector<Chain> chains, const Bends& usual, con
         const ChainMap map(chains, darkness.size());
         std::vector<Ride> rides;
         if (!work.go(static_cast<int64_t>(16 * chains.size()))) return {};
-        for (size_t c = 0; c < chains.size(); ++c)
-            for (int s = 0; s < 2; ++s)
-                if (chains[c].end[s].ahead_dark > 0.35f)
-                    rides_of(chains, map, {static_cast<int>(c), s}, options, rides, work);
+        std::vector<std::vector<Ride>> of_chain(chains.size());
+        cv::parallel_for_(cv::Range(0, static_cast<int>(chains.size())), [&](const cv::Range& range) {
+            for (int c = range.start; c < range.end && work.ok(); ++c)
+                for (int s = 0; s < 2; ++s)
+                    if (chains[static_cast<size_t>(c)].end[s].ahead_dark > 0.35f)
+                        rides_of(chains, map, {c, s}, options, of_chain[static_cast<size_t>(c)], work);
+        });
+        if (!work.go(0)) return {};
+        for (const auto& some : of_chain) rides.insert(rides.end(), some.begin(), some.end());
         std::sort(rides.begin(), rides.end(), [](const Ride& x, const Ride& y) { return x.cost < y.cost; });
         std::vector<char> touched(chains.size(), 0);
         bool any = false;
