@@ -10,6 +10,7 @@
 #include "card/plane.h"
 #include "ends/blue_weights.h"
 #include "ends/cells.h"
+#include "ends/net.h"
 
 namespace kempt::ends {
 
@@ -19,9 +20,6 @@ constexpr float hair_lacks = 0.25f;   // mean over 4 mm: hair lies there, whatev
 constexpr double dense_share = 0.08;  // of the hair's places stand for the fullest, as on white
 constexpr float least_white = 0.02f;
 constexpr float most_light = 3;  // times the hair's own: a glint
-// Cells of closed hair come out a little above one as often as below, and cut off at one their mean would fall short
-// (by half a point on salt and pepper: 1400 strips, each fifth left out).
-constexpr float most_cover = 1.1f;
 
 }  // namespace
 
@@ -158,21 +156,14 @@ cv::Mat blue_inputs_of(const BlueLooks& looks, const BlueHair& hair, const Circu
 }
 
 cv::Mat blue_cover_of(const BlueLooks& looks, const BlueHair& hair, const Circumstances& at) {
-    const cv::Mat wanted = looks.valid & ~looks.bare_seen, in = blue_inputs_of(looks, hair, at, wanted);
-    cv::Mat values(in.rows, 1, CV_32FC1);
-    cv::parallel_for_(cv::Range(0, in.rows), [&](const cv::Range& rows) {
-        for (int i = rows.start; i < rows.end; ++i) {
-            std::array<float, blue_inputs + 1> x{1};
-            for (size_t k = 0; k < blue_inputs; ++k)
-                x[k + 1] = std::clamp(in.at<float>(i, static_cast<int>(k)), blue_fit::low[k], blue_fit::high[k]);
-            const float* weight = blue_fit::weights;
-            float sum = 0;
-            for (size_t a = 0; a < x.size(); ++a)
-                for (size_t b = a; b < x.size(); ++b) sum += *weight++ * x[a] * x[b];
-            values.at<float>(i) = std::clamp(sum, 0.f, most_cover);
-        }
-    });
-    return placed(values, wanted);
+    constexpr Net fitted(blue_net::middle, blue_net::scale, blue_net::first, blue_net::first_bias, blue_net::second,
+                         blue_net::second_bias, blue_net::last, blue_net::last_bias);
+    const cv::Mat wanted = looks.valid & ~looks.bare_seen;
+    cv::Mat in = blue_inputs_of(looks, hair, at, wanted);
+    for (int i = 0; i < in.rows; ++i)
+        for (int k = 0; k < blue_inputs; ++k)
+            in.at<float>(i, k) = std::clamp(in.at<float>(i, k), blue_net::low[k], blue_net::high[k]);
+    return placed(fitted.shares_of(in), wanted);
 }
 
 }  // namespace kempt::ends

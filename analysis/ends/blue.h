@@ -43,7 +43,7 @@ inline constexpr int blue_inputs = 14;
 // rows: cells where `wanted` (CV_8UC1) is set, in reading order; CV_32FC1.
 [[nodiscard]] cv::Mat blue_inputs_of(const BlueLooks& looks, const BlueHair& hair, const Circumstances& at,
                                      const cv::Mat& wanted);
-// As cover_of() of cover.h, by a quadratic form of the inputs that was fitted to rendered truth
+// As cover_of() of cover.h, by the same kind of network on these inputs, fitted to rendered truth
 // (tests/render/train/ends_blue.py).
 [[nodiscard]] cv::Mat blue_cover_of(const BlueLooks& looks, const BlueHair& hair, const Circumstances& at);
 

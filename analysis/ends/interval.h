@@ -13,8 +13,8 @@ struct Trust {
 
 // Of a mean cover between 0 and 1, as a share.
 [[nodiscard]] double cover_sd(double cover, const Trust& trust);
-// Of hem_unevenness, mm, to one side; sway_mm: how far it moves that way when the hem is taken at 0.4 of full cover
-// (downward) or at 0.6 (upward) and not at half.
+// Of hem_unevenness, mm, to one side; sway_mm: how far it moves that way when the hem is taken at 0.8 of its level
+// of cover (downward) or at 1.2 (upward).
 [[nodiscard]] double unevenness_sd(double unevenness_mm, double sway_mm, const Trust& trust);
 // Of flyaway, as a share; rim_share: area looked at around the silhouette over the hair's area.
 [[nodiscard]] double flyaway_sd(double flyaway, double rim_share, const Trust& trust);

@@ -172,8 +172,9 @@ std::vector<CoverSums::Sum> CoverSums::rows_between(double u0, double u1) const 
     return rows;
 }
 
-HemShape find_shape(const CoverSums& cover, const EndsOptions& options) {
+HemShape find_shape(const CoverSums& cover, const EndsOptions& options, double half) {
     HemShape shape;
+    shape.half = half;
     const int n = static_cast<int>(cover.width_mm() / column_step_mm);
     if (n < static_cast<int>(least_columns)) return shape;
     const auto at_start = [&](int i) {
@@ -188,7 +189,7 @@ HemShape find_shape(const CoverSums& cover, const EndsOptions& options) {
     for (int pass = 0; pass < passes; ++pass) {
         const double margin = pass == 0 ? first_margin * (shape.right.u - shape.left.u) : beside_mm,
                      from = shape.left.u + margin, to = shape.right.u - margin;
-        const Columns columns = hem_between(cover, from, to, options.column_mm, shape.full_cover / 2);
+        const Columns columns = hem_between(cover, from, to, options.column_mm, half * shape.full_cover);
         shape.u.clear();
         if (columns.u.size() < least_columns) return shape;
         if (pass == 0) {

@@ -47,22 +47,25 @@ struct HemShape {
     Perimeter smooth;
     SideLine left, right;
     double full_cover = 0;
+    double half = 0.5;       // share of full cover at which the hem was taken
     double left_out = 0;     // share of columns more than 20 mm off the smooth perimeter
     double deep_enough = 0;  // share of the hem whose last 30 mm lie in the region
 };
 
 // Definitions, with cover c on the region's plane:
 //  - a column is column_mm wide; its cover at v is the mean over the column and 1 mm along.
-//  - hem of a column: where its cover falls through level x full cover (level: half); of several such places the one
+//  - hem of a column: where its cover falls through level x full cover (level: `half`); of several such places the one
 //    that best parts covered from bare, the largest running sum of (cover - level x full) from the roots on.
 //  - smooth perimeter: see perimeter.h, through the hem of all columns; columns more than 20 mm off are left out.
 //  - sides: on each side the straight line that holds most of (cover - half full cover) between itself and the middle,
 //    over 2-40 mm inside the smooth hem. Columns of the hem have their middle 2 mm or more inside of it.
 //  - full cover: mean over the hem, last_mm to last_mm + 10 mm inside the smooth hem.
-// Empty (no u) where less than least_width_mm of hem was found.
-[[nodiscard]] HemShape find_shape(const CoverSums& cover, const EndsOptions& options);
+// half: what an estimate of cover gives a place that is covered half as much as the fullest, as a share of what it
+// gives these; 0.5 where cover is known. Empty (no u) where less than least_width_mm of hem was found.
+[[nodiscard]] HemShape find_shape(const CoverSums& cover, const EndsOptions& options, double half = 0.5);
 
-// RMS of hem minus smooth perimeter, mm; the second for another level than half (what an error of cover would do).
+// RMS of hem minus smooth perimeter, mm; the second for another level than shape.half (what an error of cover would
+// do).
 [[nodiscard]] double unevenness(const HemShape& shape);
 [[nodiscard]] double unevenness_at(const CoverSums& cover, const HemShape& shape, const EndsOptions& options,
                                    double level);

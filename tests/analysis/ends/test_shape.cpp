@@ -92,6 +92,17 @@ BOOST_AUTO_TEST_CASE(cover_that_fades_out_has_its_hem_at_half) {
     BOOST_CHECK_CLOSE(bare_share(sums, s, options.last_mm), 15 * 0.25 / 20, 3);
 }
 
+BOOST_AUTO_TEST_CASE(an_estimate_that_tells_half_cover_too_low_has_its_hem_where_it_tells_half) {
+    // As above, but half cover (at 55) is told as 0.4: the estimate falls to 0.4 of the full there.
+    const auto sums = sums_of(map_of([](double) { return 90.0; },
+                                     [](double, double y) {
+                                         const double c = std::clamp((70 - y) / 30, 0.0, 1.0);
+                                         return c < 0.5 ? 0.8 * c : 0.4 + 1.2 * (c - 0.5);
+                                     }));
+    BOOST_CHECK_SMALL(find_shape(sums, {}, 0.4).smooth.at(60) - 55, 0.2);
+    BOOST_CHECK_LT(find_shape(sums, {}).smooth.at(60), 53.5);
+}
+
 BOOST_AUTO_TEST_CASE(flyaway_is_the_share_of_hair_outside_the_silhouette) {
     cv::Mat map = map_of([](double) { return 60.0; });
     // 5 mm beside the left side 30 mm2, 5 mm beyond the hem 40 mm2; 35 mm beyond it more, which is too far off to

@@ -19,7 +19,7 @@ LIGHT, LIGHT_TIMES = 4, 3
 HAIR = ["black", "dark brown", "medium brown", "red", "blonde", "grey", "salt and pepper"]
 
 
-def read(path):
+def read(path, inputs=INPUTS):
     strips = []
     with open(path, "rb") as f:
         while True:
@@ -27,7 +27,7 @@ def read(path):
             if head.size < 5:
                 return strips
             near, other = int(head[3]), int(head[4])
-            cells = np.fromfile(f, np.float32, (near + other) * (INPUTS + 1)).reshape(-1, INPUTS + 1)
+            cells = np.fromfile(f, np.float32, (near + other) * (inputs + 1)).reshape(-1, inputs + 1)
             if near >= 400:
                 strips.append((int(head[0]), cells[:near], cells[near:]))
 
@@ -44,9 +44,9 @@ def forward(net, x):
 def fit(strips, steps=10000, seed=1, groups=16, cells=160, rate=4e-3, decay=1e-3, mean_weight=5.0):
     """Adam on squared error of single cells plus mean_weight times that of a strip's mean: see_through is a mean."""
     rng = np.random.default_rng(seed)
-    sample = np.concatenate([np.concatenate([n, o]) for _, n, o in strips])[::7, :INPUTS]
+    sample = np.concatenate([np.concatenate([n, o]) for _, n, o in strips])[::7, :-1]
     middle, spread = sample.mean(0), sample.std(0) + 1e-3
-    sizes = [INPUTS, *WIDTHS, 1]
+    sizes = [sample.shape[1], *WIDTHS, 1]
     weights = [rng.normal(0, np.sqrt(2 / a), (a, b)) for a, b in zip(sizes, sizes[1:])]
     biases = [np.zeros(b) for b in sizes[1:]]
     values = weights + biases
@@ -60,8 +60,8 @@ def fit(strips, steps=10000, seed=1, groups=16, cells=160, rate=4e-3, decay=1e-3
             rows.append(near[rng.integers(0, len(near), cells)])
             rows.append(other[rng.integers(0, len(other), cells // 4)])
         x, group = np.concatenate(rows), np.repeat(np.arange(2 * groups), [len(r) for r in rows])
-        a = forward((weights, biases), (x[:, :INPUTS] - middle) / spread)
-        error = a[-1][:, 0] - x[:, INPUTS]
+        a = forward((weights, biases), (x[:, :-1] - middle) / spread)
+        error = a[-1][:, 0] - x[:, -1]
         means = np.bincount(group, error) / np.bincount(group)
         # The logistic's slope never falls to nothing, so that cells far off still pull.
         d = ((error + mean_weight * means[group]) * np.maximum(a[-1][:, 0] * (1 - a[-1][:, 0]), 0.08) * 8 / len(x))[:, None]
@@ -81,7 +81,7 @@ def fit(strips, steps=10000, seed=1, groups=16, cells=160, rate=4e-3, decay=1e-3
 
 def estimate(model, cells):
     middle, spread, net = model
-    return forward(net, (cells[:, :INPUTS] - middle) / spread)[-1][:, 0]
+    return forward(net, (cells[:, :-1] - middle) / spread)[-1][:, 0]
 
 
 def by_need(strips):
@@ -91,14 +91,15 @@ def by_need(strips):
 def report(model, strips):
     errors, cell = [[] for _ in HAIR], []
     for colour, near, _ in strips:
-        e = estimate(model, near) - near[:, INPUTS]
+        e = estimate(model, near) - near[:, -1]
         errors[colour].append(100 * e.mean())
         cell.append((e * e).mean())
     flat = np.abs(np.concatenate(errors))
     print(f"{len(strips)} strips left out: mean error {flat.mean():.2f} points, 95 % below {np.quantile(flat, 0.95):.1f},"
           f" of a cell {100 * np.sqrt(np.mean(cell)):.1f}")
     for name, e in zip(HAIR, errors):
-        print(f"  {name}: {np.abs(e).mean():.2f}, bias {np.mean(e):+.2f} ({len(e)})")
+        if e:
+            print(f"  {name}: {np.abs(e).mean():.2f}, bias {np.mean(e):+.2f} ({len(e)})")
 
 
 def braces(a):
@@ -107,19 +108,21 @@ def braces(a):
     return "{" + ", ".join(braces(v) for v in a) + "}"
 
 
-def write(model, path, about):
+def write(model, path, script, about, space="net", of="inputs", include="look", bounds=()):
+    """bounds: what else stands in the header, (name, values of the inputs)."""
     middle, spread, (w, b) = model
     with open(path, "w") as f:
-        f.write(f"// Written by tests/render/train/ends.py: {about}. Do not edit.\n#pragma once\n\n#include <cstddef>\n\n"
-                '#include "ends/look.h"\n\n// clang-format off\nnamespace kempt::ends::net {\n\n'
+        f.write(f"// Written by tests/render/train/{script}: {about}. Do not edit.\n#pragma once\n\n#include <cstddef>\n\n"
+                f'#include "ends/{include}.h"\n\n// clang-format off\nnamespace kempt::ends::{space} {{\n\n'
                 f"inline constexpr size_t first_width = {WIDTHS[0]}, second_width = {WIDTHS[1]};\n")
-        for name, shape, value in (("middle", "[inputs]", middle), ("scale", "[inputs]", 1 / spread),
-                                   ("first", "[inputs][first_width]", w[0]), ("first_bias", "[first_width]", b[0]),
+        for name, shape, value in (*((n, f"[{of}]", v) for n, v in bounds),
+                                   ("middle", f"[{of}]", middle), ("scale", f"[{of}]", 1 / spread),
+                                   ("first", f"[{of}][first_width]", w[0]), ("first_bias", "[first_width]", b[0]),
                                    ("second", "[first_width][second_width]", w[1]), ("second_bias", "[second_width]", b[1]),
                                    ("last", "[second_width][1]", w[2]), ("last_bias", "[1]", b[2])):
             text = braces(value).replace("}, {", "},\n    {")
             f.write(f"inline constexpr float {name}{shape} = {text};\n")
-        f.write("\n}  // namespace kempt::ends::net\n// clang-format on\n")
+        f.write(f"\n}}  // namespace kempt::ends::{space}\n// clang-format on\n")
 
 
 if __name__ == "__main__":
@@ -128,4 +131,4 @@ if __name__ == "__main__":
     # Left out by sevens: the colours come in turn.
     kept = [s for i, s in enumerate(all_strips) if i // 7 % 4]
     report(fit(by_need(kept), steps), [s for i, s in enumerate(all_strips) if i // 7 % 4 == 0])
-    write(fit(by_need(all_strips), steps), sys.argv[2], f"{len(all_strips)} strips, {steps} steps")
+    write(fit(by_need(all_strips), steps), sys.argv[2], "ends.py", f"{len(all_strips)} strips, {steps} steps")
