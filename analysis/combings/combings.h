@@ -32,10 +32,12 @@ struct Strand {
 struct CombingsReadings {
     std::vector<Quantity> readings;  // strands "count", strand_median "mm", short_share "%"
     std::vector<Refusal> refused;
-    Refusal against;  // forbids readings of this photo whatever its strands; its code is empty: nothing does
+    Refusal against;     // forbids readings of this photo whatever its strands; its code is empty: nothing does
+    Refusal near_noise;  // widens the intervals, and forbids a median whose own is wide
     std::vector<Strand> strands;  // longest first
     int torn_parts = 0;           // marked as unresolved, for they look like parts of strands; they widen the intervals
     std::vector<std::vector<cv::Point2d>> unresolved_px;  // dark lines that belong to no strand: marked, never lost
+    std::vector<std::vector<cv::Point2d>> dim_px;  // where strands below the photo's noise may lie: marked as well
 };
 
 // region_px: four corners, or empty for the whole sheet. Needs the sheet. Errors: invalid (region outside the photo),

@@ -107,7 +107,9 @@ CombingsReadings corrected(const CombingsReadings& traced, const Corrections& co
     CombingsReadings out;
     out.strands = corrected(traced.strands, corrections, calibration);
     out.unresolved_px = traced.unresolved_px;
+    out.dim_px = traced.dim_px;
     out.against = traced.against;
+    out.near_noise = traced.near_noise;
     out.torn_parts = traced.torn_parts;
     summarise(out, options);
     return out;

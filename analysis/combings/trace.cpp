@@ -7,6 +7,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "combings/chains.h"
+#include "combings/dim.h"
 #include "combings/faint.h"
 #include "combings/field.h"
 #include "combings/follow.h"
@@ -28,6 +29,7 @@ constexpr double step_mm = 0.25;          // between points of a path
 constexpr double rim_mm = 0.8;            // an end that close to what is not looked at goes on there
 constexpr double faint_mm = 8;            // shorter ways of faint pieces are dust, grain and folds of the paper
 constexpr double faint_beside_mm = 1.6;   // of strands: their shadows
+constexpr double dim_beside_mm = 0.8;     // of any mark: more of its own line
 constexpr double working_px_per_mm = 18;  // above it photos are halved: finer tells nothing more about a line's course
 
 constexpr JoinOptions torn_ends{.reach_px = 30, .long_reach_px = 60, .free_cost = 3, .torn_cost = 18};
@@ -89,6 +91,18 @@ void touch(std::vector<TracedStrand>& strands) {
                             if (other != s) least = std::min(least, cv::norm(q - p));
             strands[s].touch_mm[e] = least;
         }
+}
+
+// Clearness that the fainter fifth of the strands stays below; lint and shadows left out.
+double faint_fifth(const std::vector<TracedStrand>& strands) {
+    constexpr double lint_mm = 5, lint_share = 0.2;
+    std::vector<double> clearness;
+    for (const TracedStrand& s : strands)
+        if (s.length_mm >= lint_mm && s.share_of_usual >= lint_share) clearness.push_back(s.clearness);
+    if (clearness.empty()) return 0;
+    const auto at = clearness.begin() + static_cast<std::ptrdiff_t>(0.2 * static_cast<double>(clearness.size()));
+    std::nth_element(clearness.begin(), at, clearness.end());
+    return *at;
 }
 
 std::vector<cv::Point2d> points_of(const Line& line, double factor) {
@@ -222,6 +236,18 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
         for (const cv::Point2d& p : smoothed(way, 5, step_mm * ppm)) out.faint_px.back().push_back(photo_px(p));
     }
     for (const Line& line : shadows) out.shadows_px.push_back(points_of(line, factor));
+    if (const double fifth = faint_fifth(out.strands); fifth > 0 && fifth < options.dim_below) {
+        std::vector<Way> followed, marked = faint;
+        for (const Chain& c : chains) followed.push_back(c.at);
+        for (const Chain& c : covered) marked.push_back(c.at);
+        for (const Line& line : shadows) marked.push_back(line.at);
+        const DimOptions beside{dim_beside_mm * ppm, faint_beside_mm * ppm, faint_mm * ppm};
+        for (const Way& way : dim_ways(darkness, field, followed, marked, beside, work)) {
+            out.dim_px.emplace_back();
+            for (const cv::Point2d& p : smoothed(way, 5, 2)) out.dim_px.back().push_back(photo_px(p));
+        }
+        if (work.stopped()) return cancelled();
+    }
     std::sort(out.strands.begin(), out.strands.end(),
               [](const TracedStrand& a, const TracedStrand& b) { return a.length_mm > b.length_mm; });
     out.work = work.spent();

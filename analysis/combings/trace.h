@@ -17,7 +17,8 @@ struct TraceOptions {
     double margin_mm = 2;        // kept clear of the sheet's print, its rim and a card that lies on it
     double least_mark_mm = 2;    // a dark line below this is dust, not worth a mark
     int64_t most_work =
-        400'000'000;  // steps of inner loops, some ten seconds; 60 strands on a noisy photo take 27 million
+        400'000'000;       // steps of inner loops, some ten seconds; 60 strands on a noisy photo take 27 million
+    double dim_below = 0;  // dim strands are looked for where the fainter fifth of the strands is less clear; 0: never
 };
 
 inline constexpr double touch_far_mm = 3;
@@ -40,6 +41,7 @@ struct Traced {
     std::vector<TracedStrand> strands;  // every line of least_mark_mm or more that is not a shadow, longest first
     std::vector<std::vector<cv::Point2d>> shadows_px;
     std::vector<std::vector<cv::Point2d>> faint_px;  // what may be strands far fainter than the others
+    std::vector<std::vector<cv::Point2d>> dim_px;    // what may be strands below the noise (TraceOptions::dim_below)
     double px_per_mm = 0;                            // at the middle of the sheet
     double scale_sd = 0;                             // relative standard uncertainty of the scale
     double point_sd_mm = 0;                          // SD of a path point across the strand

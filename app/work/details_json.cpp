@@ -64,7 +64,8 @@ QJsonObject json_of_details(const MeasureResult& result) {
     if (result.combings) {
         details["strands"] = json_of_strands(result.combings->strands);
         QJsonArray unresolved;
-        for (const auto& path : result.combings->unresolved_px) unresolved.append(json_of_path(path));
+        for (const auto* paths : {&result.combings->unresolved_px, &result.combings->dim_px})
+            for (const auto& path : *paths) unresolved.append(json_of_path(path));
         details["unresolved"] = unresolved;
     }
     if (result.pattern) details["strands"] = json_of_strands(result.pattern->strands);

@@ -53,10 +53,11 @@ QVector<Entry> entries(ReadingGroup group) {
         case ReadingGroup::pattern:
             break;
     }
-    QVector<Entry> all = {{Sample::strand, Legend::tr("one colour for each strand")},
-                          {Sample::doubtful, Legend::tr("dashed: a guess was made at a crossing or a gap")},
-                          {Sample::cut_off, Legend::tr("ring: goes on unseen, its length is a least one")},
-                          {Sample::unresolved, Legend::tr("stripes: could not be made out, not counted")}};
+    QVector<Entry> all = {
+        {Sample::strand, Legend::tr("one colour for each strand")},
+        {Sample::doubtful, Legend::tr("dashed: a guess was made at a crossing or a gap")},
+        {Sample::cut_off, Legend::tr("ring: goes on unseen, its length is a least one")},
+        {Sample::unresolved, Legend::tr("stripes: could not be made out or is too faint, not counted")}};
     if (group == ReadingGroup::combings) {
         all.append({Sample::taken_out, Legend::tr("taken out by hand; removing the mark brings it back")});
         all.append({Sample::joined, Legend::tr("joined by hand; removing the mark parts them")});

@@ -2354,8 +2354,8 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>anillo: sigue sin verse, su largo es un mínimo</translation>
     </message>
     <message>
-        <source>stripes: could not be made out, not counted</source>
-        <translation>rayas: no se distinguió, no se cuenta</translation>
+        <source>stripes: could not be made out or is too faint, not counted</source>
+        <translation>rayas: no se distinguió o es demasiado tenue, no se cuenta</translation>
     </message>
     <message>
         <source>taken out by hand; removing the mark brings it back</source>

@@ -91,6 +91,40 @@ CombingsShot take_combings(const CombingsCase& one, uint64_t person, uint64_t li
     return out;
 }
 
+namespace {
+
+// Length of marks that lie on no true strand: farther than 0.6 mm from all of them.
+double stray_mm(const CombingsShot& shot, const std::vector<std::vector<cv::Point2d>>& marks) {
+    const double reach = 0.6 * shot.shot.px_per_mm;
+    std::unordered_map<int64_t, std::vector<cv::Point2d>> cells;
+    const auto key = [&](double x, double y, int u, int v) {
+        return (static_cast<int64_t>(std::floor(x / reach)) + u) * 1000003 +
+               static_cast<int64_t>(std::floor(y / reach)) + v;
+    };
+    const auto every = [](const auto& path, const auto& act) {  // a point each pixel or nearer, and the step to it
+        for (size_t i = 1; i < path.size(); ++i) {
+            const cv::Point2d from(path[i - 1].x, path[i - 1].y), d = cv::Point2d(path[i].x, path[i].y) - from;
+            const int parts = std::max(1, static_cast<int>(std::ceil(cv::norm(d))));
+            for (int k = 0; k < parts; ++k) act(from + d * ((k + 0.5) / parts), cv::norm(d) / parts);
+        }
+    };
+    for (const auto& path : shot.shot.strands_px)
+        every(path, [&](cv::Point2d p, double) { cells[key(p.x, p.y, 0, 0)].push_back(p); });
+    double px = 0;
+    for (const auto& path : marks)
+        every(path, [&](cv::Point2d p, double step) {
+            for (int v = -1; v <= 1; ++v)
+                for (int u = -1; u <= 1; ++u)
+                    if (const auto at = cells.find(key(p.x, p.y, u, v)); at != cells.end())
+                        for (const cv::Point2d& q : at->second)
+                            if (cv::norm(q - p) < reach) return;
+            px += step;
+        });
+    return px / shot.shot.px_per_mm;
+}
+
+}  // namespace
+
 Marks compare_marks(const CombingsShot& shot, const kempt::combings::CombingsReadings& read) {
     // Marks in cells of 0.4 mm, filled along the paths; who lies there.
     const double cell = 0.4 * shot.shot.px_per_mm;
@@ -111,8 +145,10 @@ Marks compare_marks(const CombingsShot& shot, const kempt::combings::CombingsRea
         }
     };
     for (size_t s = 0; s < read.strands.size(); ++s) fill(read.strands[s].path_px, static_cast<int>(s));
-    for (const auto& path : read.unresolved_px) fill(path, -1);
+    for (const auto* marks : {&read.unresolved_px, &read.dim_px})
+        for (const auto& path : *marks) fill(path, -1);
     Marks out;
+    out.stray_mm = stray_mm(shot, read.dim_px);
     double all = 0, held = 0;
     for (size_t t = 0; t < shot.shot.strands_px.size(); ++t) {
         const auto& path = shot.shot.strands_px[t];

@@ -47,6 +47,7 @@ struct Marks {
     int lost = 0;            // strands marked over less than half of their length
     int right = 0;           // strands with a traced one along nine tenths of them, of a length within 8 %
     double length_held = 0;  // % of the right ones whose interval holds the true length
+    double stray_mm = 0;     // length of the marks of dim strands that lies on no true strand
 };
 [[nodiscard]] Marks compare_marks(const CombingsShot& shot, const kempt::combings::CombingsReadings& read);
 

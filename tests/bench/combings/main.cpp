@@ -76,7 +76,8 @@ void heading(const char* first) {
 }
 
 int rows(uint64_t seed, uint64_t count) {
-    heading("seed,hair,shape,quality,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved");
+    heading(
+        "seed,hair,shape,quality,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved,dim,stray_mm");
     std::printf("\n");
     for (uint64_t s = seed; s < seed + count; ++s) {
         const bench::CombingsCase one = bench::combings_case(s);
@@ -91,10 +92,10 @@ int rows(uint64_t seed, uint64_t count) {
             const bench::Marks marks = bench::compare_marks(shot, *read.readings);
             int doubtful = 0;
             for (const combings::Strand& strand : read.readings->strands) doubtful += strand.doubtful;
-            std::printf(",%.2f,%d,%d,%.1f,%d,%zu", marks.marked, marks.lost, marks.right, marks.length_held, doubtful,
-                        read.readings->unresolved_px.size());
+            std::printf(",%.2f,%d,%d,%.1f,%d,%zu,%zu,%.1f", marks.marked, marks.lost, marks.right, marks.length_held,
+                        doubtful, read.readings->unresolved_px.size(), read.readings->dim_px.size(), marks.stray_mm);
         } else
-            std::printf(",,,,,,");
+            std::printf(",,,,,,,,");
         print_readings(shot, read);
         std::printf("\n");
         std::fflush(stdout);
@@ -139,6 +140,7 @@ int look(uint64_t seed, const char* file) {
     for (const combings::Strand& s : read.readings->strands)
         draw(s.path_px, {rng.uniform(0, 220), rng.uniform(0, 220), rng.uniform(0, 220)}, 2);
     for (const auto& path : read.readings->unresolved_px) draw(path, {255, 0, 0}, 3);
+    for (const auto& path : read.readings->dim_px) draw(path, {255, 128, 0}, 3);
     render::Shot out;
     out.width = picture.cols;
     out.height = picture.rows;
