@@ -4,22 +4,33 @@
 #include <cmath>
 
 namespace kempt::change {
+namespace {
+
+constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
+
+}  // namespace
 
 double Scale::of(double x) const {
-    if (!logarithm) return x;
+    if (kind == Kind::value) return x;
+    if (kind == Kind::root) return x >= 0 ? std::sqrt(x) : unknown;
     const double z = x - less;
-    return z > 0 ? std::log(z / (1 + z / straight_at)) : std::numeric_limits<double>::quiet_NaN();
+    return z > 0 ? std::log(z / (1 + z / straight_at)) : unknown;
 }
 
 double Scale::difference(double d, double a, double b) const {
-    if (!logarithm) return d;
+    if (kind == Kind::value) return d;
+    if (kind == Kind::root) return d * (of(a) + of(b));
     const double za = a - less, zb = b - less;
-    if (!(za > 0 && zb > 0)) return std::numeric_limits<double>::quiet_NaN();
+    if (!(za > 0 && zb > 0)) return unknown;
     return 2 * std::sinh(d / 2) * std::sqrt(za * zb * (1 + za / straight_at) * (1 + zb / straight_at));
 }
 
 double Scale::along(double x, double d) const {
-    if (!logarithm) return std::max(least, x + d);
+    if (kind == Kind::value) return std::max(least, x + d);
+    if (kind == Kind::root) {
+        const double to = std::max(0.0, of(x) + d);
+        return std::max(least, to * to);
+    }
     const double z = x - less;
     const double inverse = (1 / z + 1 / straight_at) * std::exp(-d) - 1 / straight_at;
     return std::max(least, less + (inverse > 0.1 / z ? 1 / inverse : 10 * z));

@@ -15,6 +15,18 @@ QJsonValue day(const std::optional<QDate>& date) {
     return date ? QJsonValue(date->toString(Qt::ISODate)) : QJsonValue::Null;
 }
 
+QString scale_word(change::Scale::Kind kind) {
+    switch (kind) {
+        case change::Scale::Kind::root:
+            return QStringLiteral("root");
+        case change::Scale::Kind::logarithm:
+            return QStringLiteral("logarithm");
+        case change::Scale::Kind::value:
+            break;
+    }
+    return QStringLiteral("value");
+}
+
 QJsonValue number(const std::optional<double>& value) {
     return value ? QJsonValue(rounded(*value)) : QJsonValue::Null;
 }
@@ -89,7 +101,7 @@ QJsonObject series_json(const Series& series) {
             {"visits", visits},
             {"spread", QJsonObject{{"sd", rounded(series.spread.sd)},
                                    {"setup_sd", rounded(series.spread.setup_sd)},
-                                   {"of_logarithm", scale.logarithm},
+                                   {"scale", scale_word(scale.kind)},
                                    {"less", scale.less},
                                    {"straight_at", std::isfinite(scale.straight_at) ? QJsonValue(scale.straight_at)
                                                                                     : QJsonValue::Null},

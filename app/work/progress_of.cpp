@@ -91,8 +91,8 @@ Status add_series(Book& book, const ProgressOptions& options, View view, const Q
     const change::Spread rest =
         change::pooled_for(reading.toStdString(), repeat_groups_of_book(**all, options.client, view));
     series.spread = change::spread_for(reading.toStdString(), own, rest);
-    series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, options.length);
     add_noise(series.visits, series.spread, series.unit);
+    series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, options.length);
     choose_for_trend(series.visits);
     add_verdicts(series, options);
     add_trend(series, options.length);

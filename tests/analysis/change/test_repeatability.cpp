@@ -123,10 +123,10 @@ BOOST_AUTO_TEST_CASE(scatter_that_grows_with_the_value_is_pooled_and_judged_as_a
     // Groups of 10 and of 100 that scatter by the same share stand for one SD of the logarithm.
     const double share = 0.04, up = std::exp(share), down = std::exp(-share);
     const Spread spread = pooled_for("strand_length", {{10 * up, 10 * down}, {100 * up, 100 * down}, {0, 5}});
-    BOOST_TEST(spread.scale.logarithm);
+    BOOST_TEST((spread.scale.kind == Scale::Kind::logarithm));
     BOOST_TEST(spread.df == 2);
     BOOST_TEST(std::abs(spread.sd - share * std::sqrt(2.0)) < 1e-12);
-    BOOST_TEST(!pooled_for("edge_coverage", {{10, 12}}).scale.logarithm);
+    BOOST_TEST((pooled_for("edge_coverage", {{10, 12}}).scale == Scale{}));
 
     // The verdict asks for a ratio: just below and just above it, at a small curl and at a large one.
     const Spread judged = spread_for("strand_length", spread, {});
@@ -170,6 +170,28 @@ BOOST_AUTO_TEST_CASE(a_nearly_straight_strands_curve_diameter_is_judged_by_its_c
             BOOST_TEST(std::abs(std::abs(to - mm) - judged.scale.difference(d, mm, to)) < 1e-9 * mm);
         }
     BOOST_TEST(judged.scale.along(5000, 3) == 50000);
+}
+
+BOOST_AUTO_TEST_CASE(a_share_of_short_strands_is_judged_by_its_square_root) {
+    const Scale scale = scale_of("short_share");
+    // The printed smallest change is the exact limit, up and down, and never leads below nothing.
+    for (const double share : {0.0, 4.0, 36.0, 81.0})
+        for (const double d : {-0.5, 0.5}) {
+            const double to = scale.along(share, d);
+            BOOST_TEST(to >= 0);
+            if (to > 0) BOOST_TEST(std::abs(std::abs(to - share) - scale.difference(0.5, share, to)) < 1e-12);
+        }
+    // The same five points are more at 10 % than at 60 %.
+    const Spread judged = spread_for("short_share", {}, {});
+    const auto verdict_of = [&](double from, double to) {
+        return judge("short_share", {{from, from}, {}, "%"}, {{to, to}, {}, "%"}, judged).verdict;
+    };
+    BOOST_TEST((verdict_of(10, 5) == Verdict::improved));
+    BOOST_TEST((verdict_of(60, 55) == Verdict::no_detectable_change));
+    // Repeats are pooled on the scale; what has no root is left out.
+    const Spread spread = pooled_for("short_share", {{25, 36}, {64, 81}, {-1, 49}});
+    BOOST_TEST(spread.df == 2);
+    BOOST_TEST(std::abs(spread.sd - std::sqrt(0.5)) < 1e-12);
 }
 
 BOOST_AUTO_TEST_CASE(a_wave_ratio_is_judged_by_what_it_has_above_a_straight_strand) {

@@ -81,6 +81,13 @@ void refusal_line(std::ostream& out, const std::vector<Row>& rows, const std::ve
 
 namespace {
 
+std::string within_words(const kempt::change::Spread& spread, const Spec& spec) {
+    using Kind = kempt::change::Scale::Kind;
+    if (spread.scale.kind == Kind::logarithm) return fixed(100 * spread.sd, 1) + " %";
+    if (spread.scale.kind == Kind::root) return fixed(spread.sd, 3) + " of the square root";
+    return fixed(spread.sd, 2) + " " + spec.unit;
+}
+
 struct Visit {
     std::vector<double> shots;
     double truth = 0;
@@ -140,8 +147,7 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
         std::sort(smallest.begin(), smallest.end());
         out << "| `" << spec.reading << "` | " << unchanged << " | " << fixed(100.0 * called / unchanged, 1) << " % | "
             << changed << " (" << fixed(change / changed, 2) << " " << spec.unit << ") | "
-            << fixed(100.0 * found / changed, 1) << " % | "
-            << (rest.scale.logarithm ? fixed(100 * rest.sd, 1) + " %" : fixed(rest.sd, 2) + " " + spec.unit) << " | "
+            << fixed(100.0 * found / changed, 1) << " % | " << within_words(rest, spec) << " | "
             << fixed(smallest.empty() ? std::nan("") : smallest[smallest.size() / 2], 2) << " |\n";
     }
     out << "\n";
