@@ -34,7 +34,7 @@ constexpr double least_clearness = 12, least_faint_fifth = 9, most_faint_torn = 
 // none: the count is off by 2 at most, while lengths suffer (summary.cpp).
 constexpr double most_dim_share = 0.1;
 // Dim strands are looked for from there on: of 128 rendered photos (seeds 31000-31129) all five that missed strands lie
-// below it, and 17 others. Of 90 more one was missed above it (31240: 4 strands of salt and pepper at JPEG quality 62).
+// below it, and 17 others. Above it some are missed still (31240: 4 strands of salt and pepper at JPEG quality 62).
 constexpr double dim_below = 12;
 
 double torn_share(const std::vector<Strand>& strands) {
