@@ -60,19 +60,23 @@ void combings_page(std::ostream& out, const std::vector<Row>& rows, const std::v
     out << "## Combed-out strands\n\n";
     reading_table(out, rows, specs);
     refusal_line(out, rows, specs);
-    double marked = 0, lost = 0, right = 0, all = 0, photos = 0, with_lost = 0;
+    double marked = 0, lost = 0, right = 0, all = 0, photos = 0, with_lost = 0, dim = 0, stray = 0;
     for (const Row& row : rows) {
         if (std::isnan(number(row, "marked"))) continue;
         photos += 1;
         marked += number(row, "marked");
         lost += number(row, "lost");
         with_lost += number(row, "lost") > 0;
+        dim += number(row, "dim") > 0;
+        stray += number(row, "stray_mm");
         right += number(row, "right");
         all += number(row, "strands_true");
     }
     out << "Marks: " << fixed(marked / photos, 1) << " % of the true length lies on a mark; " << fixed(lost, 0)
         << " of " << fixed(all, 0) << " strands have none over half of their length (in " << fixed(with_lost, 0)
-        << " photos); " << fixed(100 * right / all, 1) << " % are traced from end to end with a length within 8 %.\n\n";
+        << " photos); " << fixed(100 * right / all, 1) << " % are traced from end to end with a length within 8 %. Dim "
+        << "strands were looked for and marked in " << fixed(dim, 0) << " photos; " << fixed(stray, 0)
+        << " mm of these marks lie on no strand.\n\n";
     std::vector<std::string> hair(render::hair_names, render::hair_names + render::hair_colours),
         shapes(shape_names, shape_names + strand_shapes), qualities(quality_names, quality_names + 5);
     for (const Spec& spec : {specs[0], specs[1]}) {
