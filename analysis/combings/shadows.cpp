@@ -19,6 +19,7 @@ constexpr int every = 3;  // points of a line that are looked at
 
 struct Place {
     int line, point;
+    cv::Point2f at;  // of the point: kept here, for most are passed by for where they lie
 };
 
 cv::Point2f direction_at(const Line& line, int i) {
@@ -65,10 +66,10 @@ class Neighbours {
                 for (int k = start_[cell]; k < start_[cell + 1]; ++k) {
                     const Place p = places_[static_cast<size_t>(k)];
                     if (p.line == line) continue;
-                    const Line& other = lines_[static_cast<size_t>(p.line)];
-                    const cv::Point2f d = q - other.at[static_cast<size_t>(p.point)];
+                    const cv::Point2f d = q - p.at;
                     const float along = d.dot(t), aside = static_cast<float>(d.cross(t));
                     if (std::abs(along) > 1.1f || std::abs(aside) > reach || std::abs(aside) < 1.2f) continue;
+                    const Line& other = lines_[static_cast<size_t>(p.line)];
                     if (std::abs(t.dot(direction_at(other, p.point))) < 0.94f) continue;  // 20 degrees
                     const float ratio = own.mass / other.mass;
                     if (other.sign != own.sign) {
@@ -92,7 +93,7 @@ class Neighbours {
             for (size_t i = 0; i < lines_[l].at.size(); ++i) {
                 const cv::Point2f p = lines_[l].at[i];
                 act(static_cast<size_t>(row(p.y)) * static_cast<size_t>(nx_) + static_cast<size_t>(column(p.x)),
-                    Place{static_cast<int>(l), static_cast<int>(i)});
+                    Place{static_cast<int>(l), static_cast<int>(i), p});
             }
     }
     const std::vector<Line>& lines_;
