@@ -22,7 +22,7 @@ Ran run(const QString& program, const QStringList& words) {
     process.setProcessChannelMode(QProcess::MergedChannels);
     process.start(program, words);
     if (!process.waitForStarted()) return {-1, program.toUtf8() + " could not be started"};
-    process.waitForFinished(60000);
+    process.waitForFinished(600000);  // packing takes a minute on a machine that has other work
     return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -2, process.readAll()};
 }
 
