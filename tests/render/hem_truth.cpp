@@ -103,7 +103,8 @@ Curve weighted_fit(const std::vector<double>& u, const std::vector<double>& v, c
     Curve best;
     double least = 1e300;
     const int spans = std::max(1, static_cast<int>(std::floor((to - from) / 60 + 0.5)));
-    for (double bend = from + 15; bend <= to - 15 + 1e-9; bend += 1) {
+    const double margin = std::min(15.0, (to - from) / 2);  // a hem narrower than twice that bends in its middle
+    for (double bend = from + margin; bend <= to - margin + 1e-9; bend += 1) {
         Curve c;
         c.from = from, c.to = to, c.bend = (bend - from) / (to - from), c.straight = straight;
         for (int k = 1; k < spans && !straight; ++k) c.knots.push_back(static_cast<double>(k) / spans);
