@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "combings/rank.h"
 #include "combings/smooth.h"
 #include "combings/summary.h"
 #include "combings/trace.h"
@@ -40,12 +41,6 @@ constexpr double dim_below = 12;
 double torn_share(const std::vector<Strand>& strands) {
     const auto torn = std::count_if(strands.begin(), strands.end(), [](const Strand& s) { return s.torn_ends > 0; });
     return static_cast<double>(torn) / static_cast<double>(strands.size());
-}
-
-double faint_fifth(std::vector<double> clearness) {
-    const auto at = clearness.begin() + static_cast<std::ptrdiff_t>(0.2 * static_cast<double>(clearness.size()));
-    std::nth_element(clearness.begin(), at, clearness.end());
-    return *at;
 }
 
 int dark_ends(const TracedStrand& s) {
@@ -94,7 +89,7 @@ Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibr
         dim_mm += length_of(way) / traced->px_per_mm;
     }
     for (const Strand& s : out.strands) strands_mm += s.length_mm;
-    if (!out.strands.empty() && traced->clearness < least_clearness && faint_fifth(clearness) < least_faint_fifth &&
+    if (!out.strands.empty() && traced->clearness < least_clearness && at_rank(clearness, 0.2) < least_faint_fifth &&
         torn_share(out.strands) > most_faint_torn)
         (dim_mm > most_dim_share * strands_mm ? out.against : out.near_noise) = {
             "", "too-faint",

@@ -6,6 +6,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "card/sampler.h"
+#include "combings/rank.h"
 #include "combings/twice.h"
 
 namespace kempt::combings {
@@ -100,9 +101,7 @@ float Darkness::paper_of(cv::Point at) const {
             sample.push_back(row(x));
     }
     if (sample.empty()) return 1;
-    const auto rank = sample.begin() + static_cast<std::ptrdiff_t>(paper_rank * static_cast<double>(sample.size()));
-    std::nth_element(sample.begin(), rank, sample.end());
-    return *rank;
+    return at_rank(sample, paper_rank);
 }
 
 void Darkness::find_paper(cv::Rect box) {

@@ -7,6 +7,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "combings/lines.h"
+#include "combings/rank.h"
 
 namespace kempt::combings {
 namespace {
@@ -31,10 +32,7 @@ constexpr int rim_px = 7;
 constexpr uchar nothing = 255;
 
 float median_size(std::vector<float>& v) {
-    if (v.empty()) return 0;
-    const auto at = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
-    std::nth_element(v.begin(), at, v.end());
-    return *at / 0.6745f;  // SD, of normal values
+    return at_rank(v, 0.5) / 0.6745f;  // SD, of normal values
 }
 
 cv::Mat1f halved(const Darkness& darkness, cv::Rect box) {
@@ -184,10 +182,7 @@ double score_of(const Line& line) {
 double quantile_of_scores(const std::vector<Line>& lines) {
     std::vector<double> scores;
     for (const Line& line : lines) scores.push_back(score_of(line));
-    if (scores.empty()) return 0;
-    const auto at = scores.begin() + static_cast<std::ptrdiff_t>(usual_bright * static_cast<double>(scores.size()));
-    std::nth_element(scores.begin(), at, scores.end());
-    return *at;
+    return at_rank(scores, usual_bright);
 }
 
 int angle_of(cv::Point2f d) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "combings/cells.h"
+#include "combings/rank.h"
 
 namespace kempt::combings {
 namespace {
@@ -11,20 +12,14 @@ namespace {
 constexpr float crowd_px = 3.2f;
 constexpr int most_crowded = 24, least_clear = 10;
 
-float median(std::vector<float> v) {
-    if (v.empty()) return 0;
-    const auto middle = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
-    std::nth_element(v.begin(), middle, v.end());
-    return *middle;
-}
-
 Line part_of(const Line& line, size_t from, size_t to) {
     Line out;
     out.at.assign(line.at.begin() + static_cast<std::ptrdiff_t>(from),
                   line.at.begin() + static_cast<std::ptrdiff_t>(to));
     out.strength.assign(line.strength.begin() + static_cast<std::ptrdiff_t>(from),
                         line.strength.begin() + static_cast<std::ptrdiff_t>(to));
-    out.mass = median(out.strength);
+    std::vector<float> strengths = out.strength;
+    out.mass = at_rank(strengths, 0.5);
     out.sign = line.sign;
     out.shadow = line.shadow;
     out.noise = line.noise;

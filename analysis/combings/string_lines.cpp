@@ -5,6 +5,7 @@
 
 #include "combings/lines.h"
 #include "combings/point_tiles.h"
+#include "combings/rank.h"
 
 namespace kempt::combings {
 namespace {
@@ -100,12 +101,6 @@ KEMPT_TWICE void walk_both_ways(PointTiles& tiles, int i, std::vector<int>& fort
     walker.walk(at, dark, -p.tx, -p.ty, back);
 }
 
-float median(std::vector<float>& v) {
-    const auto middle = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
-    std::nth_element(v.begin(), middle, v.end());
-    return *middle;
-}
-
 // Points that a walk gives back at its ends.
 struct Tails {
     size_t back = 0, forth = 0;
@@ -124,7 +119,7 @@ Tails faint_tails(const std::vector<float>& strength) {
     for (const float s : strength) weak += faint * s * static_cast<float>(window) <= weaker;
     if (weak > strength.size() / 2) return {};
     std::vector<float> sorted = strength;
-    const float least_point = faint * median(sorted), least = least_point * static_cast<float>(window);
+    const float least_point = faint * at_rank(sorted, 0.5), least = least_point * static_cast<float>(window);
     const auto cut = [&](auto from, auto to) {  // points off the end until a whole window is strong
         size_t off = 0;
         for (; to - from > static_cast<std::ptrdiff_t>(2 * window); ++from, ++off)
@@ -212,7 +207,7 @@ std::vector<Line> string_lines(const Ridges& ridges, Work& work, const LineOptio
                 line.strength.push_back(std::abs(tiles.signed_strength(points[k])));
             }
             sorted = line.strength;
-            line.mass = median(sorted);
+            line.mass = at_rank(sorted, 0.5);
             line.sign = tiles.signed_strength(points[starts[l]]) > 0 ? 1.f : -1.f;  // all its points have the same
         }
     });

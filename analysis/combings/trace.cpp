@@ -13,6 +13,7 @@
 #include "combings/follow.h"
 #include "combings/lines.h"
 #include "combings/overlaps.h"
+#include "combings/rank.h"
 #include "combings/rides.h"
 #include "combings/ridges.h"
 #include "combings/shadows.h"
@@ -64,13 +65,6 @@ std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& da
     return join_overlaps(std::move(chains), darkness.size(), {0.35 * ppm, 0.9 * ppm, 40 * ppm}, covered, work);
 }
 
-float median(std::vector<float>& v) {
-    if (v.empty()) return 0;
-    const auto middle = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
-    std::nth_element(v.begin(), middle, v.end());
-    return *middle;
-}
-
 // How near other strands come to the ends of each.
 void touch(std::vector<TracedStrand>& strands) {
     const auto key = [](cv::Point2d p, int u, int v) {
@@ -99,10 +93,7 @@ double faint_fifth(const std::vector<TracedStrand>& strands) {
     std::vector<double> clearness;
     for (const TracedStrand& s : strands)
         if (s.length_mm >= lint_mm && s.share_of_usual >= lint_share) clearness.push_back(s.clearness);
-    if (clearness.empty()) return 0;
-    const auto at = clearness.begin() + static_cast<std::ptrdiff_t>(0.2 * static_cast<double>(clearness.size()));
-    std::nth_element(clearness.begin(), at, clearness.end());
-    return *at;
+    return at_rank(clearness, 0.2);
 }
 
 std::vector<cv::Point2d> points_of(const Line& line, double factor) {
@@ -220,10 +211,10 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
         for (const float v : chain.strength)
             if (v > 0) ridge.push_back(v);
         all_ridges.insert(all_ridges.end(), ridge.begin(), ridge.end());
-        s.clearness = median(ridge) / std::max(1e-9f, ridges.noise);
+        s.clearness = at_rank(ridge, 0.5) / std::max(1e-9f, ridges.noise);
         out.strands.push_back(std::move(s));
     }
-    out.clearness = median(all_ridges) / std::max(1e-9f, ridges.noise);
+    out.clearness = at_rank(all_ridges, 0.5) / std::max(1e-9f, ridges.noise);
     for (TracedStrand& s : out.strands) s.share_of_usual = s.clearness / std::max(1e-9, out.clearness);
     touch(out.strands);
     for (const Chain& chain : covered) {

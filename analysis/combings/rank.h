@@ -1,0 +1,20 @@
+// The value at a rank of a sample.
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <vector>
+
+namespace kempt::combings {
+
+// The value that a share of the sample (0 to below 1) lies below; 0.5: the median, of an even number the upper middle
+// one. Puts the sample in another order. 0 for an empty one.
+template <class T>
+[[nodiscard]] T at_rank(std::vector<T>& sample, double share) {
+    if (sample.empty()) return T{};
+    const auto at = sample.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(sample.size()));
+    std::nth_element(sample.begin(), at, sample.end());
+    return *at;
+}
+
+}  // namespace kempt::combings
