@@ -1,7 +1,8 @@
 // Straightened bands of rendered close-ups for a comparison with general image libraries (skimage_edges.py).
-//   bench_strips SEED COUNT FOLDER   writes FOLDER/strip_SEED.npy (float32 rows x columns x RGB: natural logarithm of
-//   linear light, rows run inward) and prints a CSV row each: the band's scale and first depth, truth, our readings
-//   and the CPU time of measure_edges, cutting of the band included, in one thread (median of three)
+//   bench_strips SEED COUNT FOLDER   writes FOLDER/photo_SEED.npy (uint8 RGB) and FOLDER/places_SEED.npy (float32 rows
+//   x columns x 2: where in the photo each place of the band lies, x and y; rows run inward) and prints a CSV row each:
+//   the band's scale and first depth, truth, our readings and the CPU time of measure_edges in one thread (median of
+//   three)
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
@@ -58,10 +59,16 @@ int main(int argc, char** argv) {
         }
         if (coverage < 0) continue;  // refused: nothing to compare
         const double from_mm = -3;
-        const int rows = static_cast<int>((20 - from_mm) / line->step_mm);
-        const edges::BandPiece piece = edges::cut(photo, card::LightMap(photo, calibration), calibration, *line, 0,
-                                                  static_cast<int>(line->at_mm.size()), from_mm, rows);
-        bench::write_npy(std::string(argv[3]) + "/strip_" + std::to_string(seed) + ".npy", piece.log_light);
+        cv::Mat2f places(static_cast<int>((20 - from_mm) / line->step_mm), static_cast<int>(line->at_mm.size()));
+        for (int y = 0; y < places.rows; ++y)
+            for (int x = 0; x < places.cols; ++x) {
+                const cv::Point2d px =
+                    edges::px_of(calibration, *line, x * line->step_mm, from_mm + (y + 0.5) * line->step_mm);
+                places(y, x) = {static_cast<float>(px.x), static_cast<float>(px.y)};
+            }
+        const std::string folder = argv[3], number = std::to_string(seed);
+        bench::write_npy(folder + "/photo_" + number + ".npy", photo.pixels);
+        bench::write_npy(folder + "/places_" + number + ".npy", places);
         std::printf("%llu,%d,%.4f,%.2f,%.3f,%.3f,%.3f,%.3f,%.1f\n", static_cast<unsigned long long>(seed),
                     options.hair_colour, 1 / line->step_mm, from_mm, shot.truth.edge_coverage, coverage,
                     shot.truth.edge_strands, strands, bench::median(times));

@@ -137,6 +137,28 @@ BOOST_AUTO_TEST_CASE(a_point_beside_every_strand_changes_nothing_and_a_doubt_sta
     BOOST_TEST(reading(now, "strands").high > 3);
 }
 
+BOOST_AUTO_TEST_CASE(where_most_strands_look_torn_nothing_is_told_until_their_parts_are_joined) {
+    CombingsReadings traced;
+    for (int k = 0; k < 7; ++k) {  // halves of one strand, torn where they face each other
+        traced.strands.push_back(along(100 + 30 * k, 0, 400));
+        traced.strands.push_back(along(100 + 30 * k, 420, 900));
+        traced.strands.back().torn_ends = traced.strands[traced.strands.size() - 2].torn_ends = 1;
+    }
+    summarise(traced);
+    BOOST_TEST(traced.readings.empty());
+    BOOST_REQUIRE(traced.refused.size() == 3);
+    BOOST_TEST(traced.refused[0].code == "strands-torn");
+    Corrections by_hand;
+    for (int k = 0; k < 7; ++k) {
+        by_hand.joined_px.push_back({{{200, 100.0 + 30 * k}, {600, 100.0 + 30 * k}}});
+        const auto now = corrected(traced, by_hand, ten_px_per_mm());
+        const int left = 14 - 2 * (k + 1), counted = 14 - (k + 1);  // torn ends, strands
+        const bool told = left < 8 || left <= 0.6 * counted;
+        BOOST_TEST(now.readings.empty() != told);
+        if (told) BOOST_TEST(reading(now, "strands").value == counted);
+    }
+}
+
 BOOST_AUTO_TEST_CASE(with_every_strand_taken_out_the_readings_are_refused) {
     Corrections by_hand;
     by_hand.not_hair_px = {{500, 100}, {300, 200}, {200, 300}, {600, 300}};

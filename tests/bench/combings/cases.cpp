@@ -72,6 +72,15 @@ CombingsCase recovered(const CombingsCase& before, uint64_t person) {
     return out;
 }
 
+void tell_truth(CombingsShot& shot) {
+    std::vector<double> lengths = shot.shot.lengths_mm;
+    std::sort(lengths.begin(), lengths.end());
+    const size_t n = lengths.size();
+    shot.strands = static_cast<double>(n);
+    shot.median_mm = 0.5 * (lengths[(n - 1) / 2] + lengths[n / 2]);
+    for (const double mm : lengths) shot.short_share += (mm < short_mm ? 100.0 : 0.0) / static_cast<double>(n);
+}
+
 CombingsShot take_combings(const CombingsCase& one, uint64_t person, uint64_t lie, uint64_t shot) {
     render::SheetOptions sheet;
     sheet.hair_colour = one.hair;
@@ -82,12 +91,7 @@ CombingsShot take_combings(const CombingsCase& one, uint64_t person, uint64_t li
     CombingsShot out;
     out.shot = render::take_sheet(scene, render::throw_down(rng, one.strands, render::free_lie(scene)));
     out.display_p3 = scene.phone.display_p3;
-    std::vector<double> lengths = out.shot.lengths_mm;
-    std::sort(lengths.begin(), lengths.end());
-    const size_t n = lengths.size();
-    out.strands = static_cast<double>(n);
-    out.median_mm = 0.5 * (lengths[(n - 1) / 2] + lengths[n / 2]);
-    for (const double mm : lengths) out.short_share += (mm < short_mm ? 100.0 : 0.0) / static_cast<double>(n);
+    tell_truth(out);
     return out;
 }
 

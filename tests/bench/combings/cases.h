@@ -38,6 +38,8 @@ struct CombingsShot {
     bool display_p3 = false;
     double strands = 0, median_mm = 0, short_share = 0;  // truth
 };
+// Sets strands, median_mm and short_share by the lengths of the shot.
+void tell_truth(CombingsShot& shot);
 // lie: how they were thrown down. shot: light, phone, camera.
 [[nodiscard]] CombingsShot take_combings(const CombingsCase& one, uint64_t person, uint64_t lie, uint64_t shot);
 

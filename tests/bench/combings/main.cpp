@@ -1,7 +1,8 @@
 // Combed-out strands on the sheet against rendered truth.
-//   bench_combings rows SEED COUNT               one CSV row a photo
-//   bench_combings pairs SEED COUNT              one CSV row a shot: visits A and B of the same strands thrown down
+//   bench_combings rows SEED COUNT [FOLDER]      one CSV row a photo; photos are kept in FOLDER and used again
+//   bench_combings pairs SEED COUNT [FOLDER]     one CSV row a shot: visits A and B of the same strands thrown down
 //                                                anew, C (every third) with fewer strands and fewer broken ones
+//   bench_combings draw rows|pairs SEED COUNT FOLDER    only their photos
 //   bench_combings table ROWS.csv PAIRS.csv      that part of docs/accuracy.md
 //   bench_combings look SEED FILE.jpg            the overlay of a row, for people
 #include <cstdio>
@@ -14,6 +15,7 @@
 #include <string>
 
 #include "bench/combings/cases.h"
+#include "bench/combings/kept.h"
 #include "bench/combings/page.h"
 #include "bench/support/rows.h"
 #include "card/calibration.h"
@@ -33,9 +35,8 @@ struct Read {
     Photo photo;
 };
 
-Read measure(const bench::CombingsShot& one, int quality) {
+Read measure(const std::vector<uint8_t>& jpeg) {
     Read out;
-    const auto jpeg = render::jpeg_of(one.shot.photo, bench::jpeg_qualities[quality], one.display_p3, {});
     auto decoded =
         intake::decode(QByteArray(reinterpret_cast<const char*>(jpeg.data()), static_cast<qsizetype>(jpeg.size())));
     if (!decoded) {
@@ -75,37 +76,17 @@ void heading(const char* first) {
     for (const char* name : names) std::printf(",%s_true,%s,%s_low,%s_high,%s_refused", name, name, name, name, name);
 }
 
-int rows(uint64_t seed, uint64_t count) {
-    heading(
-        "seed,hair,shape,quality,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved,dim,stray_mm");
-    std::printf("\n");
+// act(case, photo, seed, visit, shot) of every photo of the rows or the pairs.
+template <class Act>
+void every_row(uint64_t seed, uint64_t count, const std::string& folder, Act act) {
     for (uint64_t s = seed; s < seed + count; ++s) {
         const bench::CombingsCase one = bench::combings_case(s);
-        const bench::CombingsShot shot = bench::take_combings(one, s, s, s);
-        const Read read = measure(shot, one.quality);
-        std::printf("%llu,%d,%d,%d,%d,%.3f,%.0f", static_cast<Number>(s), one.hair, one.shape, one.quality,
-                    shot.strands <= 20   ? 0
-                    : shot.strands <= 40 ? 1
-                                         : 2,
-                    read.px_per_mm, read.ms);
-        if (read.readings) {
-            const bench::Marks marks = bench::compare_marks(shot, *read.readings);
-            int doubtful = 0;
-            for (const combings::Strand& strand : read.readings->strands) doubtful += strand.doubtful;
-            std::printf(",%.2f,%d,%d,%.1f,%d,%zu,%zu,%.1f", marks.marked, marks.lost, marks.right, marks.length_held,
-                        doubtful, read.readings->unresolved_px.size(), read.readings->dim_px.size(), marks.stray_mm);
-        } else
-            std::printf(",,,,,,,,");
-        print_readings(shot, read);
-        std::printf("\n");
-        std::fflush(stdout);
+        act(one, bench::kept_combings(one, s, s, s, folder, "row_" + std::to_string(s)), s);
     }
-    return 0;
 }
 
-int pairs(uint64_t seed, uint64_t count) {
-    heading("pair,visit,shot");
-    std::printf("\n");
+template <class Act>
+void every_pair(uint64_t seed, uint64_t count, const std::string& folder, Act act) {
     for (uint64_t s = seed; s < seed + count; ++s) {
         const bench::CombingsCase before = bench::pairs_case(s), after = bench::recovered(before, s);
         for (const char visit : {'A', 'B', 'C'}) {
@@ -113,22 +94,63 @@ int pairs(uint64_t seed, uint64_t count) {
             for (uint64_t k = 0; k < 2; ++k) {
                 // Shots of a visit: the same lie, the camera held again.
                 const uint64_t lie = 3 * s + static_cast<uint64_t>(visit - 'A');
-                const bench::CombingsShot shot =
-                    bench::take_combings(visit == 'C' ? after : before, s, lie, 2 * lie + k);
-                std::printf("%llu,%c,%llu", static_cast<Number>(s), visit, static_cast<Number>(k));
-                print_readings(shot, measure(shot, before.quality));
-                std::printf("\n");
-                std::fflush(stdout);
+                const std::string name = "pair_" + std::to_string(s) + visit + std::to_string(k);
+                act(bench::kept_combings(visit == 'C' ? after : before, s, lie, 2 * lie + k, folder, name), s, visit,
+                    k);
             }
         }
     }
+}
+
+int rows(uint64_t seed, uint64_t count, const std::string& folder) {
+    heading(
+        "seed,hair,shape,quality,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved,dim,stray_mm");
+    std::printf("\n");
+    every_row(seed, count, folder, [](const bench::CombingsCase& one, const bench::KeptCombings& photo, uint64_t s) {
+        const Read read = measure(photo.jpeg);
+        std::printf("%llu,%d,%d,%d,%d,%.3f,%.0f", static_cast<Number>(s), one.hair, one.shape, one.quality,
+                    photo.truth.strands <= 20   ? 0
+                    : photo.truth.strands <= 40 ? 1
+                                                : 2,
+                    read.px_per_mm, read.ms);
+        if (read.readings) {
+            const bench::Marks marks = bench::compare_marks(photo.truth, *read.readings);
+            int doubtful = 0;
+            for (const combings::Strand& strand : read.readings->strands) doubtful += strand.doubtful;
+            std::printf(",%.2f,%d,%d,%.1f,%d,%zu,%zu,%.1f", marks.marked, marks.lost, marks.right, marks.length_held,
+                        doubtful, read.readings->unresolved_px.size(), read.readings->dim_px.size(), marks.stray_mm);
+        } else
+            std::printf(",,,,,,,,");
+        print_readings(photo.truth, read);
+        std::printf("\n");
+        std::fflush(stdout);
+    });
+    return 0;
+}
+
+int pairs(uint64_t seed, uint64_t count, const std::string& folder) {
+    heading("pair,visit,shot");
+    std::printf("\n");
+    every_pair(seed, count, folder, [](const bench::KeptCombings& photo, uint64_t s, char visit, uint64_t k) {
+        std::printf("%llu,%c,%llu", static_cast<Number>(s), visit, static_cast<Number>(k));
+        print_readings(photo.truth, measure(photo.jpeg));
+        std::printf("\n");
+        std::fflush(stdout);
+    });
+    return 0;
+}
+
+int draw(const std::string& what, uint64_t seed, uint64_t count, const std::string& folder) {
+    if (what == "rows")
+        every_row(seed, count, folder, [](const auto&...) {});
+    else
+        every_pair(seed, count, folder, [](const auto&...) {});
     return 0;
 }
 
 int look(uint64_t seed, const char* file) {
     const bench::CombingsCase one = bench::combings_case(seed);
-    const bench::CombingsShot shot = bench::take_combings(one, seed, seed, seed);
-    const Read read = measure(shot, one.quality);
+    const Read read = measure(bench::kept_combings(one, seed, seed, seed, "", "").jpeg);
     if (!read.readings) return 1;
     cv::Mat picture = read.photo.pixels.clone();
     render::Rng rng(seed);
@@ -153,15 +175,17 @@ int look(uint64_t seed, const char* file) {
 
 int main(int argc, char** argv) {
     const std::string mode = argc > 1 ? argv[1] : "";
-    if (argc == 4 && mode == "rows")
-        return rows(std::strtoull(argv[2], nullptr, 10), std::strtoull(argv[3], nullptr, 10));
-    if (argc == 4 && mode == "pairs")
-        return pairs(std::strtoull(argv[2], nullptr, 10), std::strtoull(argv[3], nullptr, 10));
+    const auto number = [&](int k) { return std::strtoull(argv[k], nullptr, 10); };
+    if ((argc == 4 || argc == 5) && mode == "rows") return rows(number(2), number(3), argc == 5 ? argv[4] : "");
+    if ((argc == 4 || argc == 5) && mode == "pairs") return pairs(number(2), number(3), argc == 5 ? argv[4] : "");
+    if (argc == 6 && mode == "draw") return draw(argv[2], number(3), number(4), argv[5]);
     if (argc == 4 && mode == "look") return look(std::strtoull(argv[2], nullptr, 10), argv[3]);
     if (argc == 4 && mode == "table") {
         bench::combings_page(std::cout, bench::read_csv(argv[2]), bench::read_csv(argv[3]));
         return 0;
     }
-    std::fprintf(stderr, "bench_combings rows|pairs SEED COUNT, table ROWS.csv PAIRS.csv, look SEED FILE.jpg\n");
+    std::fprintf(stderr,
+                 "bench_combings rows|pairs SEED COUNT [FOLDER], draw rows|pairs SEED COUNT FOLDER, table ROWS.csv "
+                 "PAIRS.csv, look SEED FILE.jpg\n");
     return 2;
 }

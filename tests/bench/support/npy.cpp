@@ -8,7 +8,8 @@ void write_npy(const std::string& path, const cv::Mat& picture) {
     std::string shape = std::to_string(picture.rows) + ", " + std::to_string(picture.cols);
     if (picture.channels() > 1) shape += ", " + std::to_string(picture.channels());
     // Magic, length of the heading, heading padded so that the values begin at a multiple of 64.
-    std::string head = "{'descr': '<f4', 'fortran_order': False, 'shape': (" + shape + "), }";
+    const std::string type = picture.depth() == CV_8U ? "|u1" : "<f4";
+    std::string head = "{'descr': '" + type + "', 'fortran_order': False, 'shape': (" + shape + "), }";
     head.append(63 - (10 + head.size()) % 64, ' ');
     head += '\n';
     std::ofstream out(path, std::ios::binary);
