@@ -6,12 +6,13 @@
 namespace kempt::change {
 
 // The value x itself; its square root (shares and counts scatter with the root of what they tell: Bartlett 1936, J Roy
-// Stat Soc Suppl 3:68-78, from memory); or ln(z / (1 + z / straight_at)) with z = x - less.
+// Stat Soc Suppl 3:68-78, from memory); ln(z / (1 + z / straight_at)) with z = x - less; or -ln(1 - x), for a share that
+// scatters with what it lacks to 1 (a lack below 0.001 counts as that).
 //   less: what a reading begins at besides its floor of chance (a straight strand's wave ratio is 1: what it has above
 //   1 scatters with its size). straight_at: for a reading that scatters with its inverse besides (a nearly straight
 //   strand's curvature has a floor of chance).
 struct Scale {
-    enum class Kind { value, root, logarithm };
+    enum class Kind { value, root, logarithm, lack };
     Kind kind = Kind::value;
     double less = 0;
     double straight_at = std::numeric_limits<double>::infinity();
@@ -20,8 +21,8 @@ struct Scale {
     // The place on the scale; NaN where it holds no such value (a root below 0; z not above 0).
     [[nodiscard]] double of(double x) const;
     // The difference b - a, in the reading's unit, beyond which a and b lie further apart than d on the scale:
-    // d itself, d (sqrt a + sqrt b), or 2 sinh(d / 2) sqrt(z_a z_b (1 + z_a / s)(1 + z_b / s)), s = straight_at. Exact:
-    // at the limit |b - a| equals it. NaN where of() is.
+    // d itself, d (sqrt a + sqrt b), 2 sinh(d / 2) sqrt(z_a z_b (1 + z_a / s)(1 + z_b / s)), s = straight_at, or the
+    // same of the lacks. Exact: at the limit |b - a| equals it. NaN where of() is.
     [[nodiscard]] double difference(double d, double a, double b) const;
     // The value that lies d above x on the scale, not below `least`; on the logarithmic one z is at most ten times that
     // of x (where straight cannot be told).

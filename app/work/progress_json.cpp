@@ -21,6 +21,8 @@ QString scale_word(change::Scale::Kind kind) {
             return QStringLiteral("root");
         case change::Scale::Kind::logarithm:
             return QStringLiteral("logarithm");
+        case change::Scale::Kind::lack:
+            return QStringLiteral("lack");
         case change::Scale::Kind::value:
             break;
     }

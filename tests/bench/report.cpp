@@ -52,15 +52,18 @@ void between_table(std::ostream& out, const std::vector<Row>& rows, const char* 
     out << "\n";
 }
 
+std::vector<std::string> names_of(const char* const* names, int count) {
+    return {names, names + count};
+}
+
 void edges(std::ostream& out, const std::vector<Row>& rows) {
     out << "## Edge readings\n\n";
     reading_table(out, rows, specs);
     refusal_line(out, rows, specs);
     out << "Counts are refused by design below 20 px/mm and in a closed mat.\n\n### By class\n\nWanted: each class "
            "within 1.5 times the mean error over all classes, or refused.\n\n";
-    const auto names = [](const char* const* of, int count) { return std::vector<std::string>(of, of + count); };
-    class_table(out, rows, specs[0], "skin (ITA class)", "skin", names(render::skin_names, render::skin_classes));
-    class_table(out, rows, specs[0], "hair", "hair", names(render::hair_names, render::hair_colours));
+    class_table(out, rows, specs[0], "skin (ITA class)", "skin", names_of(render::skin_names, render::skin_classes));
+    class_table(out, rows, specs[0], "hair", "hair", names_of(render::hair_names, render::hair_colours));
     class_table(out, rows, specs[0], "strands", "shape", {"straight", "wavy", "coiled"});
     between_table(out, rows, "px/mm", "px_per_mm", {{10, 15}, {15, 20}, {20, 26}, {26, 40}});
     between_table(out, rows, "contrast of hair and scalp (CIEDE2000, truth)", "contrast_true",
@@ -87,7 +90,12 @@ void verdicts(std::ostream& out, const std::vector<Row>& rows) {
            "Same chair, lamps set up again, another day's\ncolour, shadows and phone settings. Wanted: at most 5 % "
            "called with no change; at least 80 % with a true change of 8 points of\ncoverage (the other readings "
            "change with it, by as much as they then do).\n\n";
-    verdict_table(out, with_wanted_gain(rows), specs);
+    const std::vector<Row> pairs = with_wanted_gain(rows);
+    verdict_table(out, pairs, specs);
+    verdict_class_table(out, pairs, {specs[0], specs[2], specs[3]}, "skin (ITA class)", "skin",
+                        names_of(render::skin_names, render::skin_classes));
+    verdict_class_table(out, pairs, {specs[0], specs[2], specs[3]}, "hair", "hair",
+                        names_of(render::hair_names, render::hair_colours));
 }
 
 std::map<std::string, std::string> read_speed(const char* path) {

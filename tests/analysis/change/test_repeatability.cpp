@@ -194,6 +194,43 @@ BOOST_AUTO_TEST_CASE(a_share_of_short_strands_is_judged_by_its_square_root) {
     BOOST_TEST(std::abs(spread.sd - std::sqrt(0.5)) < 1e-12);
 }
 
+BOOST_AUTO_TEST_CASE(alignment_is_judged_by_what_it_lacks_to_one) {
+    const Scale scale = scale_of("alignment");
+    BOOST_TEST((scale.kind == Scale::Kind::lack));
+    for (const double from : {0.3, 0.7, 0.95, 0.998})
+        for (const double d : {-0.4, 0.4}) {
+            const double to = scale.along(from, d);
+            BOOST_TEST(to < 1);
+            if (to > 0 && to < 0.999)
+                BOOST_TEST(std::abs(std::abs(to - from) - scale.difference(0.4, from, to)) < 1e-12);
+        }
+    BOOST_TEST(scale.along(0.1, -3) == 0);
+    BOOST_TEST(std::isfinite(scale.of(1)));
+    // Groups that scatter by the same share of their lack stand for one SD.
+    const double up = std::exp(0.04);
+    const Spread spread = pooled_for("alignment", {{1 - 0.4 * up, 1 - 0.4 / up}, {1 - 0.05 * up, 1 - 0.05 / up}});
+    BOOST_TEST(std::abs(spread.sd - 0.04 * std::sqrt(2.0)) < 1e-12);
+    const Spread judged = spread_for("alignment", {}, {});
+    const auto verdict_of = [&](double from, double to) {
+        return judge("alignment", {{from, from}, {}, ""}, {{to, to}, {}, ""}, judged).verdict;
+    };
+    BOOST_TEST((verdict_of(0.90, 0.95) == Verdict::improved));
+    BOOST_TEST((verdict_of(0.50, 0.55) == Verdict::no_detectable_change));
+    BOOST_TEST((verdict_of(0.95, 0.90) == Verdict::worse));
+}
+
+BOOST_AUTO_TEST_CASE(the_same_step_of_shine_is_more_on_dull_hair_than_on_glossy) {
+    const auto verdict_of = [](const char* reading, double from, double to, const char* unit) {
+        return judge(reading, {{from, from}, {}, unit}, {{to, to}, {}, unit}, spread_for(reading, {}, {})).verdict;
+    };
+    BOOST_TEST((verdict_of("shine_contrast", 0.05, 0.11, "") == Verdict::improved));
+    BOOST_TEST((verdict_of("shine_contrast", 0.70, 0.76, "") == Verdict::no_detectable_change));
+    BOOST_TEST((verdict_of("luster", 0.04, 0.055, "1/mm") == Verdict::improved));
+    BOOST_TEST((verdict_of("luster", 0.16, 0.175, "1/mm") == Verdict::no_detectable_change));
+    BOOST_TEST((verdict_of("shine_width", 20, 15, "mm") == Verdict::improved));
+    BOOST_TEST((verdict_of("shine_width", 45, 40, "mm") == Verdict::no_detectable_change));
+}
+
 BOOST_AUTO_TEST_CASE(a_wave_ratio_is_judged_by_what_it_has_above_a_straight_strand) {
     const Spread judged = spread_for("wave_ratio", {}, {});
     const auto verdict_of = [&](double from, double to) {

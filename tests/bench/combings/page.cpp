@@ -40,11 +40,15 @@ void spread_line(std::ostream& out, const std::vector<Row>& pairs, const Spec& s
         << spec.unit << ". ";
 }
 
-// Each reading is asked for its own documented change: a true value below 0 says that there is none in visit C.
+// Each reading is asked for its own documented change: a true value below 0 says that there is none in visit C. Hair
+// and shape are those of pairs_case.
 std::vector<Row> with_documented_changes(std::vector<Row> pairs) {
     for (Row& row : pairs) {
+        const uint64_t person = std::strtoull(row.at("pair").c_str(), nullptr, 10);
+        row["hair"] = std::to_string(person % 7);
+        row["shape"] = std::to_string(person / 7 % 2);
         if (row.at("visit") != "C") continue;
-        const bool median = mostly_broken(std::strtoull(row.at("pair").c_str(), nullptr, 10));
+        const bool median = mostly_broken(person);
         for (const char* other : {"strands", "short_share"})
             if (median) row.at(other + std::string("_true")) = "-1";
         if (!median) row.at("strand_median_true") = "-1";
@@ -90,7 +94,10 @@ void combings_page(std::ostream& out, const std::vector<Row>& rows, const std::v
            "and a quarter of the others are gone. C for the median, of every second person: of 58 to 70 % broken "
            "strands three quarters are gone and a tenth of the others, which leaves about a third broken. The smallest "
            "detectable change is that of both kinds of persons together.\n\n";
-    verdict_table(out, with_documented_changes(pairs), specs);
+    const std::vector<Row> documented = with_documented_changes(pairs);
+    verdict_table(out, documented, specs);
+    verdict_class_table(out, documented, specs, "hair", "hair", hair);
+    verdict_class_table(out, documented, specs, "shape", "shape", {"straight", "wavy"});
     for (const Spec& spec : specs) spread_line(out, pairs, spec);
     out << "\n";
 }

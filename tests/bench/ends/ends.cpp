@@ -217,6 +217,7 @@ int table(const std::string& rows_path, const std::string& pairs_path) {
     std::cout << "The same ends laid down anew and photographed another day (A, B), and after a trim or after more "
                  "shredding (C); two shots a visit.\n\n";
     bench::verdict_table(std::cout, visits, specs);
+    bench::verdict_class_table(std::cout, visits, specs, "hair", "hair", hair);
     return 0;
 }
 

@@ -103,6 +103,10 @@ void pattern_page(std::ostream& out, const std::vector<Row>& rows, const std::ve
            "to\ntwo fifths above 0.97 (documented change: a third); over all changed ones, the slightest too, see the "
            "last row.\n\n";
     verdict_table(out, with_documented_change(pairs), specs);
+    verdict_class_table(out, with_documented_change(pairs), specs, "hair", "hair",
+                        labels(render::hair_names, render::hair_colours));
+    verdict_class_table(out, with_documented_change(pairs), specs, "pattern", "pattern",
+                        labels(pattern_names, pattern_classes));
     out << "All changed wave ratios:\n\n";
     verdict_table(out, pairs, {specs[1]});
     spread_table(out, pairs);

@@ -146,6 +146,7 @@ int shine_table(const std::string& rows_path, const std::string& pairs_path) {
            "is "
            "a smoothing service: gloss x 1.8, lobe x 0.75, nine of ten flyaway hairs laid.\n\n";
     verdict_table(out, pairs, specs);
+    verdict_class_table(out, pairs, specs, "hair", "hair", hair_labels());
     light_line(out, pairs);
     missed_light_table(out, pairs, {specs[0], specs[1], specs[2]});
     return 0;

@@ -41,5 +41,8 @@ void refusal_line(std::ostream& out, const std::vector<Row>& rows, const std::ve
 // without change and share called, true change A to C (mean) and share called in its direction, within-visit SD,
 // median smallest detectable change. A pair counts from two shots a visit on.
 void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs);
+// The same by class, a row each: `column` holds the class's number, labels its names. Spreads are those of all.
+void verdict_class_table(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs,
+                         const std::string& title, const std::string& column, const std::vector<std::string>& labels);
 
 }  // namespace bench
