@@ -1948,8 +1948,8 @@
         <translation>%1 % de lo que el valor tiene por encima de %2</translation>
     </message>
     <message>
-        <source>%1 % of what the value lacks to 1</source>
-        <translation>%1 % de lo que al valor le falta para 1</translation>
+        <source>%1 % of what the value lacks to %2</source>
+        <translation>%1 % de lo que al valor le falta para %2</translation>
     </message>
     <message>
         <source>At one scale, side by side; not laid over each other.</source>

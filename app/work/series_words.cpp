@@ -170,14 +170,16 @@ QString spread_sentence(const change::Spread& client, const change::Spread& book
     const QString share = number(100 * series.spread.setup_sd);
     double latest = 0;  // value at the latest visit that has one
     for (const VisitPoint& point : series.visits) latest = point.mean.value_or(latest);
-    const QString setup =
-        scale.less > 0 ? QStringLiteral("%1 % of what the value has above %2").arg(share, number(scale.less))
-        : scale.kind == change::Scale::Kind::lack ? QStringLiteral("%1 % of what the value lacks to 1").arg(share)
-        : scale.kind == change::Scale::Kind::logarithm
-            ? QStringLiteral("%1 % of the value").arg(share)
-            : (people.figure(scale.difference(series.spread.setup_sd, latest, latest)) + QLatin1Char(' ') +
-               people.unit())
-                  .trimmed();
+    using Kind = change::Scale::Kind;
+    QString setup = QStringLiteral("%1 % of the value").arg(share);
+    if (scale.kind == Kind::lack)
+        setup = QStringLiteral("%1 % of what the value lacks to %2").arg(share, number(scale.less));
+    else if (scale.less > 0)
+        setup = QStringLiteral("%1 % of what the value has above %2").arg(share, number(scale.less));
+    else if (scale.kind != Kind::logarithm)
+        setup =
+            (people.figure(scale.difference(series.spread.setup_sd, latest, latest)) + QLatin1Char(' ') + people.unit())
+                .trimmed();
     const QString more = series.spread.setup_sd > 0
                              ? QStringLiteral(
                                    " What repeat shots cannot show, light and position that differ from visit to "

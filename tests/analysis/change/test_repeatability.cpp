@@ -200,23 +200,26 @@ BOOST_AUTO_TEST_CASE(alignment_is_judged_by_what_it_lacks_to_one) {
     for (const double from : {0.3, 0.7, 0.95, 0.998})
         for (const double d : {-0.4, 0.4}) {
             const double to = scale.along(from, d);
-            BOOST_TEST(to < 1);
-            if (to > 0 && to < 0.999)
-                BOOST_TEST(std::abs(std::abs(to - from) - scale.difference(0.4, from, to)) < 1e-12);
+            BOOST_TEST(to < scale.less);
+            if (to > 0) BOOST_TEST(std::abs(std::abs(to - from) - scale.difference(0.4, from, to)) < 1e-12);
         }
     BOOST_TEST(scale.along(0.1, -3) == 0);
     BOOST_TEST(std::isfinite(scale.of(1)));
+    BOOST_TEST(std::isnan(scale.of(1.2)));
     // Groups that scatter by the same share of their lack stand for one SD.
     const double up = std::exp(0.04);
-    const Spread spread = pooled_for("alignment", {{1 - 0.4 * up, 1 - 0.4 / up}, {1 - 0.05 * up, 1 - 0.05 / up}});
+    const Spread spread =
+        pooled_for("alignment", {{1.1 - 0.5 * up, 1.1 - 0.5 / up}, {1.1 - 0.15 * up, 1.1 - 0.15 / up}});
     BOOST_TEST(std::abs(spread.sd - 0.04 * std::sqrt(2.0)) < 1e-12);
     const Spread judged = spread_for("alignment", {}, {});
     const auto verdict_of = [&](double from, double to) {
         return judge("alignment", {{from, from}, {}, ""}, {{to, to}, {}, ""}, judged).verdict;
     };
-    BOOST_TEST((verdict_of(0.90, 0.95) == Verdict::improved));
-    BOOST_TEST((verdict_of(0.50, 0.55) == Verdict::no_detectable_change));
-    BOOST_TEST((verdict_of(0.95, 0.90) == Verdict::worse));
+    BOOST_TEST((verdict_of(0.88, 0.95) == Verdict::improved));
+    BOOST_TEST((verdict_of(0.50, 0.57) == Verdict::no_detectable_change));
+    BOOST_TEST((verdict_of(0.95, 0.88) == Verdict::worse));
+    // Glossier hair that lies the same: its band of light alone takes this much off (the demonstration's photos).
+    BOOST_TEST((verdict_of(0.94, 0.91) == Verdict::no_detectable_change));
 }
 
 BOOST_AUTO_TEST_CASE(the_same_step_of_shine_is_more_on_dull_hair_than_on_glossy) {

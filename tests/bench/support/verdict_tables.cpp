@@ -15,7 +15,7 @@ using kempt::change::Spread;
 std::string within_words(const Spread& spread, const Spec& spec) {
     using Kind = kempt::change::Scale::Kind;
     if (spread.scale.kind == Kind::logarithm) return fixed(100 * spread.sd, 1) + " %";
-    if (spread.scale.kind == Kind::lack) return fixed(100 * spread.sd, 1) + " % of the lack to 1";
+    if (spread.scale.kind == Kind::lack) return fixed(100 * spread.sd, 1) + " % of the lack to " + fixed(spread.scale.less, 1);
     if (spread.scale.kind == Kind::root) return fixed(spread.sd, 3) + " of the square root";
     return fixed(spread.sd, 2) + " " + spec.unit;
 }
