@@ -153,7 +153,7 @@ BOOST_AUTO_TEST_CASE(where_most_strands_look_torn_nothing_is_told_until_their_pa
         by_hand.joined_px.push_back({{{200, 100.0 + 30 * k}, {600, 100.0 + 30 * k}}});
         const auto now = corrected(traced, by_hand, ten_px_per_mm());
         const int left = 14 - 2 * (k + 1), counted = 14 - (k + 1);  // torn ends, strands
-        const bool told = left < 8 || left <= 0.6 * counted;
+        const bool told = left < 12 || left <= 0.6 * counted;
         BOOST_TEST(now.readings.empty() != told);
         if (told) BOOST_TEST(reading(now, "strands").value == counted);
     }
