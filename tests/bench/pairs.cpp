@@ -1,6 +1,6 @@
 // Visits re-photographed: the same hair under another day's light, and the same edge with more hair. Each pair is three
 // visits of two shots: A and B show the same strands, C shows 8 points more coverage or so.
-//   bench_pairs SEED COUNT GROWN LIGHT   one CSV row a shot; only every GROWN-th pair has a visit C (0: none)
+//   bench_pairs SEED COUNT GROWN LIGHT   one CSV row a shot; one pair in GROWN has a visit C (0: none)
 // LIGHT "salon": the same chair and lamps, as well as they are set up again (direction to about 35 degrees around and 8
 // degrees up, strength, softness, somebody's shadow, colour and phone settings anew). LIGHT "any": every visit is lit
 // from anywhere.
@@ -29,7 +29,8 @@ int main(int argc, char** argv) {
         // Two in ten close enough for counts.
         const double px_per_mm = choose.chance(0.2) ? choose.uniform(20.5, 21.5) : choose.uniform(12.2, 13.8);
         double cover = 0;
-        const int visits = grown > 0 && pair % grown == 0 ? 3 : 2;
+        // Which ones are seen a third time moves on by the hundred, or every other skin would never be.
+        const int visits = grown > 0 && (pair + pair / 100) % grown == 0 ? 3 : 2;
         for (int visit = 0; visit < visits; ++visit) {
             render::CloseUpOptions options;
             options.skin_class = static_cast<int>(pair % 6);
