@@ -15,7 +15,8 @@ using kempt::change::Spread;
 std::string within_words(const Spread& spread, const Spec& spec) {
     using Kind = kempt::change::Scale::Kind;
     if (spread.scale.kind == Kind::logarithm) return fixed(100 * spread.sd, 1) + " %";
-    if (spread.scale.kind == Kind::lack) return fixed(100 * spread.sd, 1) + " % of the lack to " + fixed(spread.scale.less, 1);
+    if (spread.scale.kind == Kind::lack)
+        return fixed(100 * spread.sd, 1) + " % of the lack to " + fixed(spread.scale.less, 1);
     if (spread.scale.kind == Kind::root) return fixed(spread.sd, 3) + " of the square root";
     return fixed(spread.sd, 2) + " " + spec.unit;
 }
@@ -105,7 +106,8 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
 
 void verdict_class_table(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs,
                          const std::string& title, const std::string& column, const std::vector<std::string>& labels) {
-    out << "By class: called though nothing changed, of so many pairs; called in the right direction, of so many.\n\n| "
+    out << "By class: called though nothing changed, of so many pairs; called in the right direction, of so many "
+           "(mean true change).\n\n| "
         << title;
     std::vector<std::map<std::string, Verdicts>> all;
     for (const Spec& spec : specs) {
@@ -122,6 +124,7 @@ void verdict_class_table(std::ostream& out, const std::vector<Row>& rows, const 
             const Verdicts& one = of[std::to_string(k)];
             out << " | " << share(one.called, one.unchanged) << " of " << one.unchanged << " | "
                 << share(one.found, one.changed) << " of " << one.changed;
+            if (one.changed > 0) out << " (" << fixed(one.change / one.changed, 2) << ")";
         }
         out << " |\n";
     }

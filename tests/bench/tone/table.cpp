@@ -183,7 +183,10 @@ int print_table(const std::string& rows_path, const std::string& pairs_path) {
            "another "
            "colour of light, the phone's own choices, the strand line drawn anew. Wanted: at most 5 % called with no "
            "change, at least 80 % with the documented change.\n\n";
-    verdict_table(out, pairs, {{"tone_spread", "dE00", ""}});
+    const std::vector<Spec> judged = {{"tone_spread", "dE00", ""}};
+    verdict_table(out, pairs, judged);
+    verdict_class_table(out, pairs, judged, "hair", "hair",
+                        {render::hair_names, render::hair_names + render::hair_colours});
     return 0;
 }
 
