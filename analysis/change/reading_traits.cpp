@@ -28,7 +28,7 @@ constexpr std::array<Traits, 21> table{{
     {"shine_contrast", "Shine contrast", Better::higher, 0.008, 0.018, {.kind = Scale::Kind::root}},
     {"shine_width", "Shine width", Better::lower, 0.023, 0.045, {.kind = Scale::Kind::logarithm}},
     {"luster", "Lustre", Better::higher, 0.031, 0.05, {.kind = Scale::Kind::logarithm}},
-    {"alignment", "Alignment", Better::higher, 0.03, 0.075, {.kind = Scale::Kind::lack, .less = 1.1}},
+    {"alignment", "Alignment", Better::higher, 0.03, 0.075, {.kind = Scale::Kind::lack, .less = 1.1, .most = 1}},
     {"tone_spread", "Tone spread", Better::lower, 0.8, 1.0},
     {"tone_level", "Level", Better::neither, 0.15, 0.25},
     {"hem_unevenness", "Unevenness of the hem", Better::lower, 0.09, 0.22},

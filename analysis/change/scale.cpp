@@ -29,15 +29,16 @@ double Scale::difference(double d, double a, double b) const {
 }
 
 double Scale::along(double x, double d) const {
-    if (kind == Kind::value) return std::max(least, x + d);
+    const auto within = [&](double to) { return std::min(most, std::max(least, to)); };
+    if (kind == Kind::value) return within(x + d);
     if (kind == Kind::root) {
         const double to = std::max(0.0, of(x) + d);
-        return std::max(least, to * to);
+        return within(to * to);
     }
-    if (kind == Kind::lack) return std::max(least, less - (less - x) * std::exp(-d));
+    if (kind == Kind::lack) return within(less - (less - x) * std::exp(-d));
     const double z = x - less;
     const double inverse = (1 / z + 1 / straight_at) * std::exp(-d) - 1 / straight_at;
-    return std::max(least, less + (inverse > 0.1 / z ? 1 / inverse : 10 * z));
+    return within(less + (inverse > 0.1 / z ? 1 / inverse : 10 * z));
 }
 
 }  // namespace kempt::change

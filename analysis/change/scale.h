@@ -16,7 +16,8 @@ struct Scale {
     Kind kind = Kind::value;
     double less = 0;
     double straight_at = std::numeric_limits<double>::infinity();
-    double least = 0;  // no reading is below it
+    double least = 0;                                       // no reading is below it
+    double most = std::numeric_limits<double>::infinity();  // nor above it
 
     // The place on the scale; NaN where it holds no such value (a root below 0; z or less - x not above 0).
     [[nodiscard]] double of(double x) const;
@@ -24,8 +25,8 @@ struct Scale {
     // d itself, d (sqrt a + sqrt b), 2 sinh(d / 2) sqrt(z_a z_b (1 + z_a / s)(1 + z_b / s)), s = straight_at, or the
     // same of the lacks. Exact: at the limit |b - a| equals it. NaN where of() is.
     [[nodiscard]] double difference(double d, double a, double b) const;
-    // The value that lies d above x on the scale, not below `least`; on the logarithmic one z is at most ten times that
-    // of x (where straight cannot be told).
+    // The value that lies d above x on the scale, from `least` to `most`; on the logarithmic one z is at most ten times
+    // that of x (where straight cannot be told).
     [[nodiscard]] double along(double x, double d) const;
 
     bool operator==(const Scale&) const = default;

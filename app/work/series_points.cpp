@@ -147,9 +147,7 @@ void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, co
             change::student_t_quantile(0.975, spread.df) * std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);
         point.low = spread.scale.along(*point.mean, -half);
         point.high = spread.scale.along(*point.mean, half);
-        // No share is above all.
-        if (unit == u"%") point.high = std::min(100.0, point.high);
-        if (spread.scale.kind == change::Scale::Kind::lack) point.high = std::min(1.0, point.high);
+        if (unit == u"%") point.high = std::min(100.0, point.high);  // no share is above all
     }
 }
 

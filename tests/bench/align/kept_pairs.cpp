@@ -4,19 +4,14 @@
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
-#include <iterator>
 
+#include "bench/support/bytes.h"
 #include "bench/support/measure_shot.h"
 #include "render/write_photo.h"
 
 namespace bench {
 
 namespace {
-
-std::vector<uint8_t> bytes_of(const std::string& path) {
-    std::ifstream in(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 // A click every 4 mm with a slow drift and a jitter, as bench::drawn does it.
 void draw_by_hand(KeptPair& pair, uint64_t seed) {

@@ -2,8 +2,8 @@
 
 #include <filesystem>
 #include <fstream>
-#include <iterator>
 
+#include "bench/support/bytes.h"
 #include "render/write_photo.h"
 
 namespace bench {
@@ -47,8 +47,7 @@ KeptCombings kept_combings(const CombingsCase& one, uint64_t person, uint64_t li
     const std::string at = folder + "/" + name;
     KeptCombings out;
     if (!folder.empty() && std::filesystem::exists(at + ".txt")) {
-        std::ifstream in(at + ".jpg", std::ios::binary);
-        out.jpeg.assign(std::istreambuf_iterator<char>(in), {});
+        out.jpeg = bytes_of(at + ".jpg");
         out.truth = read_truth(at + ".txt");
         return out;
     }

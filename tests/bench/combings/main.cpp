@@ -76,7 +76,7 @@ void heading(const char* first) {
     for (const char* name : names) std::printf(",%s_true,%s,%s_low,%s_high,%s_refused", name, name, name, name, name);
 }
 
-// act(case, photo, seed, visit, shot) of every photo of the rows or the pairs.
+// act(case, photo, seed)
 template <class Act>
 void every_row(uint64_t seed, uint64_t count, const std::string& folder, Act act) {
     for (uint64_t s = seed; s < seed + count; ++s) {
@@ -85,6 +85,7 @@ void every_row(uint64_t seed, uint64_t count, const std::string& folder, Act act
     }
 }
 
+// act(photo, seed, visit, shot)
 template <class Act>
 void every_pair(uint64_t seed, uint64_t count, const std::string& folder, Act act) {
     for (uint64_t s = seed; s < seed + count; ++s) {

@@ -40,13 +40,14 @@ void spread_line(std::ostream& out, const std::vector<Row>& pairs, const Spec& s
         << spec.unit << ". ";
 }
 
-// Each reading is asked for its own documented change: a true value below 0 says that there is none in visit C. Hair
-// and shape are those of pairs_case.
+// Each reading is asked for its own documented change: a true value below 0 says that there is none in visit C. Adds
+// hair and shape.
 std::vector<Row> with_documented_changes(std::vector<Row> pairs) {
     for (Row& row : pairs) {
         const uint64_t person = std::strtoull(row.at("pair").c_str(), nullptr, 10);
-        row["hair"] = std::to_string(person % 7);
-        row["shape"] = std::to_string(person / 7 % 2);
+        const CombingsCase one = pairs_case(person);
+        row["hair"] = std::to_string(one.hair);
+        row["shape"] = std::to_string(one.shape);
         if (row.at("visit") != "C") continue;
         const bool median = mostly_broken(person);
         for (const char* other : {"strands", "short_share"})

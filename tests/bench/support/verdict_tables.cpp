@@ -34,9 +34,12 @@ struct Verdicts {
     std::vector<double> smallest;
 };
 
-// By the value of `column` ("" for all), judged as the program does it.
-std::map<std::string, Verdicts> verdicts_of(const std::vector<Row>& rows, const std::string& reading,
-                                            const std::string& column, Spread& rest) {
+struct Judged {
+    Spread book;
+    std::map<std::string, Verdicts> by_class;
+};
+// By the value of `column` ("": all are one class), judged as the program does it.
+Judged judged_pairs(const std::vector<Row>& rows, const std::string& reading, const std::string& column) {
     using namespace kempt::change;
     std::map<std::string, std::array<Visit, 3>> pairs;
     std::map<std::string, std::string> classes;
@@ -48,17 +51,16 @@ std::map<std::string, Verdicts> verdicts_of(const std::vector<Row>& rows, const 
         if (const double value = number(row, reading); !std::isnan(value)) visit.shots.push_back(value);
         if (const double truth = number(row, reading + "_true"); truth >= 0) visit.truth += truth, ++visit.truths;
     }
-    std::vector<std::vector<double>> book;
+    std::vector<std::vector<double>> shots;
     for (const auto& [key, visits] : pairs)
-        for (const Visit& visit : visits) book.push_back(visit.shots);
-    rest = pooled_for(reading, book);
-    std::map<std::string, Verdicts> out;
+        for (const Visit& visit : visits) shots.push_back(visit.shots);
+    Judged out{pooled_for(reading, shots), {}};
     for (const auto& [key, visits] : pairs) {
-        Verdicts& of = out[column.empty() ? "" : classes[key]];
+        Verdicts& of = out.by_class[column.empty() ? "" : classes[key]];
         const auto& [a, b, c] = visits;
         const auto judged = [&](const Visit& from, const Visit& to) {
             return judge(reading, {from.shots, {}, ""}, {to.shots, {}, ""},
-                         spread_for(reading, pooled_for(reading, {from.shots, to.shots}), rest));
+                         spread_for(reading, pooled_for(reading, {from.shots, to.shots}), out.book));
         };
         if (a.shots.size() >= 2 && b.shots.size() >= 2) {
             const Judgement verdict = judged(a, b);
@@ -93,12 +95,12 @@ void verdict_table(std::ostream& out, const std::vector<Row>& rows, const std::v
            "in its direction | within-visit SD | smallest detectable change (median) |\n"
            "| --- | --- | --- | --- | --- | --- | --- |\n";
     for (const Spec& spec : specs) {
-        Spread rest;
-        Verdicts all = verdicts_of(rows, spec.reading, "", rest)[""];
+        Judged judged = judged_pairs(rows, spec.reading, "");
+        Verdicts& all = judged.by_class[""];
         std::sort(all.smallest.begin(), all.smallest.end());
         out << "| `" << spec.reading << "` | " << all.unchanged << " | " << share(all.called, all.unchanged) << " | "
             << all.changed << " (" << fixed(all.change / all.changed, 2) << " " << spec.unit << ") | "
-            << share(all.found, all.changed) << " | " << within_words(rest, spec) << " | "
+            << share(all.found, all.changed) << " | " << within_words(judged.book, spec) << " | "
             << fixed(all.smallest.empty() ? std::nan("") : all.smallest[all.smallest.size() / 2], 2) << " |\n";
     }
     out << "\n";
@@ -111,8 +113,7 @@ void verdict_class_table(std::ostream& out, const std::vector<Row>& rows, const 
         << title;
     std::vector<std::map<std::string, Verdicts>> all;
     for (const Spec& spec : specs) {
-        Spread rest;
-        all.push_back(verdicts_of(rows, spec.reading, column, rest));
+        all.push_back(judged_pairs(rows, spec.reading, column).by_class);
         out << " | `" << spec.reading << "`: false | right";
     }
     out << " |\n| ---";
