@@ -6,6 +6,7 @@
 #include "combings/rank.h"
 #include "combings/smooth.h"
 #include "combings/summary.h"
+#include "combings/torn.h"
 #include "combings/trace.h"
 
 namespace kempt::combings {
@@ -24,7 +25,7 @@ bool faint(const TracedStrand& s) {
 // A short line both of whose ends lie on the way of other strands is a part of one of them more often than a strand (of
 // 2013 strands of 68 rendered photos, seeds 1000-1127, that fall under this rule 36 were parts and 9 strands). It is
 // marked and not counted.
-constexpr double piece_mm = 18, dark_piece_mm = 30, touching_mm = 0.8, torn_dark = 0.5;
+constexpr double piece_mm = 18, dark_piece_mm = 30, touching_mm = 0.8;
 
 // Where the strands are hardly clearer than noise and a fifth of them still fainter, others may lie below what can be
 // seen; then those that are seen look torn as well. Where the fainter fifth is nearly as clear as the rest, none is
@@ -64,6 +65,7 @@ Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibr
     if (!traced) return traced.error();
     CombingsReadings out;
     std::vector<double> clearness;
+    std::vector<TracedStrand> counted;
     const double miss_px = path_miss_mm * traced->px_per_mm;
     const auto not_counted = [&](const std::vector<cv::Point2d>& path) {
         out.unresolved_px.push_back(thinned(path, miss_px));
@@ -79,9 +81,20 @@ Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibr
             continue;
         }
         clearness.push_back(s.clearness);
+        counted.push_back(s);
+    }
+    const auto torn = torn_chances(counted);
+    for (size_t i = 0; i < counted.size(); ++i) {
+        const TracedStrand& s = counted[i];
         const double half = 2 * std::hypot(traced->scale_sd * s.length_mm, 0.3);
-        out.strands.push_back({thinned(s.path_px, miss_px), s.length_mm, s.length_mm - half, s.length_mm + half,
-                               s.doubts > 0, dark_ends(s), s.cut_off});
+        out.strands.push_back({thinned(s.path_px, miss_px),
+                               s.length_mm,
+                               s.length_mm - half,
+                               s.length_mm + half,
+                               s.doubts > 0,
+                               dark_ends(s),
+                               s.cut_off,
+                               {torn[i][0], torn[i][1]}});
     }
     double dim_mm = 0, strands_mm = 0;
     for (const auto& way : traced->dim_px) {

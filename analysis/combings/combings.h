@@ -24,9 +24,10 @@ struct CombingsOptions {
 struct Strand {
     std::vector<cv::Point2d> path_px;  // from end to end, within path_miss_mm of the middle of what was traced
     double length_mm = 0, length_low = 0, length_high = 0;
-    bool doubtful = false;  // a guess was made at a crossing or a gap: shown dashed, for her to correct
-    int torn_ends = 0;      // 0-2 of its ends look torn off: where they end, something as dark goes on
-    bool cut_off = false;   // runs out of the sheet or under the card: its length is a least value
+    bool doubtful = false;    // a guess was made at a crossing or a gap: shown dashed, for her to correct
+    int torn_ends = 0;        // 0-2 of its ends look torn off: where they end, something as dark goes on
+    bool cut_off = false;     // runs out of the sheet or under the card: its length is a least value
+    double torn[2] = {0, 0};  // 0-1: the chance that the first and the last end of the path are torn off
 };
 
 struct CombingsReadings {

@@ -46,6 +46,11 @@ std::size_t strand_at(const std::vector<Strand>& strands, cv::Point2d p, const c
     return best;
 }
 
+void turn(Strand& strand) {
+    std::reverse(strand.path_px.begin(), strand.path_px.end());
+    std::swap(strand.torn[0], strand.torn[1]);
+}
+
 // End to end, turned so that the ends that lie nearest to each other meet.
 Strand join(Strand one, Strand other, const card::Calibration& calibration) {
     if (one.path_px.empty()) return other;
@@ -62,8 +67,8 @@ Strand join(Strand one, Strand other, const card::Calibration& calibration) {
                 turn_other = second;
             }
         }
-    if (turn_one) std::reverse(one.path_px.begin(), one.path_px.end());
-    if (turn_other) std::reverse(other.path_px.begin(), other.path_px.end());
+    if (turn_one) turn(one);
+    if (turn_other) turn(other);
     const double gap_mm = cv::norm(mm_of(other.path_px.front(), calibration) - mm_of(one.path_px.back(), calibration));
     one.path_px.insert(one.path_px.end(), other.path_px.begin(), other.path_px.end());
     one.length_mm += gap_mm + other.length_mm;
@@ -73,6 +78,7 @@ Strand join(Strand one, Strand other, const card::Calibration& calibration) {
     one.doubtful = one.doubtful || other.doubtful;
     one.torn_ends = std::max(0, one.torn_ends - 1) + std::max(0, other.torn_ends - 1);
     one.cut_off = one.cut_off || other.cut_off;
+    one.torn[1] = other.torn[1];
     return one;
 }
 

@@ -5,6 +5,9 @@
 
 namespace kempt::combings {
 
+// Whether the strand is counted as one that may be longer than what was followed: it is cut off or likely torn off.
+[[nodiscard]] bool perhaps_longer(const Strand& strand);
+
 // Readings and refusals of `found` anew from its strands; what they were is forgotten. For the strands as they were
 // traced, and again for those that a person corrected.
 void summarise(CombingsReadings& found, const CombingsOptions& options = {});

@@ -3,6 +3,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 
+#include "combings/summary.h"
 #include "work/measure_json.h"
 
 namespace kempt::work {
@@ -54,6 +55,7 @@ QJsonArray json_of_strands(const std::vector<combings::Strand>& strands) {
                                 {"length_high", rounded(strand.length_high, 5)},
                                 {"doubtful", strand.doubtful},
                                 {"cut_off", strand.cut_off},
+                                {"perhaps_longer", combings::perhaps_longer(strand)},
                                 {"path", json_of_path(strand.path_px)}});
     return list;
 }

@@ -13,7 +13,7 @@ namespace kempt::work {
 // {"root", "mid", "end": [L, a, b] or null, "lines": [{"step", "step_low", "step_high", "at_mm", "at_low", "at_high",
 // "width_mm"}]}
 [[nodiscard]] QJsonObject json_of_tone(const tone::ToneReadings& tone);
-// [{"length_mm", "length_low", "length_high", "doubtful", "cut_off", "path": [[x, y], ...]}]
+// [{"length_mm", "length_low", "length_high", "doubtful", "cut_off", "perhaps_longer", "path": [[x, y], ...]}]
 [[nodiscard]] QJsonArray json_of_strands(const std::vector<combings::Strand>& strands);
 
 // "tone", "strands", "unresolved", "light", "curl", those that there are.

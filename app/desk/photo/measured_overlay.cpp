@@ -6,6 +6,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "combings/field.h"
+#include "combings/summary.h"
 #include "desk/look/colours.h"
 #include "desk/photo/line_geometry.h"
 #include "work/measure_groups.h"
@@ -224,6 +225,7 @@ StrandsOverlay strands_of(const std::vector<combings::Strand>& strands, const wo
         to.high = strand.length_high;
         to.doubtful = strand.doubtful;
         to.cut_off = strand.cut_off;
+        to.perhaps_longer = combings::perhaps_longer(strand);
         if (to.cut_off && field) to.open_ends = open_ends(strand.path_px, *field);
         out.strands.append(to);
         paths.append(to.path);

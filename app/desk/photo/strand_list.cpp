@@ -41,6 +41,7 @@ QString words_of(const ShownStrand& strand) {
         words.append(StrandList::tr("curve %1")
                          .arg(in_figures(plain_value(strand.curve_diameter_mm, strand.curve_diameter_mm / 20,
                                                      QStringLiteral("mm"), look().length()))));
+    if (strand.perhaps_longer && !strand.cut_off) words.append(StrandList::tr("perhaps longer"));
     if (strand.doubtful) words.append(StrandList::tr("doubtful"));
     return words.join(QStringLiteral(", "));
 }

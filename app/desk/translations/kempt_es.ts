@@ -4686,6 +4686,10 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>dudosa</translation>
     </message>
     <message>
+        <source>perhaps longer</source>
+        <translation>quizá más larga</translation>
+    </message>
+    <message>
         <source>Strands, longest first</source>
         <translation>Hebras, primero las más largas</translation>
     </message>

@@ -137,6 +137,28 @@ BOOST_AUTO_TEST_CASE(a_point_beside_every_strand_changes_nothing_and_a_doubt_sta
     BOOST_TEST(reading(now, "strands").high > 3);
 }
 
+BOOST_AUTO_TEST_CASE(a_strand_that_may_go_on_counts_as_a_least_length_until_its_parts_are_joined) {
+    CombingsReadings traced = four();
+    BOOST_TEST(reading(traced, "strand_median").value == 50);   // of 30, 40, 60 and 100 mm
+    traced.strands[2].torn[1] = traced.strands[3].torn[0] = 1;  // where the two of 40 and 30 mm face each other
+    summarise(traced);
+    BOOST_TEST(reading(traced, "strand_median").value > 70);  // half of what ended is 60, half 100
+    Corrections by_hand;
+    by_hand.joined_px = {{{{100, 300}, {700, 300}}}};
+    const auto now = corrected(traced, by_hand, ten_px_per_mm());
+    BOOST_TEST(reading(now, "strand_median").value == 75, boost::test_tools::tolerance(1e-9));  // 60, 75 and 100 mm
+    for (const Strand& s : now.strands) BOOST_TEST(s.torn[0] + s.torn[1] == 0);
+}
+
+BOOST_AUTO_TEST_CASE(of_strands_that_all_run_off_the_sheet_there_is_no_median) {
+    CombingsReadings traced = four();
+    for (Strand& s : traced.strands) s.cut_off = true;
+    summarise(traced);
+    BOOST_TEST(reading(traced, "strands").value == 4);
+    BOOST_REQUIRE(traced.refused.size() == 1);
+    BOOST_TEST(traced.refused[0].name == "strand_median");
+}
+
 BOOST_AUTO_TEST_CASE(where_most_strands_look_torn_nothing_is_told_until_their_parts_are_joined) {
     CombingsReadings traced;
     for (int k = 0; k < 7; ++k) {  // halves of one strand, torn where they face each other

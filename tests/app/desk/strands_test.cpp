@@ -158,13 +158,16 @@ BOOST_AUTO_TEST_CASE(the_list_and_the_photo_point_at_the_same_strand) {
     measured.readings = {{"strands", "count", 2, 2, 2, false, {}}};
     ShownStrand cut = strand({{0, 0}, {9, 9}}, 1, 80);
     cut.cut_off = cut.doubtful = true;
-    measured.overlay.combings = StrandsOverlay{{strand({{0, 0}, {9, 9}}, 0, 120), cut}, {}};
+    ShownStrand torn = strand({{0, 0}, {9, 9}}, 2, 60);
+    torn.perhaps_longer = true;
+    measured.overlay.combings = StrandsOverlay{{strand({{0, 0}, {9, 9}}, 0, 120), cut, torn}, {}};
     panel.show_measured(measured, true);
     panel.show();
     StrandList* list = panel.strands(ReadingGroup::combings)->list();
-    BOOST_TEST_REQUIRE(list->count() == 2);
+    BOOST_TEST_REQUIRE(list->count() == 3);
     BOOST_TEST(list->item(0)->text().toStdString() == "120 mm");
     BOOST_TEST(list->item(1)->text().toStdString() == "80 mm or more, doubtful");
+    BOOST_TEST(list->item(2)->text().toStdString() == "60 mm, perhaps longer");
     QSignalSpy chosen(&panel, &ReadingsPanel::strand_chosen);
     list->setFocus();
     QTest::keyClick(list, Qt::Key_Down);

@@ -77,7 +77,8 @@ void tell_truth(CombingsShot& shot) {
     std::sort(lengths.begin(), lengths.end());
     const size_t n = lengths.size();
     shot.strands = static_cast<double>(n);
-    shot.median_mm = 0.5 * (lengths[(n - 1) / 2] + lengths[n / 2]);
+    shot.middle_mm[0] = lengths[(n - 1) / 2], shot.middle_mm[1] = lengths[n / 2];
+    shot.median_mm = 0.5 * (shot.middle_mm[0] + shot.middle_mm[1]);
     for (const double mm : lengths) shot.short_share += (mm < short_mm ? 100.0 : 0.0) / static_cast<double>(n);
 }
 

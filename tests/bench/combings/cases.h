@@ -37,8 +37,9 @@ struct CombingsShot {
     render::SheetShot shot;
     bool display_p3 = false;
     double strands = 0, median_mm = 0, short_share = 0;  // truth
+    double middle_mm[2] = {0, 0};  // the middle strand, twice, or the middle two: each length between them is a median
 };
-// Sets strands, median_mm and short_share by the lengths of the shot.
+// Sets strands, median_mm (mean of the middle two), short_share and middle_mm by the lengths of the shot.
 void tell_truth(CombingsShot& shot);
 // lie: how they were thrown down. shot: light, phone, camera.
 [[nodiscard]] CombingsShot take_combings(const CombingsCase& one, uint64_t person, uint64_t lie, uint64_t shot);

@@ -105,7 +105,8 @@ void every_pair(uint64_t seed, uint64_t count, const std::string& folder, Act ac
 
 int rows(uint64_t seed, uint64_t count, const std::string& folder) {
     heading(
-        "seed,hair,shape,quality,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved,dim,stray_mm");
+        "seed,hair,shape,quality,many,px_per_mm,cpu_ms,marked,lost,right,length_held,doubtful,unresolved,dim,stray_mm,"
+        "middle_low,middle_high");
     std::printf("\n");
     every_row(seed, count, folder, [](const bench::CombingsCase& one, const bench::KeptCombings& photo, uint64_t s) {
         const Read read = measure(photo.jpeg);
@@ -122,6 +123,7 @@ int rows(uint64_t seed, uint64_t count, const std::string& folder) {
                         doubtful, read.readings->unresolved_px.size(), read.readings->dim_px.size(), marks.stray_mm);
         } else
             std::printf(",,,,,,,,");
+        std::printf(",%.4f,%.4f", photo.truth.middle_mm[0], photo.truth.middle_mm[1]);
         print_readings(photo.truth, read);
         std::printf("\n");
         std::fflush(stdout);
