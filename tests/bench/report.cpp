@@ -70,15 +70,20 @@ void edges(std::ostream& out, const std::vector<Row>& rows) {
                   {{0, 8}, {8, 12}, {12, 20}, {20, 30}, {30, 90}});
 }
 
-// Visits C whose coverage gained about what was asked for; the others could not gain that much.
-std::vector<Row> with_wanted_gain(const std::vector<Row>& rows) {
-    std::map<std::string, std::map<char, double>> cover;
-    for (const Row& r : rows) cover[r.at("pair")][r.at("visit").at(0)] += 0.5 * number(r, "edge_coverage_true");
+// Visits A and B, and as C those of `visit` whose true value changed by about what was asked for, least to most.
+std::vector<Row> with_change(const std::vector<Row>& rows, char visit, const std::string& reading, double least,
+                             double most) {
+    std::map<std::string, std::map<char, double>> truth;
+    for (const Row& r : rows) truth[r.at("pair")][r.at("visit").at(0)] += 0.5 * number(r, reading + "_true");
     std::vector<Row> kept;
     for (const Row& r : rows) {
-        auto& of = cover[r.at("pair")];
-        const double gain = of['C'] - of['A'];
-        if (r.at("visit") != "C" || (gain >= 7 && gain <= 10)) kept.push_back(r);
+        auto& of = truth[r.at("pair")];
+        const char letter = r.at("visit").at(0);
+        if (letter == visit && of[visit] - of['A'] >= least && of[visit] - of['A'] <= most) {
+            kept.push_back(r);
+            kept.back().at("visit") = "C";
+        } else if (letter < 'C')
+            kept.push_back(r);
     }
     return kept;
 }
@@ -88,14 +93,27 @@ void verdicts(std::ostream& out, const std::vector<Row>& rows) {
            "the program does it: spread of this "
            "client's repeat\nshots, of the rest of the book, and the documented defaults (docs/reliability.md). "
            "Same chair, lamps set up again, another day's\ncolour, shadows and phone settings. Wanted: at most 5 % "
-           "called with no change; at least 80 % with a true change of 8 points of\ncoverage (the other readings "
-           "change with it, by as much as they then do).\n\n";
-    const std::vector<Row> pairs = with_wanted_gain(rows);
-    verdict_table(out, pairs, specs);
-    verdict_class_table(out, pairs, {specs[0], specs[2], specs[3]}, "skin (ITA class)", "skin",
-                        names_of(render::skin_names, render::skin_classes));
-    verdict_class_table(out, pairs, {specs[0], specs[2], specs[3]}, "hair", "hair",
-                        names_of(render::hair_names, render::hair_colours));
+           "called with no change; at least 80 % with a true change of 8 points of\ncoverage (7 to 10 where there is "
+           "room for it; strands and length change with it, by as much as they then do).\n\n";
+    const auto by_class = [&](const std::vector<Row>& pairs, const Spec& spec) {
+        verdict_class_table(out, pairs, {spec}, "skin (ITA class)", "skin",
+                            names_of(render::skin_names, render::skin_classes));
+        verdict_class_table(out, pairs, {spec}, "hair", "hair", names_of(render::hair_names, render::hair_colours));
+    };
+    const std::vector<Row> fuller = with_change(rows, 'C', "edge_coverage", 7, 10);
+    verdict_table(out, fuller, {specs[0], specs[1], specs[4]});
+    by_class(fuller, specs[0]);
+    out << "8 points close a bare stretch here and there and hardly move the depth of the fill. These two readings "
+           "have "
+           "documented changes of their own, from edges that filled in over months (20 points more, where there is "
+           "room): 1.5 to 3 mm of depth, 15 to 40 mm of bare edge. In an edge that fills in evenly the depth may stay, "
+           "for it is told against the hair behind.\n\n";
+    const std::vector<Row> filled = with_change(rows, 'D', "fill_depth", -3, -1.5),
+                           closed = with_change(rows, 'D', "bare_length", -40, -15);
+    verdict_table(out, filled, {specs[2]});
+    by_class(filled, specs[2]);
+    verdict_table(out, closed, {specs[3]});
+    by_class(closed, specs[3]);
 }
 
 std::map<std::string, std::string> read_speed(const char* path) {

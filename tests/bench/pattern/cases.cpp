@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace bench {
 
@@ -96,6 +97,49 @@ TrueShape true_shape(const std::vector<render::V2>& path) {
         before = angle;
     }
     return {2 * length / turned, ratio_over_30_mm(path, length), length};
+}
+
+int merged_strands(const render::SheetShot& shot) {
+    constexpr double near_px = 2.5, least_mm = 2, away_px = 12;  // nearer along the strand is the strand itself
+    const double along = std::cos(20 * 3.14159265358979 / 180);
+    struct Place {
+        render::V2 at, ahead;
+        size_t strand = 0;
+        double s = 0;
+    };
+    std::map<std::pair<int, int>, std::vector<Place>> cells;
+    const auto cell = [](render::V2 p) {
+        return std::pair(static_cast<int>(std::floor(p.x / near_px)), static_cast<int>(std::floor(p.y / near_px)));
+    };
+    std::vector<Place> places;  // a pixel apart
+    for (size_t k = 0; k < shot.strands_px.size(); ++k) {
+        const auto& path = shot.strands_px[k];
+        double due = 0, s = 0;
+        for (size_t i = 1; i < path.size(); ++i) {
+            const double dx = path[i].x - path[i - 1].x, dy = path[i].y - path[i - 1].y, part = std::hypot(dx, dy);
+            for (; part > 0 && due <= s + part; due += 1) {
+                const double t = (due - s) / part;
+                places.push_back({{path[i - 1].x + dx * t, path[i - 1].y + dy * t}, {dx / part, dy / part}, k, due});
+                cells[cell(places.back().at)].push_back(places.back());
+            }
+            s += part;
+        }
+    }
+    std::vector<double> merged_px(shot.strands_px.size());
+    for (const Place& p : places) {
+        const auto [u, v] = cell(p.at);
+        bool merged = false;
+        for (int du = -1; du <= 1; ++du)
+            for (int dv = -1; dv <= 1 && !merged; ++dv)
+                if (const auto found = cells.find({u + du, v + dv}); found != cells.end())
+                    for (const Place& q : found->second)
+                        merged = merged || ((q.strand != p.strand || std::abs(q.s - p.s) > away_px) &&
+                                            std::hypot(q.at.x - p.at.x, q.at.y - p.at.y) < near_px &&
+                                            std::abs(q.ahead.x * p.ahead.x + q.ahead.y * p.ahead.y) > along);
+        merged_px[p.strand] += merged;
+    }
+    return static_cast<int>(
+        std::count_if(merged_px.begin(), merged_px.end(), [&](double px) { return px >= least_mm * shot.px_per_mm; }));
 }
 
 PatternShot take_pattern(const PatternCase& c, uint64_t lie) {

@@ -34,6 +34,11 @@ struct PatternShot {
     std::vector<TrueShape> strands;
     TrueShape median;  // of each figure
 };
+// Of the strands that lie there, those that nobody can follow in the photo: over 2 mm or more a part of the strand runs
+// along another (within 20 degrees) at less than 2.5 px, where two lines look like one: a hair is a pixel wide and its
+// picture two, and lines are told apart from the width of their picture on (Rayleigh's rule, from memory).
+[[nodiscard]] int merged_strands(const render::SheetShot& shot);
+
 // lie: how the strands fall.
 [[nodiscard]] PatternShot take_pattern(const PatternCase& scene, uint64_t lie);
 

@@ -70,7 +70,7 @@ void heading() {
 }
 
 void rows(uint64_t first, uint64_t count) {
-    std::printf("seed,hair,pattern,px_per_mm,strands_true,strands");
+    std::printf("seed,hair,pattern,px_per_mm,strands_true,strands,merged");
     heading();
     for (uint64_t seed = first; seed < first + count; ++seed) {
         const bench::PatternCase scene = case_of(seed);
@@ -79,8 +79,8 @@ void rows(uint64_t first, uint64_t count) {
         int clear = 0;
         if (read)
             for (const auto& s : read->strands) clear += !s.doubtful && !s.cut_off;
-        std::printf("%llu,%d,%d,%.2f,%zu,%d", static_cast<Number>(seed), scene.scene.hair_colour, scene.pattern,
-                    shot.shot.px_per_mm, shot.strands.size(), clear);
+        std::printf("%llu,%d,%d,%.2f,%zu,%d,%d", static_cast<Number>(seed), scene.scene.hair_colour, scene.pattern,
+                    shot.shot.px_per_mm, shot.strands.size(), clear, bench::merged_strands(shot.shot));
         print(shot, read);
     }
 }
