@@ -82,6 +82,30 @@ void spread_table(std::ostream& out, const std::vector<Row>& pairs) {
     out << "\n";
 }
 
+// Refusals where a person could follow the strands, and where nobody could (merged_strands), for more than a third of
+// the strands in doubt refuse a photo.
+void visible_refusals(std::ostream& out, const std::vector<Row>& rows) {
+    const auto merged = [](const Row& row) { return 3 * number(row, "merged") > number(row, "strands_true"); };
+    out << "| strands in the photo | photos |";
+    for (const Spec& spec : specs) out << " `" << spec.reading << "` refused |";
+    out << "\n| --- | --- | --- | --- | --- |\n";
+    for (const bool hidden : {false, true}) {
+        const auto take = [&](const Row& row) { return merged(row) == hidden; };
+        const Errors first = errors_of(rows, specs[0].reading, take);
+        const double photos = first.n + first.refused;
+        out << (hidden ? "| more than a third run into a neighbouring turn or strand over 2 mm or more (nearer than "
+                         "2.5 px, where two lines look like one) | "
+                       : "| two thirds or more lie apart | ")
+            << fixed(photos, 0) << " |";
+        for (const Spec& spec : specs) {
+            const Errors here = errors_of(rows, spec.reading, take);
+            out << " " << here.refused << " (" << fixed(100 * here.refused / photos, 1) << " %) |";
+        }
+        out << "\n";
+    }
+    out << "\n";
+}
+
 }  // namespace
 
 void pattern_page(std::ostream& out, const std::vector<Row>& rows, const std::vector<Row>& pairs) {
@@ -90,6 +114,7 @@ void pattern_page(std::ostream& out, const std::vector<Row>& rows, const std::ve
            "two photos follows from two `strand_length`s.\n\n";
     reading_table(out, rows, specs);
     refusal_line(out, rows, specs);
+    visible_refusals(out, rows);
     const auto labels = [](const char* const* of, int count) { return std::vector<std::string>(of, of + count); };
     out << "### By class\n\nMean error in % of the truth. Wanted: each class within 1.5 times the mean error over all "
            "classes, or refused.\n\n";
