@@ -144,7 +144,9 @@ int shine_table(const std::string& rows_path, const std::string& pairs_path) {
     class_table(out, rows, specs[0], "hair", "hair", hair_labels());
     out << "Re-photographed heads (two shots a visit, lamps set up again, region drawn again); the change to be found "
            "is "
-           "a smoothing service: gloss x 1.8, lobe x 0.75, nine of ten flyaway hairs laid.\n\n";
+           "a smoothing service: gloss x 1.8, lobe x 0.75, nine of ten flyaway hairs laid. In salt-and-pepper hair, "
+           "where "
+           "the white fibres leave a fifth of that change of contrast, gloss x 3, 0.9 at most.\n\n";
     verdict_table(out, pairs, specs);
     verdict_class_table(out, pairs, specs, "hair", "hair", hair_labels());
     light_line(out, pairs);

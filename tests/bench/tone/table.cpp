@@ -182,7 +182,8 @@ int print_table(const std::string& rows_path, const std::string& pairs_path) {
     out << "### Verdicts on tone\n\nVisits of two shots: hair combed anew, the same lamps set up again (8 degrees), "
            "another "
            "colour of light, the phone's own choices, the strand line drawn anew. Wanted: at most 5 % called with no "
-           "change, at least 80 % with the documented change.\n\n";
+           "change, at least 80 % with the documented change: 6 in the colour that all fibres show together. In "
+           "salt-and-pepper hair only the dark fibres are coloured, and bleached and toned by as much more.\n\n";
     const std::vector<Spec> judged = {{"tone_spread", "dE00", ""}};
     verdict_table(out, pairs, judged);
     verdict_class_table(out, pairs, judged, "hair", "hair",
