@@ -36,7 +36,7 @@ constexpr std::array<Traits, 21> table{{
     {"flyaway", "Flyaway share", Better::lower, 0.25, 0.33},
     {"short_share", "Share of short strands", Better::lower, 0.114, 0.089, {.kind = Scale::Kind::root}},
     {"strands", "Strands combed out", Better::lower, 0.81, 0.63},
-    {"strand_median", "Length of the combed-out strands", Better::higher, 7.7, 6.2},
+    {"strand_median", "Length of the combed-out strands", Better::higher, 7.2, 4.7},
     {"curve_diameter",
      "Curve diameter",
      Better::neither,
