@@ -61,7 +61,7 @@ Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibr
                                           const Progress& progress) {
     TraceOptions tracing{options.least_px_per_mm, options.margin_mm, 2};
     tracing.dim_below = dim_below;
-    const auto traced = trace_strands(photo, calibration, region_px, tracing, progress);
+    auto traced = trace_strands(photo, calibration, region_px, tracing, progress);
     if (!traced) return traced.error();
     CombingsReadings out;
     std::vector<double> clearness;
@@ -70,7 +70,7 @@ Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibr
     const auto not_counted = [&](const std::vector<cv::Point2d>& path) {
         out.unresolved_px.push_back(thinned(path, miss_px));
     };
-    for (const TracedStrand& s : traced->strands) {
+    for (TracedStrand& s : traced->strands) {
         if (s.length_mm < options.least_strand_mm || faint(s)) {
             not_counted(s.path_px);
             continue;
@@ -80,12 +80,12 @@ Result<CombingsReadings> measure_combings(const Photo& photo, const card::Calibr
             not_counted(s.path_px);
             continue;
         }
-        clearness.push_back(s.clearness);
-        counted.push_back(s);
+        counted.push_back(std::move(s));
     }
     const auto torn = torn_chances(counted);
     for (size_t i = 0; i < counted.size(); ++i) {
         const TracedStrand& s = counted[i];
+        clearness.push_back(s.clearness);
         const double half = 2 * std::hypot(traced->scale_sd * s.length_mm, 0.3);
         out.strands.push_back({thinned(s.path_px, miss_px),
                                s.length_mm,

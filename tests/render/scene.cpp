@@ -64,7 +64,7 @@ HairLook random_hair(Rng& rng, int colour) {
     if (colour == 5) {
         hair.second_albedo = draw(hair_ranges[6]);
         hair.second_share = rng.uniform(0, 0.25);
-    } else if (colour == 6) {
+    } else if (colour == salt_and_pepper) {
         hair.second_albedo = draw(hair_ranges[5]);
         hair.second_share = rng.uniform(0.25, 0.7);
     } else if (rng.chance(0.15)) {

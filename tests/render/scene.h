@@ -15,7 +15,8 @@ namespace render {
 enum class Shape { straight, wavy, coiled };
 inline constexpr int skin_classes =
     6;  // ITA classes of Chardon 1991: very light, light, intermediate, tan, brown, dark
-inline constexpr int hair_colours = 7;  // black, dark brown, medium brown, red, blonde, grey, salt and pepper
+inline constexpr int salt_and_pepper = 6,
+                     hair_colours = 7;  // black, dark brown, medium brown, red, blonde, grey, salt and pepper
 extern const char* const skin_names[skin_classes];
 extern const char* const hair_names[hair_colours];
 

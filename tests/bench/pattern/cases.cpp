@@ -31,22 +31,34 @@ double median_of(const std::vector<TrueShape>& all, double TrueShape::*member) {
     return values.empty() ? 0 : 0.5 * (values[(values.size() - 1) / 2] + values[values.size() / 2]);
 }
 
-// Written apart from the program's own: stretches begin every half millimetre, ends found by walking.
-double ratio_over_30_mm(const std::vector<render::V2>& path, double length) {
-    std::vector<render::V2> even;  // 0.5 mm apart along the path
+struct Place {
+    render::V2 at, ahead;  // ahead: unit tangent
+    double along = 0;
+};
+// Places `step` apart along a path.
+std::vector<Place> places_along(const std::vector<render::V2>& path, double step) {
+    std::vector<Place> even;
     double due = 0, along = 0;
     for (size_t i = 1; i < path.size(); ++i) {
         const double dx = path[i].x - path[i - 1].x, dy = path[i].y - path[i - 1].y, part = std::hypot(dx, dy);
-        for (; part > 0 && due <= along + part; due += 0.5)
-            even.push_back({path[i - 1].x + dx * (due - along) / part, path[i - 1].y + dy * (due - along) / part});
+        for (; part > 0 && due <= along + part; due += step)
+            even.push_back({{path[i - 1].x + dx * (due - along) / part, path[i - 1].y + dy * (due - along) / part},
+                            {dx / part, dy / part},
+                            due});
         along += part;
     }
+    return even;
+}
+
+// Written apart from the program's own: stretches begin every half millimetre, ends found by walking.
+double ratio_over_30_mm(const std::vector<render::V2>& path, double length) {
+    const std::vector<Place> even = places_along(path, 0.5);
     constexpr size_t apart = 60;
     if (even.size() <= apart)
         return length / std::hypot(path.back().x - path.front().x, path.back().y - path.front().y);
     double squares = 0;
     for (size_t i = 0; i + apart < even.size(); ++i)
-        squares += std::pow(even[i + apart].x - even[i].x, 2) + std::pow(even[i + apart].y - even[i].y, 2);
+        squares += std::pow(even[i + apart].at.x - even[i].at.x, 2) + std::pow(even[i + apart].at.y - even[i].at.y, 2);
     return 30 / std::sqrt(squares / static_cast<double>(even.size() - apart));
 }
 
@@ -102,41 +114,36 @@ TrueShape true_shape(const std::vector<render::V2>& path) {
 int merged_strands(const render::SheetShot& shot) {
     constexpr double near_px = 2.5, least_mm = 2, away_px = 12;  // nearer along the strand is the strand itself
     const double along = std::cos(20 * 3.14159265358979 / 180);
-    struct Place {
-        render::V2 at, ahead;
+    struct Of {
         size_t strand = 0;
-        double s = 0;
+        Place place;
     };
-    std::map<std::pair<int, int>, std::vector<Place>> cells;
+    std::map<std::pair<int, int>, std::vector<Of>> cells;
     const auto cell = [](render::V2 p) {
         return std::pair(static_cast<int>(std::floor(p.x / near_px)), static_cast<int>(std::floor(p.y / near_px)));
     };
-    std::vector<Place> places;  // a pixel apart
-    for (size_t k = 0; k < shot.strands_px.size(); ++k) {
-        const auto& path = shot.strands_px[k];
-        double due = 0, s = 0;
-        for (size_t i = 1; i < path.size(); ++i) {
-            const double dx = path[i].x - path[i - 1].x, dy = path[i].y - path[i - 1].y, part = std::hypot(dx, dy);
-            for (; part > 0 && due <= s + part; due += 1) {
-                const double t = (due - s) / part;
-                places.push_back({{path[i - 1].x + dx * t, path[i - 1].y + dy * t}, {dx / part, dy / part}, k, due});
-                cells[cell(places.back().at)].push_back(places.back());
-            }
-            s += part;
+    std::vector<Of> all;
+    for (size_t k = 0; k < shot.strands_px.size(); ++k)
+        for (const Place& place : places_along(shot.strands_px[k], 1)) {
+            all.push_back({k, place});
+            cells[cell(place.at)].push_back(all.back());
         }
-    }
+    const auto merge = [&](const Of& one, const Of& other) {
+        const Place &p = one.place, &q = other.place;
+        return (other.strand != one.strand || std::abs(q.along - p.along) > away_px) &&
+               std::hypot(q.at.x - p.at.x, q.at.y - p.at.y) < near_px &&
+               std::abs(q.ahead.x * p.ahead.x + q.ahead.y * p.ahead.y) > along;
+    };
     std::vector<double> merged_px(shot.strands_px.size());
-    for (const Place& p : places) {
-        const auto [u, v] = cell(p.at);
+    for (const Of& one : all) {
+        const auto [u, v] = cell(one.place.at);
         bool merged = false;
         for (int du = -1; du <= 1; ++du)
-            for (int dv = -1; dv <= 1 && !merged; ++dv)
-                if (const auto found = cells.find({u + du, v + dv}); found != cells.end())
-                    for (const Place& q : found->second)
-                        merged = merged || ((q.strand != p.strand || std::abs(q.s - p.s) > away_px) &&
-                                            std::hypot(q.at.x - p.at.x, q.at.y - p.at.y) < near_px &&
-                                            std::abs(q.ahead.x * p.ahead.x + q.ahead.y * p.ahead.y) > along);
-        merged_px[p.strand] += merged;
+            for (int dv = -1; dv <= 1; ++dv)
+                if (const auto found = cells.find({u + du, v + dv}); found != cells.end() && !merged)
+                    merged = std::any_of(found->second.begin(), found->second.end(),
+                                         [&](const Of& other) { return merge(one, other); });
+        merged_px[one.strand] += merged;
     }
     return static_cast<int>(
         std::count_if(merged_px.begin(), merged_px.end(), [&](double px) { return px >= least_mm * shot.px_per_mm; }));

@@ -57,8 +57,8 @@ int shine_pairs(uint64_t first, uint64_t count) {
                 }
                 panel.region_from_mm = from_mm, panel.region_to_mm = to_mm;
                 if (visit == 2) {
-                    panel.scene.hair.gloss =
-                        std::min(0.9, (options.hair_colour == 6 ? 3 : 1.8) * panel.scene.hair.gloss);
+                    panel.scene.hair.gloss = std::min(
+                        0.9, (options.hair_colour == render::salt_and_pepper ? 3 : 1.8) * panel.scene.hair.gloss);
                     panel.scene.hair.roughness_deg *= 0.75;
                     panel.streaks_per_cm2 *= 0.1;
                 }

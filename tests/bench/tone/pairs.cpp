@@ -19,10 +19,9 @@ namespace {
 // so the plan's is larger. Of salt-and-pepper hair the white fibres take no part and outshine the others: two thirds
 // are taken away (52 of the benchmark's pairs), so the dark ones are bleached and toned by as much more.
 constexpr double documented_change = 6;
-constexpr int salt_and_pepper = render::hair_colours - 1;
 
 double plan_change(int hair) {
-    return documented_change / (hair == salt_and_pepper ? 0.345 : 0.87);
+    return documented_change / (hair == render::salt_and_pepper ? 0.345 : 0.87);
 }
 
 // Spread of a plan's own colours: what the truth of the photo will be, but for gaps and foreign fibres.
@@ -62,7 +61,7 @@ render::TonePanelOptions options_of(uint64_t pair) {
     options.lines = 1;
     render::Rng choose(pair + 5);
     options.step =
-        options.panel.hair_colour == salt_and_pepper ? choose.log_uniform(25, 45) : choose.log_uniform(10, 22);
+        options.panel.hair_colour == render::salt_and_pepper ? choose.log_uniform(25, 45) : choose.log_uniform(10, 22);
     return options;
 }
 
