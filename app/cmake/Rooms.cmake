@@ -25,6 +25,13 @@ function(kempt_room name)
   endif()
 endfunction()
 
+# What a test prints: what failed and the sum, so that a short extract of a long run still says it. The XML file names
+# every case as it begins, for a run that hangs.
+function(kempt_test_prints out name)
+  set(${out} "--logger=HRF,error,stdout:XML,test_suite,${CMAKE_CURRENT_BINARY_DIR}/${name}.xml" --color_output=no
+      --report_level=short PARENT_SCOPE)
+endfunction()
+
 # kempt_test(name USES libs...): one Boost.Test executable of the current folder's .cpp files, run through ctest.
 function(kempt_test name)
   cmake_parse_arguments(TEST "QT_OBJECTS" "" "USES" ${ARGN})
@@ -35,7 +42,7 @@ function(kempt_test name)
   if(TEST_QT_OBJECTS)
     set_target_properties(test_${name} PROPERTIES AUTOMOC ON)
   endif()
-  add_test(NAME ${name} COMMAND test_${name} --log_level=test_suite --report_level=short
-           WORKING_DIRECTORY ${CMAKE_SOURCE_DIR})
+  kempt_test_prints(prints ${name})
+  add_test(NAME ${name} COMMAND test_${name} ${prints} WORKING_DIRECTORY ${CMAKE_SOURCE_DIR})
   set_tests_properties(${name} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen;OMP_NUM_THREADS=2")
 endfunction()

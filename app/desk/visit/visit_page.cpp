@@ -4,7 +4,6 @@
 #include <QDateEdit>
 #include <QHBoxLayout>
 #include <QPlainTextEdit>
-#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include "desk/client/services_panel.h"
@@ -19,6 +18,11 @@
 #include "domain/words.h"
 
 namespace kempt::desk {
+namespace {
+
+constexpr int pause_ms = 700;  // after the last key: between two words, not between two letters
+
+}  // namespace
 
 VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) {
     auto* page = scrolled();
@@ -109,13 +113,14 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     page->addWidget(services_);
     page->addStretch();
 
-    note_pause_.setSingleShot(true);
-    note_pause_.setInterval(700);
-    connect(&note_pause_, &QTimer::timeout, this, &VisitPage::keep_visit);
-    connect(note_, &QPlainTextEdit::textChanged, this, [this] {
-        if (!filling_) note_pause_.start();
-    });
-    connect(date_, &QDateEdit::dateChanged, this, &VisitPage::keep_visit);
+    pause_.setSingleShot(true);
+    pause_.setInterval(pause_ms);
+    connect(&pause_, &QTimer::timeout, this, &VisitPage::keep_visit);
+    const auto typed = [this] {
+        if (!filling_) pause_.start();
+    };
+    connect(note_, &QPlainTextEdit::textChanged, this, typed);
+    connect(date_, &QDateEdit::dateChanged, this, typed);
     connect(plan, &QPushButton::clicked, this, [this] { emit go({Where::plan, client_, visit_id_}); });
     connect(grades, &QPushButton::clicked, this, [this] { emit go({Where::grades, client_, visit_id_}); });
     connect(profile, &QPushButton::clicked, this, [this] { emit go({Where::profile, client_, visit_id_}); });
@@ -144,10 +149,8 @@ void VisitPage::show_place(const Place& place) {
 }
 
 void VisitPage::put_away(std::function<void()> then) {
-    if (note_pause_.isActive()) {
-        note_pause_.stop();
-        keep_visit();
-    }
+    if (QWidget* typed_in = focusWidget()) typed_in->clearFocus();  // a day that was emptied is none from here on
+    if (pause_.isActive()) keep_visit();
     then();
 }
 
@@ -164,19 +167,15 @@ void VisitPage::load() {
 }
 
 void VisitPage::take(const VisitData& read) {
-    filling_ = true;
-    visit_ = read.visit;
     client_ = read.client.id;
     client_name_ = read.client.name;
     photos_ = read.photos;
+    // What was entered since it was read is newer; once it is kept, the visit is read again.
+    if (!pause_.isActive() && keeping_ == 0) {
+        visit_ = read.visit;
+        fill_entries();
+    }
     title_->setText(tr("Visit of %1").arg(date_words(visit_.date)));
-    const QSignalBlocker a(date_), b(wet_), c(styled_), d(product_);
-    date_->setDate(visit_.date);
-    wet_->setChecked(visit_.hair.wet);
-    styled_->setChecked(visit_.hair.styled);
-    product_->setChecked(visit_.hair.product);
-    if (!note_pause_.isActive() && note_->toPlainText() != visit_.note) note_->setPlainText(visit_.note);
-    filling_ = false;
     for (ViewTray* tray : trays_) tray->show_photos(read.photos, looks_);
     order_trays();
     fill_steps(read);
@@ -184,6 +183,16 @@ void VisitPage::take(const VisitData& read) {
     look_at_new(read.photos);
     emit trail_changed(
         {{client_name_, {Where::client, client_}}, {date_words(visit_.date), {Where::visit, client_, visit_id_}}});
+}
+
+void VisitPage::fill_entries() {
+    filling_ = true;
+    if (date_->date() != visit_.date) date_->setDate(visit_.date);  // a day that is half typed stays
+    wet_->setChecked(visit_.hair.wet);
+    styled_->setChecked(visit_.hair.styled);
+    product_->setChecked(visit_.hair.product);
+    if (note_->toPlainText() != visit_.note) note_->setPlainText(visit_.note);
+    filling_ = false;
 }
 
 // Views with photos first, the others in rows of their own: what is there is seen without scrolling past what is not.
@@ -196,17 +205,17 @@ void VisitPage::order_trays() {
     tidy_focus_order_later(this);
 }
 
-// A note that is still being typed goes first.
+// What is still being typed goes first.
 void VisitPage::undo(const Place& here) {
-    if (!note_pause_.isActive()) return Page::undo(here);
-    note_pause_.stop();
-    filling_ = true;
-    note_->setPlainText(visit_.note);
-    filling_ = false;
+    if (!pause_.isActive()) return Page::undo(here);
+    pause_.stop();
+    fill_entries();
 }
 
 void VisitPage::keep_visit() {
     if (filling_ || visit_id_ == 0) return;
+    pause_.stop();
+    const Visit before = visit_;
     Visit visit = visit_;
     visit.date = date_->date();
     visit.hair = {wet_->isChecked(), styled_->isChecked(), product_->isChecked()};
@@ -216,11 +225,18 @@ void VisitPage::keep_visit() {
                          : visit.hair != visit_.hair ? tr("how the hair was")
                                                      : tr("note on the visit");
     visit_ = visit;
+    ++keeping_;
     keep_entry(
         session_, tr("Keeping the visit"), this,
         {what, QStringLiteral("visit/%1/").arg(visit.id), visit.client, visit.id, {}},
         [id = visit.id](Book& book) { return work::visit_of(book, id); },
-        [visit](Book& book) { return work::change_visit(book, visit); });
+        [visit](Book& book) { return work::change_visit(book, visit); },
+        [this, visit, before](const Status& kept) {
+            --keeping_;
+            if (kept.ok()) return session_.changed(visit.client, visit.id);
+            if (visit_.id == visit.id && keeping_ == 0) visit_ = before;  // the next entry tries again
+            session_.tell(kept.error());
+        });
 }
 
 }  // namespace kempt::desk

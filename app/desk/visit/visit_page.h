@@ -27,7 +27,9 @@ class VisitPage : public Page {
     void show_place(const Place& place) override;
     void put_away(std::function<void()> then) override;
     void undo(const Place& here) override;
-    [[nodiscard]] bool settled() const override { return settled_ && looking_ == 0; }
+    [[nodiscard]] bool settled() const override {
+        return settled_ && looking_ == 0 && keeping_ == 0 && !pause_.isActive();
+    }
     // Takes files and folders into a view; what came of it is told in the window.
     void take_files(View view, const QStringList& paths);
     [[nodiscard]] ViewTray* tray(View view) const;
@@ -37,6 +39,7 @@ class VisitPage : public Page {
   private:
     void load();
     void take(const VisitData& read);
+    void fill_entries();
     void fill_steps(const VisitData& read);
     void go_to_step(const VisitStep& step);
     void go_to_missing(const Missing& missing);
@@ -52,11 +55,11 @@ class VisitPage : public Page {
     Visit visit_;
     QString client_name_;
     bool settled_ = true, filling_ = false;
-    int looking_ = 0;
+    int looking_ = 0, keeping_ = 0;
     GateLooks looks_;
     QSet<Id> asked_looks_;
     QVector<work::PhotoRow> photos_;
-    QTimer note_pause_;
+    QTimer pause_;
     QLabel* title_;
     QDateEdit* date_;
     QCheckBox *wet_, *styled_, *product_;
