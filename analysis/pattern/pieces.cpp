@@ -4,7 +4,9 @@
 #include <cmath>
 #include <numeric>
 #include <opencv2/core/utility.hpp>
-#include <optional>
+
+#include "combings/torn.h"
+#include "pattern/line_look.h"
 
 namespace kempt::pattern {
 
@@ -15,68 +17,20 @@ namespace {
 constexpr double touch_mm = 2.5;
 // Lines beside the main one that may be lint or a mark on the paper, in sum.
 constexpr double crumb_mm = 4;
-constexpr double nearly_share = 0.1;   // of the main line, beside it
-constexpr double most_guessed = 0.15;  // of a strand in pieces: more says too little of its length
+constexpr double nearly_share = 0.1;  // of the main line, beside it
+constexpr double most_blank_mm = 1.5;
+// Of 1897 strands followed as one line (seeds 50000-50335) 8 were less than 92 % of what was drawn: the end of 7 of
+// them was torn off with this chance (combings/torn.h) or more, and of the others that of 6.
+constexpr double torn_chance = 0.4;
 // Times the usual scatter: hairs of one photo lie within a factor of two, creases beyond (bench_pattern's seeds).
 constexpr double most_noise = 2.2;
 // Of a curve diameter, as a share: hairs' own lie below 0.03, straight ones' too; more shows a line that wavers.
 constexpr double most_unsure = 0.04;
-// Of a strand's length, in pieces of a stretch or more: where it lies on itself it is curlier than where it can be
-// followed.
-constexpr double least_seen = 0.6;
-constexpr std::size_t most_kinks = 3;  // more are its curl
+// Turns of tighter coils lie in each other: what runs beside a line is more of the same strand, not its shadow.
+constexpr double entwined_mm = 6;
 
-// What is known of one line.
-struct Known {
-    std::optional<Shape> shape;
-    std::vector<Shape> parts;  // the same, or of its parts between kinks, as far as their curvature can be told
-    bool kinked = false, hair = true, wavers = true;
-};
-
-// Waves swing from left to right pi/2 times a curve diameter when they are round, twice or a little more when they are
-// flat; a trace that hops between a strand and its shadow does so six times and more (bench_pattern's seeds). Straight
-// hair may waver as it likes.
-bool wavers(const Shape& shape, const Course& course) {
-    return shape.curve_diameter_mm < 100 && course.swings_per_mm * shape.curve_diameter_mm > 3.5;
-}
-
-Known look_at(const combings::TracedStrand& line, double noise_mm) {
-    Known out;
-    Course course;
-    const auto shape = shape_and_course(line.path_mm, noise_mm, &course);
-    if (!shape) return out;
-    out.shape = shape.value();
-    // A line that bends much and yet runs straight ripples by (ratio - 1) x diameter: a tenth of a millimetre and less
-    // is no wave of a hair but the noise along a crease.
-    out.hair =
-        !(shape->curve_diameter_mm < 100 && (shape->arc_mm / shape->chord_mm - 1) * shape->curve_diameter_mm < 0.1);
-    if (course.kinks_mm.empty() || course.kinks_mm.size() > most_kinks) {
-        out.wavers = wavers(*out.shape, course);
-        if (!out.wavers) out.parts.push_back(*out.shape);
-        return out;
-    }
-    out.kinked = true;
-    std::vector<double> kinks = course.kinks_mm;
-    kinks.push_back(1e9);
-    std::vector<cv::Point2d> part;
-    double along = 0;
-    std::size_t next = 0;
-    for (std::size_t i = 0; i < line.path_mm.size(); ++i) {
-        if (i > 0) along += cv::norm(line.path_mm[i] - line.path_mm[i - 1]);
-        const bool clear = std::abs(along - kinks[next]) > 2;
-        if (clear) part.push_back(line.path_mm[i]);
-        if (!clear || i + 1 == line.path_mm.size()) {
-            if (auto one = shape_and_course(part, noise_mm, &course); one && !wavers(one.value(), course))
-                out.parts.push_back(one.value());
-            part.clear();
-        }
-        if (along > kinks[next] + 2) ++next;
-    }
-    out.wavers = out.parts.empty();
-    return out;
-}
-
-double distance_mm(cv::Point2d from, const std::vector<cv::Point2d>& path) {
+// In the unit of both.
+double distance(cv::Point2d from, const std::vector<cv::Point2d>& path) {
     double nearest = 1e9;
     for (const cv::Point2d& p : path) nearest = std::min(nearest, cv::norm(p - from));
     return nearest;
@@ -85,16 +39,17 @@ double distance_mm(cv::Point2d from, const std::vector<cv::Point2d>& path) {
 bool touch(const combings::TracedStrand& a, const combings::TracedStrand& b) {
     for (const auto& [one, other] : {std::pair{&a, &b}, std::pair{&b, &a}})
         for (const cv::Point2d& end : {one->path_mm.front(), one->path_mm.back()})
-            if (distance_mm(end, other->path_mm) < touch_mm) return true;
+            if (distance(end, other->path_mm) < touch_mm) return true;
     return false;
 }
 
 // Most of the line runs beside a longer one, nearer than its loops are to each other: its shadow.
 bool is_beside(const combings::TracedStrand& line, const combings::TracedStrand& longer, const Shape& of_longer) {
+    if (of_longer.curve_diameter_mm < entwined_mm) return false;
     const double near_mm = std::min(2.0, of_longer.curve_diameter_mm / 6);
     std::size_t near = 0, all = 0;
     for (std::size_t i = 0; i < line.path_mm.size(); i += 2, ++all)
-        near += distance_mm(line.path_mm[i], longer.path_mm) < near_mm;
+        near += distance(line.path_mm[i], longer.path_mm) < near_mm;
     return 10 * near > 6 * all;
 }
 
@@ -107,28 +62,39 @@ double weighted_median(std::vector<std::pair<double, double>> of) {
     return 0;
 }
 
-// lines: longest first, those beside others taken out; beside: there were such.
-void judge(Whole& whole, const combings::Traced& traced, const std::vector<Known>& known, bool beside) {
-    const std::vector<std::size_t>& of = whole.lines;
-    const combings::TracedStrand& main = traced.strands[of.front()];
-    double sum = 0, guessed = 0;
-    for (std::size_t i = 0; i < of.size(); ++i) {
-        const combings::TracedStrand& line = traced.strands[of[i]];
-        sum += line.length_mm;
-        guessed += line.blank_mm + line.shared_mm + (known[of[i]].shape ? 0 : line.length_mm);
-        whole.cut_off = whole.cut_off || line.cut_off;
+// Whether another strand passes where the line has a doubt: the two may have changed over there. Where only the strand
+// itself does, another way would run through the same hair in another order, and it would be as long.
+bool may_change_over(std::size_t line, const Whole& whole, const combings::Traced& traced) {
+    const double near_px = touch_mm * traced.px_per_mm;
+    for (const cv::Point2d& doubt : traced.strands[line].doubts_px)
+        for (std::size_t i = 0; i < traced.strands.size(); ++i)
+            if (std::find(whole.lines.begin(), whole.lines.end(), i) == whole.lines.end() &&
+                distance(doubt, traced.strands[i].path_px) < near_px)
+                return true;
+    return false;
+}
+
+// lines: longest first, those beside others taken out; beside: there were such. torn: the chances of its ends.
+void judge(Whole& whole, const combings::Traced& traced, const LineLook& look, const std::array<double, 2>& torn,
+           bool beside) {
+    const std::size_t first = whole.lines.front();
+    const combings::TracedStrand& main = traced.strands[first];
+    double sum = 0;
+    for (const std::size_t line : whole.lines) {
+        sum += traced.strands[line].length_mm;
+        whole.cut_off = whole.cut_off || traced.strands[line].cut_off;
     }
+    whole.arc_mm = sum;
+    if (look.shape) whole.wave_ratio = look.shape->wave_ratio;
     const double rest = sum - main.length_mm;
-    const bool good = main.doubts == 0 && !known[of.front()].wavers && main.blank_mm < 1 && main.shared_mm == 0 &&
-                      !main.cut_off && known[of.front()].shape && !known[of.front()].kinked;
-    if (good && rest < crumb_mm && !beside)
-        whole.followed = Followed::whole;
-    else if (good && (rest < crumb_mm || rest < nearly_share * main.length_mm))
-        whole.followed = Followed::nearly;
-    else if (!whole.cut_off && guessed < most_guessed * sum)
-        whole.followed = Followed::in_pieces;
-    const bool one = whole.followed == Followed::whole || whole.followed == Followed::nearly;
-    whole.arc_mm = one ? known[of.front()].shape->arc_mm : sum;
+    if (!look.shape || main.cut_off || main.shared_mm > 0 || main.blank_mm > most_blank_mm ||
+        std::max(torn[0], torn[1]) > torn_chance || rest > std::max(crumb_mm, nearly_share * main.length_mm) ||
+        may_change_over(first, whole, traced))
+        return;
+    const bool clear = main.doubts == 0 && main.blank_mm < 1 && !look.wavers && !look.kinked;
+    whole.followed = clear && rest < crumb_mm && !beside ? Followed::whole : Followed::nearly;
+    whole.guessed = main.doubts > 0;
+    whole.arc_mm = look.shape->arc_mm;
 }
 
 }  // namespace
@@ -151,28 +117,16 @@ double Whole::curve_diameter_sd() const {
     return length > 0 ? std::sqrt(square) / length : 0;
 }
 
-double Whole::wave_ratio() const {
-    double squares = 0, places = 0, seen = 0;  // of a stretch of the strand, by the millimetre where it may begin
-    for (const Piece& piece : pieces) {
-        const double room = piece.shape.arc_mm - stretch_mm + 1;
-        if (room < 1) continue;
-        squares += room / (piece.shape.wave_ratio * piece.shape.wave_ratio);
-        places += room;
-        seen += piece.shape.arc_mm;
-    }
-    return seen > least_seen * arc_mm ? std::sqrt(places / squares) : 0;
-}
-
 std::vector<Whole> wholes_of(const combings::Traced& traced) {
     const auto& lines = traced.strands;  // longest first
-    std::vector<Known> known(lines.size());
+    std::vector<LineLook> looks(lines.size());
     cv::parallel_for_({0, static_cast<int>(lines.size())}, [&](const cv::Range& range) {
         for (auto i = static_cast<std::size_t>(range.start); i < static_cast<std::size_t>(range.end); ++i)
-            known[i] = look_at(lines[i], traced.point_sd_mm);
+            looks[i] = look_at(lines[i], traced.point_sd_mm);
     });
     std::vector<std::pair<double, double>> noise;  // and the length that shows it
     for (std::size_t i = 0; i < lines.size(); ++i)
-        if (known[i].hair && known[i].shape) noise.emplace_back(known[i].shape->noise_mm, lines[i].length_mm);
+        if (looks[i].hair && looks[i].shape) noise.emplace_back(looks[i].shape->noise_mm, lines[i].length_mm);
     const double most = most_noise * weighted_median(noise);
 
     std::vector<std::size_t> root(lines.size());
@@ -183,16 +137,16 @@ std::vector<Whole> wholes_of(const combings::Traced& traced) {
     };
     std::vector<bool> beside(lines.size(), false);
     for (std::size_t i = 0; i < lines.size(); ++i)
-        for (std::size_t k = 0; k < i && known[i].hair; ++k) {
-            if (!known[k].hair) continue;
-            const bool shadow = known[k].shape && is_beside(lines[i], lines[k], *known[k].shape);
+        for (std::size_t k = 0; k < i && looks[i].hair; ++k) {
+            if (!looks[k].hair) continue;
+            const bool shadow = looks[k].shape && is_beside(lines[i], lines[k], *looks[k].shape);
             beside[i] = beside[i] || shadow;
             if (shadow || touch(lines[i], lines[k])) root[std::max(find(i), find(k))] = std::min(find(i), find(k));
         }
     std::vector<Whole> all(lines.size()), out;
     std::vector<bool> has_beside(lines.size(), false), smooth(lines.size(), false);
     for (std::size_t i = 0; i < lines.size(); ++i) {
-        if (!known[i].hair) continue;
+        if (!looks[i].hair) continue;
         Whole& whole = all[find(i)];
         if (beside[i]) {
             has_beside[find(i)] = true;
@@ -200,20 +154,31 @@ std::vector<Whole> wholes_of(const combings::Traced& traced) {
         }
         whole.lines.push_back(i);
         // A line too rough to be a hair makes no strand; one that wavers does, though it tells nothing of the curl.
-        smooth[find(i)] = smooth[find(i)] || (known[i].shape && known[i].shape->noise_mm <= most);
-        for (const Shape& shape : known[i].parts)
+        smooth[find(i)] = smooth[find(i)] || (looks[i].shape && looks[i].shape->noise_mm <= most);
+        for (const Shape& shape : looks[i].parts)
             if (shape.noise_mm <= most && shape.curve_diameter_sd <= most_unsure) whole.pieces.push_back({i, shape});
     }
+    const auto torn = combings::torn_chances(lines);
     std::vector<std::pair<double, double>> lengths;
     for (std::size_t i = 0; i < all.size(); ++i) {
         if (!smooth[i]) continue;
-        judge(all[i], traced, known, has_beside[i]);
+        const std::size_t first = all[i].lines.front();
+        judge(all[i], traced, looks[first], torn[first], has_beside[i]);
         if (!all[i].pieces.empty()) lengths.emplace_back(all[i].arc_mm, 1);
         out.push_back(std::move(all[i]));
     }
     // Short ones that only waver are marks on the paper or shadows.
     const double usual = weighted_median(lengths);
     std::erase_if(out, [&](const Whole& whole) { return whole.pieces.empty() && whole.arc_mm < usual / 2; });
+    // One as long as the others may be a strand that is too faint to follow, or else a crease.
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const bool left_out = !looks[i].hair || (find(i) == i && !smooth[i]);
+        if (!left_out || lines[i].cut_off || lines[i].length_mm < usual / 2 || lines[i].length_mm > 1.5 * usual)
+            continue;
+        out.emplace_back();
+        out.back().lines = {i};
+        out.back().arc_mm = lines[i].length_mm;
+    }
     std::sort(out.begin(), out.end(), [](const Whole& a, const Whole& b) { return a.arc_mm > b.arc_mm; });
     return out;
 }

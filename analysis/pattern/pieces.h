@@ -19,26 +19,25 @@ struct Course {
 [[nodiscard]] Result<Shape> shape_and_course(const std::vector<cv::Point2d>& path_mm, double noise_mm, Course* course);
 
 enum class Followed {
-    whole,      // one line from end to end, without a guess and inside the field
-    nearly,     // one such line and a little more beside it
-    in_pieces,  // several lines, or one with a guess
-    unsure      // runs out of the field, or too much of it is guessed
+    whole,   // one line from end to end, without a guess and inside the field
+    nearly,  // one such line that guesses at its own crossings or wavers, or has a little more beside it
+    unsure   // several lines, torn off, out of the field, or mixed up with another strand
 };
 struct Piece {
     std::size_t line = 0;  // of Traced::strands
     Shape shape;           // of the line, or of a part of it between kinks
 };
 struct Whole {                       // a strand
-    std::vector<Piece> pieces;       // longest line first
+    std::vector<Piece> pieces;       // that tell how it bends, longest line first
     std::vector<std::size_t> lines;  // of Traced::strands, longest first
     Followed followed = Followed::unsure;
-    bool cut_off = false;  // a line of it runs out of the field, as creases do
-    double arc_mm = 0;     // of the one line, or the lines' sum
+    bool guessed = false;   // at one of its own crossings or more
+    bool cut_off = false;   // a line of it runs out of the field, as creases do
+    double arc_mm = 0;      // of the one line, or the lines' sum
+    double wave_ratio = 0;  // of the longest line; 0: cannot be told
     // 2 / mean curvature over its pieces and its SD as a share; 0 without pieces.
     [[nodiscard]] double curve_diameter_mm() const;
     [[nodiscard]] double curve_diameter_sd() const;
-    // Over the stretches of its pieces; 0 when pieces as long as a stretch make up too little of it.
-    [[nodiscard]] double wave_ratio() const;
 };
 // Longest first. Creases and other lines that are no hair are left out.
 [[nodiscard]] std::vector<Whole> wholes_of(const combings::Traced& traced);

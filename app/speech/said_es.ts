@@ -1780,6 +1780,14 @@
         <translation>Ponga unas pocas hebras que no se toquen, lejos del borde y de la tarjeta.</translation>
     </message>
     <message>
+        <source>Too many of the strands could not be followed from end to end without a guess.</source>
+        <translation>Demasiadas hebras no se pudieron seguir de punta a punta sin adivinar.</translation>
+    </message>
+    <message>
+        <source>Lay down a few longer ones that do not touch, away from the rim and the card, in brighter, even light.</source>
+        <translation>Ponga unas pocas más largas que no se toquen, lejos del borde y de la tarjeta, con luz más clara y uniforme.</translation>
+    </message>
+    <message>
         <source>There is no gauge card and no known distance in the photo, so nothing can be given in mm.</source>
         <translation>En la foto no hay tarjeta de medida ni distancia conocida, así que nada se puede dar en mm.</translation>
     </message>

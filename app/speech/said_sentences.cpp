@@ -177,6 +177,10 @@ const char* const said_sentences[] = {
     QT_TRANSLATE_NOOP("said",
                       "More than a third of the strands could not be followed from end to end without a guess."),
     QT_TRANSLATE_NOOP("said", "Lay down a few strands that do not touch, away from the rim and the card."),
+    QT_TRANSLATE_NOOP("said", "Too many of the strands could not be followed from end to end without a guess."),
+    QT_TRANSLATE_NOOP("said",
+                      "Lay down a few longer ones that do not touch, away from the rim and the card, in brighter, even "
+                      "light."),
     QT_TRANSLATE_NOOP("said",
                       "There is no gauge card and no known distance in the photo, so nothing can be given in mm."),
     QT_TRANSLATE_NOOP("said", "Single strands need a closer photo than this one."),

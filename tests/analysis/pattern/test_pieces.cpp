@@ -33,6 +33,7 @@ combings::Traced traced(std::vector<combings::TracedStrand> lines) {
     std::sort(lines.begin(), lines.end(), [](const auto& a, const auto& b) { return a.length_mm > b.length_mm; });
     out.strands = std::move(lines);
     out.point_sd_mm = 0.008;
+    out.px_per_mm = 1;
     return out;
 }
 
@@ -47,15 +48,49 @@ BOOST_AUTO_TEST_CASE(a_line_alone_is_a_whole_strand) {
     BOOST_TEST(wholes[0].arc_mm == tests::length_of(coil(0, 5)), boost::test_tools::tolerance(0.005));
 }
 
-BOOST_AUTO_TEST_CASE(a_torn_coil_keeps_its_diameter_and_nearly_its_length) {
+BOOST_AUTO_TEST_CASE(a_torn_coil_keeps_its_diameter_and_has_no_sure_length) {
     const auto whole = pattern::wholes_of(traced({line(coil(0, 5), 1)}));
     const auto torn = pattern::wholes_of(traced({line(coil(0, 2.4), 1), line(coil(2.45, 5), 2)}));
     BOOST_REQUIRE_EQUAL(torn.size(), 1u);
-    BOOST_TEST((torn[0].followed == Followed::in_pieces));
+    BOOST_TEST((torn[0].followed == Followed::unsure));
     BOOST_TEST(torn[0].pieces.size() == 2u);
+    BOOST_TEST(torn[0].lines.size() == 2u);
     BOOST_TEST(torn[0].curve_diameter_mm() == whole[0].curve_diameter_mm(), boost::test_tools::tolerance(0.03));
     BOOST_TEST(torn[0].arc_mm == whole[0].arc_mm, boost::test_tools::tolerance(0.03));
-    BOOST_TEST(torn[0].wave_ratio() == whole[0].wave_ratio(), boost::test_tools::tolerance(0.03));
+}
+
+BOOST_AUTO_TEST_CASE(a_strand_with_doubts_at_its_own_crossings_is_as_long_whichever_way_it_runs) {
+    combings::TracedStrand own = line(coil(0, 5), 1);
+    own.doubts = 1;
+    own.doubts_px = {own.path_px[own.path_px.size() / 2]};
+    const auto wholes = pattern::wholes_of(traced({own}));
+    BOOST_REQUIRE_EQUAL(wholes.size(), 1u);
+    BOOST_TEST((wholes[0].followed == Followed::nearly));
+    BOOST_TEST(wholes[0].guessed);
+    BOOST_TEST(wholes[0].arc_mm == tests::length_of(coil(0, 5)), boost::test_tools::tolerance(0.005));
+}
+
+BOOST_AUTO_TEST_CASE(where_another_strand_passes_a_doubt_may_mix_the_two) {
+    combings::TracedStrand own = line(coil(0, 5), 1);
+    own.doubts = 1;
+    own.doubts_px = {own.path_px[own.path_px.size() * 3 / 5]};
+    const cv::Point2d at = own.doubts_px[0];
+    const Path across = tests::drawn([=](double x) { return at + cv::Point2d(0.003 * x * x, x); }, -50, 50);
+    const auto wholes = pattern::wholes_of(traced({own, line(across, 2)}));
+    BOOST_REQUIRE_EQUAL(wholes.size(), 2u);
+    for (const auto& whole : wholes) {
+        const bool coiled = whole.wave_ratio > 1.5;
+        BOOST_TEST((whole.followed == (coiled ? Followed::unsure : Followed::whole)));
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_strand_whose_end_is_likely_torn_off_has_no_sure_length) {
+    combings::TracedStrand torn = line(coil(0, 5), 1);
+    torn.ahead_dark[1] = 1;
+    const auto wholes = pattern::wholes_of(traced({torn, line(coil(20, 25), 2)}));
+    BOOST_REQUIRE_EQUAL(wholes.size(), 2u);
+    BOOST_TEST((wholes[0].followed == Followed::unsure) != (wholes[1].followed == Followed::unsure));
+    for (const auto& whole : wholes) BOOST_TEST(!whole.pieces.empty());
 }
 
 BOOST_AUTO_TEST_CASE(strands_that_cross_stay_two) {
@@ -66,13 +101,29 @@ BOOST_AUTO_TEST_CASE(strands_that_cross_stay_two) {
     for (const auto& whole : wholes) BOOST_TEST((whole.followed == Followed::whole));
 }
 
+// Straight, and rippled by the paper's grain: 0.03 mm, 3 mm long.
+Path rippled(double length_mm) {
+    return tests::drawn([](double x) { return cv::Point2d(x, 60 + 0.1 * x + 0.03 * std::sin(2 * CV_PI * x / 3)); }, 0,
+                        length_mm);
+}
+
 BOOST_AUTO_TEST_CASE(a_crease_is_no_strand) {
-    // Straight, and rippled by the paper's grain: 0.03 mm, 3 mm long.
-    const Path crease =
-        tests::drawn([](double x) { return cv::Point2d(x, 60 + 0.1 * x + 0.03 * std::sin(2 * CV_PI * x / 3)); }, 0, 70);
-    const auto wholes = pattern::wholes_of(traced({line(coil(0, 5), 1), line(crease, 2)}));
-    BOOST_REQUIRE_EQUAL(wholes.size(), 1u);
-    BOOST_TEST((wholes[0].followed == Followed::whole));
+    combings::TracedStrand to_the_rim = line(rippled(100), 2);
+    to_the_rim.cut_off = true;
+    for (const auto& crease : {to_the_rim, line(rippled(40), 2)}) {
+        const auto wholes = pattern::wholes_of(traced({line(coil(0, 5), 1), crease}));
+        BOOST_REQUIRE_EQUAL(wholes.size(), 1u);
+        BOOST_TEST((wholes[0].followed == Followed::whole));
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_rippled_line_as_long_as_the_strands_and_inside_the_field_may_be_a_faint_one) {
+    const auto wholes = pattern::wholes_of(traced({line(coil(0, 5), 1), line(rippled(100), 2)}));
+    BOOST_REQUIRE_EQUAL(wholes.size(), 2u);
+    const auto& faint = wholes[0].pieces.empty() ? wholes[0] : wholes[1];
+    BOOST_TEST((faint.followed == Followed::unsure));
+    BOOST_TEST(faint.pieces.empty());
+    BOOST_TEST(faint.arc_mm == 100, boost::test_tools::tolerance(0.01));
 }
 
 BOOST_AUTO_TEST_CASE(a_strand_pulled_straight_is_no_crease) {
@@ -105,7 +156,7 @@ BOOST_AUTO_TEST_CASE(a_kink_where_the_trace_went_astray_does_not_bend_the_strand
     const auto right = pattern::wholes_of(traced({line(hair, 1)})),
                wrong = pattern::wholes_of(traced({line(astray, 1)}));
     BOOST_REQUIRE_EQUAL(wrong.size(), 1u);
-    BOOST_TEST((wrong[0].followed == Followed::in_pieces));
+    BOOST_TEST((wrong[0].followed == Followed::nearly));
     BOOST_TEST(wrong[0].curve_diameter_mm() == right[0].curve_diameter_mm(), boost::test_tools::tolerance(0.1));
 }
 
@@ -117,7 +168,10 @@ BOOST_AUTO_TEST_CASE(a_trace_that_hops_to_the_shadow_and_back_tells_nothing_of_t
         0, 120);
     const auto wholes = pattern::wholes_of(traced({line(coil(0, 5), 1), line(wavering, 2)}));
     BOOST_REQUIRE_EQUAL(wholes.size(), 2u);
-    for (const auto& whole : wholes) BOOST_TEST(whole.pieces.empty() == (whole.followed == Followed::in_pieces));
+    for (const auto& whole : wholes) {
+        BOOST_TEST(whole.pieces.empty() == (whole.followed == Followed::nearly));
+        BOOST_TEST(whole.wave_ratio > 1.0);
+    }
     BOOST_TEST(wholes[0].pieces.empty() != wholes[1].pieces.empty());
 }
 
