@@ -26,7 +26,9 @@ constexpr double piece_share = 0.05;          // of a strand known in pieces onl
 constexpr double nearly_length_share = 0.01;  // of one that guesses at its own crossings or has a shadow beside it
 constexpr double ends_mm = 0.35;              // where both ends of a strand are seen
 constexpr double arc_share = 0.004;           // hair that stands off the paper is nearer to the camera
-constexpr double ratio_share = 0.004;
+// Of 1 - 1/ratio, the share by which the chord is shorter than the arc: one strand's and that of all of a photo; and of
+// the ratio, what is left of a straight strand.
+constexpr double ratio_share = 0.01, ratio_common = 0.006, ratio_least = 0.0005;
 constexpr double guessed_ratio_share = 0.012;  // where it guesses at its own crossings
 // Places in the order of ratios by which such a strand may move the median: one in ten is off by a tenth or more, in
 // loops that were gone through the wrong way round.
@@ -56,10 +58,10 @@ double middle_of(const std::vector<Told>& all) {
 // Median of the strands, those that are unsure by their guess; one or more is sure. Its interval holds the errors of
 // each sure one, what is common to all, and the median of all strands on the sheet wherever the unsure ones lie: each
 // may lie above or below, so it may be up to half of their number of places further up or down.
-// further: places beside those of the unsure ones; common: SD as a share; common_per_unit: the same, more of it the
-// larger the median is.
-Quantity median_reading(const char* name, const char* unit, std::vector<Told> told, double further, double common,
-                        double common_per_unit = 0) {
+// further: places beside those of the unsure ones; common: from the median to the SD, as a share, of what all strands
+// have in common.
+template <class Common>
+Quantity median_reading(const char* name, const char* unit, std::vector<Told> told, double further, Common common) {
     std::sort(told.begin(), told.end(), [](const Told& a, const Told& b) { return a.value < b.value; });
     std::vector<Told> sure;
     std::copy_if(told.begin(), told.end(), std::back_inserter(sure), [](const Told& one) { return one.sure; });
@@ -67,7 +69,7 @@ Quantity median_reading(const char* name, const char* unit, std::vector<Told> to
     double own = 0;
     for (const Told& one : sure) own += one.sd * one.sd / static_cast<double>(sure.size());
     // The SD of a median is sqrt(pi / 2) of a mean's.
-    const double median = at_place(told, middle_of(told)), of_all = std::hypot(common, common_per_unit * median),
+    const double median = at_place(told, middle_of(told)), of_all = common(median),
                  half = 1.96 * std::sqrt(CV_PI / 2 * own / static_cast<double>(sure.size()) + of_all * of_all),
                  low = std::min(median, at_place(sure, middle_of(sure) - away)) * std::exp(-half),
                  high = std::max(median, at_place(sure, middle_of(sure) + away)) * std::exp(half);
@@ -94,6 +96,12 @@ Told diameter_of(const Whole& whole) {
     const double mm = whole.curve_diameter_mm(), share = std::hypot(diameter_share, straight_share * mm),
                  unseen = whole.followed == Followed::unsure ? piece_share : 0;
     return {mm, std::hypot(whole.curve_diameter_sd(), share, unseen)};
+}
+
+Told ratio_of(const Whole& whole) {
+    const double bent = ratio_share * (1 - 1 / whole.wave_ratio);
+    return {whole.wave_ratio, std::hypot(bent, ratio_least, whole.guessed ? guessed_ratio_share : 0),
+            whole.followed != Followed::unsure};
 }
 
 // Every line of the strand, what it was measured by or not, with what is known of it.
@@ -130,9 +138,7 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
             ++unbent;
         else
             diameters.push_back(diameter_of(whole));
-        if (whole.wave_ratio > 0)
-            ratios.push_back(
-                {whole.wave_ratio, std::hypot(ratio_share, whole.guessed ? guessed_ratio_share : 0), one_line});
+        if (whole.wave_ratio > 0) ratios.push_back(ratio_of(whole));
         const double guess = whole.followed == Followed::whole ? 0 : nearly_length_share;
         lengths.push_back({whole.arc_mm, std::hypot(arc_share, ends_mm / whole.arc_mm, guess), one_line});
     }
@@ -146,19 +152,24 @@ Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibrat
     }
     const std::size_t unfollowed = strands - followed;
     const double unsure = unfollowed_common * static_cast<double>(unfollowed) / static_cast<double>(strands);
+    const auto diameter_sd = [&](double mm) {
+        return std::hypot(traced->scale_sd, std::hypot(diameter_common, straight_common * mm), unsure);
+    };
+    const auto ratio_sd = [&](double ratio) { return (1 - 1 / ratio) * std::hypot(ratio_common, unsure); };
+    const auto length_sd = [&](double) { return std::hypot(traced->scale_sd, 0.001); };
     if (diameters.size() > unbent)
-        out.readings.push_back(median_reading("curve_diameter", "mm", diameters, static_cast<double>(unbent),
-                                              std::hypot(traced->scale_sd, diameter_common, unsure), straight_common));
+        out.readings.push_back(
+            median_reading("curve_diameter", "mm", diameters, static_cast<double>(unbent), diameter_sd));
     else
         refuse({"curve_diameter"}, "strands-doubtful",
                "The strands are too faint in this photo to tell how they bend. Take it in brighter, even light.");
     if (followed > unfollowed) {
         const double untold = static_cast<double>(strands - ratios.size());
         Quantity ratio =
-            median_reading("wave_ratio", "-", ratios, untold + guessed_places * static_cast<double>(guessed), unsure);
+            median_reading("wave_ratio", "-", ratios, untold + guessed_places * static_cast<double>(guessed), ratio_sd);
         ratio.low = std::max(1.0, ratio.low);
         if (spans(ratio) <= most_ratio_span) out.readings.push_back(ratio);
-        const Quantity length = median_reading("strand_length", "mm", lengths, 0, std::hypot(traced->scale_sd, 0.001));
+        const Quantity length = median_reading("strand_length", "mm", lengths, 0, length_sd);
         if (spans(length) <= most_length_span) out.readings.push_back(length);
     }
     for (const char* name : {"wave_ratio", "strand_length"})
