@@ -4,6 +4,8 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 
+#include "core/rank.h"
+
 namespace kempt::align {
 
 namespace {
@@ -99,9 +101,7 @@ cv::Mat standing_out(const cv::Mat& match, const cv::Mat& overlap, const Setting
             size.push_back(std::abs(value));
         }
     if (size.size() < 50) return cv::Mat(out.size(), CV_32FC1, cv::Scalar(-1e9));
-    const auto middle = size.begin() + static_cast<std::ptrdiff_t>(size.size() / 2);
-    std::nth_element(size.begin(), middle, size.end());
-    return out * (0.6745 / std::max(*middle, 1e-9f));
+    return out * (0.6745 / std::max(at_rank(size, 0.5), 1e-9f));
 }
 
 // The strongest shifts for one turn. Each band alone and all together are asked: fine texture tells more where photos

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 
+#include "core/rank.h"
+
 namespace kempt::align {
 
 namespace {
@@ -110,11 +112,6 @@ cv::Vec3f features(const cv::Vec3f& rgb) {
                 b = std::log(std::max(rgb[2], 0.0f) + light_floor);
     return {0.25f * r + 0.6f * g + 0.15f * b, r - g, g - b};
 }
-float median(std::vector<float>& v) {
-    const auto middle = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
-    std::nth_element(v.begin(), middle, v.end());
-    return *middle;
-}
 }  // namespace
 
 SkinColour skin_colour(const cv::Mat& linear_rgb, const cv::Mat& weight) {
@@ -129,9 +126,9 @@ SkinColour skin_colour(const cv::Mat& linear_rgb, const cv::Mat& weight) {
     if (values[0].size() < 50) return skin;
     for (int c = 0; c < 3; ++c) {
         auto& v = values[static_cast<std::size_t>(c)];
-        skin.middle[c] = median(v);
+        skin.middle[c] = at_rank(v, 0.5);
         for (float& x : v) x = std::abs(x - skin.middle[c]);
-        skin.spread[c] = 1.4826f * median(v);
+        skin.spread[c] = 1.4826f * at_rank(v, 0.5);
     }
     skin.known = true;
     return skin;

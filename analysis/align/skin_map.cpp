@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/rank.h"
+
 namespace kempt::align {
 
 namespace {
@@ -139,11 +141,9 @@ Fit fit(std::vector<Tie>& ties, const SkinMap& start, double overlap, bool trust
         std::vector<double> distance;
         for (std::size_t i = 0; i < ties.size(); ++i) distance.push_back(mahalanobis(residual(i), information[i]));
         std::vector<double> sorted = distance;
-        std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
         // Of two normal axes the squared distance has the median 1.386. Never below what the information promised, so
         // that a few ties that agree by chance cannot throw the others out.
-        spread =
-            std::clamp(std::sqrt(sorted[sorted.size() / 2] / 1.386), 1.0, std::max(most_spread, 12.0 / (1 << round)));
+        spread = std::clamp(std::sqrt(at_rank(sorted, 0.5) / 1.386), 1.0, std::max(most_spread, 12.0 / (1 << round)));
         normal = prior.clone();
         Normal right(all, 1, 0.0);
         for (std::size_t i = 0; i < ties.size(); ++i) {

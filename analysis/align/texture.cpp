@@ -4,6 +4,8 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 
+#include "core/rank.h"
+
 namespace kempt::align {
 
 namespace {
@@ -38,9 +40,7 @@ float contrast(const cv::Mat& field, const cv::Mat& weight) {
         for (int i = 0; i < field.cols; ++i)
             if (weight.at<float>(j, i) > 0.5f) size.push_back(std::abs(field.at<float>(j, i)));
     if (size.size() < 20) return 1;
-    const auto at = size.begin() + static_cast<std::ptrdiff_t>(0.35 * static_cast<double>(size.size()));
-    std::nth_element(size.begin(), at, size.end());
-    return std::max(*at / 0.454f, 1e-6f);
+    return std::max(at_rank(size, 0.35) / 0.454f, 1e-6f);
 }
 
 }  // namespace

@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "combings/rank.h"
 #include "combings/smooth.h"
 #include "combings/summary.h"
 #include "combings/torn.h"
 #include "combings/trace.h"
+#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {

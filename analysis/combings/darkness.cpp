@@ -6,8 +6,8 @@
 #include <opencv2/imgproc.hpp>
 
 #include "card/sampler.h"
-#include "combings/rank.h"
 #include "combings/twice.h"
+#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {

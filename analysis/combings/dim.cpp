@@ -7,7 +7,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "combings/lines.h"
-#include "combings/rank.h"
+#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {

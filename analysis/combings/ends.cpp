@@ -7,6 +7,7 @@
 #include <span>
 
 #include "combings/twice.h"
+#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {
@@ -200,9 +201,7 @@ std::optional<Bends> bends_of_coils(const std::vector<Line>& lines) {
     if (curvatures.size() < 3 || 2 * curvatures.size() < told) return {};
     // 68 % of normal values lie within their SD, and what is no strand's bend hardly moves that.
     const auto usual = [](std::vector<double>& squares) {
-        const auto at = squares.begin() + static_cast<std::ptrdiff_t>(0.68 * static_cast<double>(squares.size()));
-        std::nth_element(squares.begin(), at, squares.end());
-        return static_cast<float>(std::sqrt(*at));
+        return static_cast<float>(std::sqrt(at_rank(squares, 0.68)));
     };
     return Bends{usual(curvatures), usual(changes)};
 }

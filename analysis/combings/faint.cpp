@@ -5,6 +5,8 @@
 
 #include <opencv2/imgproc.hpp>
 
+#include "core/rank.h"
+
 namespace kempt::combings {
 namespace {
 
@@ -18,10 +20,7 @@ double score_of(const Chain& c) {
     std::vector<float> own;
     for (const float s : c.strength)
         if (s > 0) own.push_back(s);
-    if (own.empty()) return 0;
-    const auto middle = own.begin() + static_cast<std::ptrdiff_t>(own.size() / 2);
-    std::nth_element(own.begin(), middle, own.end());
-    return *middle * std::sqrt(static_cast<double>(own.size()));
+    return at_rank(own, 0.5) * std::sqrt(static_cast<double>(own.size()));
 }
 
 }  // namespace

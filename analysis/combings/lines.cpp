@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "combings/cells.h"
-#include "combings/rank.h"
+#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {

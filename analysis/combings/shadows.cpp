@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "combings/joins.h"
+#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {
@@ -108,10 +109,7 @@ double usual_mass(const std::vector<Line>& lines) {
     std::vector<float> masses;
     for (const Line& line : lines)
         if (!line.noise) masses.insert(masses.end(), line.at.size() / 5 + 1, line.mass);
-    if (masses.empty()) return 1;
-    const auto middle = masses.begin() + static_cast<std::ptrdiff_t>(masses.size() / 2);
-    std::nth_element(masses.begin(), middle, masses.end());
-    return std::max(1e-6f, *middle);
+    return masses.empty() ? 1 : std::max(1e-6f, at_rank(masses, 0.5));
 }
 
 // How surely a line is none of the paper's: its log likelihood ratio grows with strength^2 times length.
@@ -131,9 +129,7 @@ double noise_score(const std::vector<Line>& lines, double noise) {
     for (const Line& line : lines)
         if (line.sign < 0) bright.push_back(score_of(line));
     if (bright.size() < enough) return least * noise;
-    const auto at = bright.begin() + static_cast<std::ptrdiff_t>(0.98 * static_cast<double>(bright.size()));
-    std::nth_element(bright.begin(), at, bright.end());
-    return std::clamp(1.6 * *at, least * noise, most * noise);  // the largest of thousands
+    return std::clamp(1.6 * at_rank(bright, 0.98), least * noise, most * noise);  // the largest of thousands
 }
 
 }  // namespace

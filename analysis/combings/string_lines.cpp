@@ -5,7 +5,7 @@
 
 #include "combings/lines.h"
 #include "combings/point_tiles.h"
-#include "combings/rank.h"
+#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {

@@ -13,11 +13,11 @@
 #include "combings/follow.h"
 #include "combings/lines.h"
 #include "combings/overlaps.h"
-#include "combings/rank.h"
 #include "combings/rides.h"
 #include "combings/ridges.h"
 #include "combings/shadows.h"
 #include "combings/smooth.h"
+#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {

@@ -7,6 +7,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "card/plane.h"
+#include "core/rank.h"
 #include "ends/blue.h"
 #include "ends/cover.h"
 #include "ends/grid.h"
@@ -55,9 +56,7 @@ double whites(const Photo& photo, const card::Calibration& calibration) {
     cv::resize(photo.pixels, few, {160, 120}, 0, 0, cv::INTER_NEAREST);
     cv::transform(card::LightMap(photo, calibration).linear(few), grey, cv::Matx13f(1 / 3.f, 1 / 3.f, 1 / 3.f));
     std::vector<float> values(grey.begin<float>(), grey.end<float>());
-    const auto at = values.begin() + static_cast<std::ptrdiff_t>(0.95 * static_cast<double>(values.size()));
-    std::nth_element(values.begin(), at, values.end());
-    return *at;
+    return at_rank(values, 0.95);
 }
 
 void draw(const Frame& frame, const HemShape& shape, const cv::Mat& cover, EndsReadings& out) {

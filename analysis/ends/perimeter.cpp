@@ -6,6 +6,8 @@
 
 #include <opencv2/core.hpp>
 
+#include "core/rank.h"
+
 namespace kempt::ends {
 
 namespace {
@@ -44,9 +46,7 @@ void Perimeter::settle(const std::vector<double>& u, const std::vector<double>& 
     for (int again = 0; again < reweightings; ++again) {
         for (size_t i = 0; i < u.size(); ++i) off[i] = std::abs(v[i] - at(u[i]));
         std::vector<double> sorted = off;
-        const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
-        std::nth_element(sorted.begin(), middle, sorted.end());
-        const double reach = std::max(least_reach_mm, reach_in_medians * *middle);
+        const double reach = std::max(least_reach_mm, reach_in_medians * at_rank(sorted, 0.5));
         for (size_t i = 0; i < u.size(); ++i) weight[i] = std::min(1.0, reach / std::max(1e-9, off[i]));
         fit(u, v, weight);
     }

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstdint>
 
+#include "core/rank.h"
 #include "pattern/pieces.h"
 #include "pattern/smooth_path.h"
 
@@ -83,9 +84,7 @@ double noise_shown(const std::vector<cv::Point2d>& path, double length) {
     }
     // Median of |x| of a normal x is 0.6745 SD. A traced path has been smoothed over a millimetre, which leaves about
     // half of the differences' band: sqrt(2).
-    const auto middle = size.begin() + static_cast<std::ptrdiff_t>(size.size() / 2);
-    std::nth_element(size.begin(), middle, size.end());
-    return std::sqrt(2.0) * *middle / 0.6745 / std::sqrt(924.0);
+    return std::sqrt(2.0) * at_rank(size, 0.5) / 0.6745 / std::sqrt(924.0);
 }
 
 Course course_of(const SmoothPath& curve) {
@@ -101,9 +100,7 @@ Course course_of(const SmoothPath& curve) {
     mean /= static_cast<double>(bent.size());
     std::vector<double> sorted;
     for (const double k : bent) sorted.push_back(std::abs(k));
-    const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
-    std::nth_element(sorted.begin(), middle, sorted.end());
-    const double most = std::max(0.25, 10 * *middle);
+    const double most = std::max(0.25, 10 * at_rank(sorted, 0.5));
     Course course;
     int side = 0, swings = 0;
     for (std::size_t i = 0; i < bent.size(); ++i) {

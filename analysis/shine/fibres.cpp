@@ -6,6 +6,8 @@
 
 #include <opencv2/imgproc.hpp>
 
+#include "core/rank.h"
+
 namespace kempt::shine {
 
 namespace {
@@ -61,9 +63,7 @@ FibreCourse fibre_course(const RegionLight& region) {
                 if (in[x]) lesser.push_back(0.5f * (a[x] + b[x] - std::hypot(a[x] - b[x], 2 * d[x])));
         }
         if (lesser.size() < 16) continue;
-        const auto low = lesser.begin() + static_cast<std::ptrdiff_t>(quiet_share * static_cast<double>(lesser.size()));
-        std::nth_element(lesser.begin(), low, lesser.end());
-        noise[static_cast<size_t>(k)] = quiet_to_mean * std::max(0.f, *low);
+        noise[static_cast<size_t>(k)] = quiet_to_mean * std::max(0.f, at_rank(lesser, quiet_share));
     }
     // Each window votes alike, whatever its contrast: a single bright hair across dark ones is one of many. Windows
     // that hold little but noise have no vote.

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/rank.h"
+
 namespace kempt::shine {
 
 namespace {
@@ -31,9 +33,7 @@ cv::Vec3d at(const std::vector<cv::Vec3d>& v, double row) {
 }
 
 double median(std::vector<double> v) {
-    const auto half = static_cast<std::ptrdiff_t>(v.size() / 2);
-    std::nth_element(v.begin(), v.begin() + half, v.end());
-    return v[static_cast<size_t>(half)];
+    return at_rank(v, 0.5);
 }
 
 std::vector<double> smooth_luminance(const std::vector<cv::Vec3d>& light, int reach) {

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/rank.h"
+
 namespace kempt::tone {
 namespace {
 
@@ -36,9 +38,7 @@ std::vector<double> smooth_luminance(const Rows& rows) {
 }
 
 double median(std::vector<double> v) {
-    const auto middle = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
-    std::nth_element(v.begin(), middle, v.end());
-    return *middle;
+    return at_rank(v, 0.5);
 }
 
 // First guesses: a highlight where the strand is brightest (narrow, wide), in the middle, at either end, or none.

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/rank.h"
 #include "tone/model_limits.h"
 #include "tone/row_noise.h"
 #include "tone/strand_model.h"
@@ -124,9 +125,8 @@ void StrandModel::learn_noise(const Parameters& p) {
     }
     if (sizes[0].empty()) return;
     for (int c = 0; c < 3; ++c) {
-        const auto middle = sizes[c].begin() + static_cast<std::ptrdiff_t>(sizes[c].size() / 2);
-        std::nth_element(sizes[c].begin(), middle, sizes[c].end());
-        noise_[c] = std::max(least_noise[c], 1.4826 * *middle);  // SD of a normal with that median of sizes
+        // SD of a normal with that median of sizes
+        noise_[c] = std::max(least_noise[c], 1.4826 * at_rank(sizes[c], 0.5));
     }
 }
 

@@ -5,7 +5,7 @@
 #include <cstddef>
 #include <vector>
 
-namespace kempt::combings {
+namespace kempt {
 
 // The value that a share of the sample (0 to below 1) lies below; 0.5: the median, of an even number the upper middle
 // one. Puts the sample in another order. 0 for an empty one.
@@ -17,4 +17,4 @@ template <class T>
     return *at;
 }
 
-}  // namespace kempt::combings
+}  // namespace kempt
