@@ -30,17 +30,21 @@ QPixmap sample_of(const ShownStrand& strand, double ratio) {
     return map;
 }
 
+QString figures_of(double mm, double half) {
+    return in_figures(plain_value(mm, half, QStringLiteral("mm"), look().length()))
+        .replace(u' ', QChar(QChar::Nbsp));  // a unit never stands alone on the next line
+}
+
 }  // namespace
 
 QString words_of(const ShownStrand& strand) {
     // To a millimetre: a hair that is laid down by hand is not told finer.
     const double half = std::max((strand.high - strand.low) / 2, 1.0);
-    const QString length = in_figures(plain_value(strand.length_mm, half, QStringLiteral("mm"), look().length()));
+    const QString length = figures_of(strand.length_mm, half);
     QStringList words{strand.cut_off ? StrandList::tr("%1 or more").arg(length) : length};
     if (strand.curve_diameter_mm > 0)
-        words.append(StrandList::tr("curve %1")
-                         .arg(in_figures(plain_value(strand.curve_diameter_mm, strand.curve_diameter_mm / 20,
-                                                     QStringLiteral("mm"), look().length()))));
+        words.append(
+            StrandList::tr("curve %1").arg(figures_of(strand.curve_diameter_mm, strand.curve_diameter_mm / 20)));
     if (strand.perhaps_longer && !strand.cut_off) words.append(StrandList::tr("perhaps longer"));
     if (strand.doubtful) words.append(StrandList::tr("doubtful"));
     return words.join(QStringLiteral(", "));
@@ -49,9 +53,8 @@ QString words_of(const ShownStrand& strand) {
 StrandList::StrandList(QWidget* parent) : QListWidget(parent) {
     setAccessibleName(tr("Strands, longest first"));
     setMouseTracking(true);
-    setUniformItemSizes(true);
+    setWordWrap(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setTextElideMode(Qt::ElideRight);
     setTabKeyNavigation(false);
     setIconSize(QSize(measures().px(34), measures().px(16)));
     connect(this, &QListWidget::itemEntered, this, [this](QListWidgetItem* item) { emit pointed_at(row(item)); });
@@ -72,8 +75,29 @@ void StrandList::show_strands(const StrandsOverlay& found) {
         if (sample.isNull()) sample = QIcon(sample_of(strand, devicePixelRatioF()));
         addItem(new QListWidgetItem(sample, words_of(strand)));
     }
-    const int row = count() > 0 ? sizeHintForRow(0) : 0;
-    setFixedHeight(std::min(count(), most_rows) * row + 2 * frameWidth() + measures().gap(1));
+    fit_rows();
+}
+
+// A list's rows are as high as one line, whatever they wrap.
+void StrandList::fit_rows() {
+    fitted_ = viewport()->width();
+    int height = 2 * frameWidth() + measures().gap(1);
+    const int beside = iconSize().width() + measures().gap(10);  // the sample, and what a row keeps clear
+    for (int i = 0; i < count(); ++i) {
+        item(i)->setSizeHint({});
+        const int line = fontMetrics().height(), one = sizeHintForRow(i);
+        const QRect room(0, 0, std::max(line, fitted_ - beside), QWIDGETSIZE_MAX);
+        const int words = fontMetrics().boundingRect(room, Qt::TextWordWrap, item(i)->text()).height();
+        const int row = std::max(one, one - line + words);
+        item(i)->setSizeHint({0, row});
+        if (i < most_rows) height += row;
+    }
+    setFixedHeight(height);
+}
+
+void StrandList::resizeEvent(QResizeEvent* event) {
+    QListWidget::resizeEvent(event);
+    if (viewport()->width() != fitted_) fit_rows();
 }
 
 void StrandList::choose(int strand) {

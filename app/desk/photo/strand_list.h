@@ -24,9 +24,13 @@ class StrandList : public QListWidget {
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
-    QString shown_;  // what the rows were made from
+    void fit_rows();
+
+    int fitted_ = 0;  // width of the rows that they were fitted to
+    QString shown_;   // what the rows were made from
 };
 
 // "182 mm, doubtful"

@@ -165,9 +165,9 @@ BOOST_AUTO_TEST_CASE(the_list_and_the_photo_point_at_the_same_strand) {
     panel.show();
     StrandList* list = panel.strands(ReadingGroup::combings)->list();
     BOOST_TEST_REQUIRE(list->count() == 3);
-    BOOST_TEST(list->item(0)->text().toStdString() == "120 mm");
-    BOOST_TEST(list->item(1)->text().toStdString() == "80 mm or more, doubtful");
-    BOOST_TEST(list->item(2)->text().toStdString() == "60 mm, perhaps longer");
+    BOOST_TEST(list->item(0)->text().toStdString() == "120\u00a0mm");
+    BOOST_TEST(list->item(1)->text().toStdString() == "80\u00a0mm or more, doubtful");
+    BOOST_TEST(list->item(2)->text().toStdString() == "60\u00a0mm, perhaps longer");
     QSignalSpy chosen(&panel, &ReadingsPanel::strand_chosen);
     list->setFocus();
     QTest::keyClick(list, Qt::Key_Down);
@@ -180,6 +180,22 @@ BOOST_AUTO_TEST_CASE(the_list_and_the_photo_point_at_the_same_strand) {
     BOOST_TEST(chosen.isEmpty());
     panel.show_measured(measured, true);  // the same strands again: the choice stays
     BOOST_TEST(list->currentRow() == 0);
+}
+
+BOOST_AUTO_TEST_CASE(a_row_of_the_list_is_as_high_as_its_words_need) {
+    ShownStrand brief = strand({{0, 0}, {9, 9}}, 0, 120), wordy = strand({{0, 0}, {9, 9}}, 1, 80);
+    wordy.curve_diameter_mm = 31;
+    wordy.perhaps_longer = wordy.doubtful = true;
+    StrandList list;
+    list.resize(180, 200);
+    list.show_strands(StrandsOverlay{{brief, wordy}, {}});
+    list.show();
+    const auto row = [&](int i) { return list.visualItemRect(list.item(i)).height(); };
+    const int line = list.fontMetrics().height();
+    BOOST_TEST(row(1) >= row(0) + 2 * line);  // three lines of it
+    BOOST_TEST(list.height() >= row(0) + row(1));
+    list.resize(600, 200);
+    BOOST_TEST(row(1) == row(0));
 }
 
 BOOST_AUTO_TEST_CASE(strands_that_lie_together_get_different_colours_and_all_colours_are_used) {
