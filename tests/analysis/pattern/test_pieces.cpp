@@ -144,6 +144,14 @@ BOOST_AUTO_TEST_CASE(a_shadow_beside_a_strand_adds_nothing_to_it) {
     BOOST_TEST(wholes[0].arc_mm == tests::length_of(hair), boost::test_tools::tolerance(0.005));
 }
 
+BOOST_AUTO_TEST_CASE(along_another_line_a_wide_curl_goes_its_own_way_and_a_tight_one_is_gone_through_twice) {
+    combings::TracedStrand wide = line(tests::wave(3, 60, 2), 1), tight = line(coil(0, 5), 2);
+    wide.shared_mm = tight.shared_mm = 10;
+    const auto alone = [](const combings::TracedStrand& one) { return pattern::wholes_of(traced({one})).at(0); };
+    BOOST_TEST((alone(wide).followed == Followed::nearly));
+    BOOST_TEST((alone(tight).followed == Followed::unsure));
+}
+
 BOOST_AUTO_TEST_CASE(a_kink_where_the_trace_went_astray_does_not_bend_the_strand) {
     const Path hair = tests::wave(3, 60, 2);
     Path astray = hair;  // hooks over to its shadow and back for its last 6 mm
