@@ -18,12 +18,6 @@
 #include "domain/words.h"
 
 namespace kempt::desk {
-namespace {
-
-constexpr int pause_ms = 700;  // after the last key: between two words, not between two letters
-
-}  // namespace
-
 VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) {
     auto* page = scrolled();
     auto* head = new QHBoxLayout;
@@ -117,7 +111,7 @@ VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) 
     pause_.setInterval(pause_ms);
     connect(&pause_, &QTimer::timeout, this, &VisitPage::keep_visit);
     const auto typed = [this] {
-        if (!filling_) pause_.start();
+        if (!filling_ && visit_.id == visit_id_) pause_.start();
     };
     connect(note_, &QPlainTextEdit::textChanged, this, typed);
     connect(date_, &QDateEdit::dateChanged, this, typed);
@@ -139,6 +133,8 @@ ViewTray* VisitPage::tray(View view) const {
 
 void VisitPage::show_place(const Place& place) {
     if (visit_id_ != place.visit) {
+        pause_.stop();
+        unkept_ = false;
         to_top();
         looks_.clear();
         asked_looks_.clear();
@@ -149,8 +145,8 @@ void VisitPage::show_place(const Place& place) {
 }
 
 void VisitPage::put_away(std::function<void()> then) {
-    if (QWidget* typed_in = focusWidget()) typed_in->clearFocus();  // a day that was emptied is none from here on
-    if (pause_.isActive()) keep_visit();
+    if (QWidget* typed_in = focusWidget()) typed_in->clearFocus();  // a day that is half typed counts from here on
+    if (pause_.isActive() || unkept_) keep_visit();
     then();
 }
 
@@ -170,11 +166,7 @@ void VisitPage::take(const VisitData& read) {
     client_ = read.client.id;
     client_name_ = read.client.name;
     photos_ = read.photos;
-    // What was entered since it was read is newer; once it is kept, the visit is read again.
-    if (!pause_.isActive() && keeping_ == 0) {
-        visit_ = read.visit;
-        fill_entries();
-    }
+    take_entries(read.visit);
     title_->setText(tr("Visit of %1").arg(date_words(visit_.date)));
     for (ViewTray* tray : trays_) tray->show_photos(read.photos, looks_);
     order_trays();
@@ -185,13 +177,35 @@ void VisitPage::take(const VisitData& read) {
         {{client_name_, {Where::client, client_}}, {date_words(visit_.date), {Where::visit, client_, visit_id_}}});
 }
 
-void VisitPage::fill_entries() {
+Visit VisitPage::entered() const {
+    Visit visit = visit_;
+    visit.date = date_->date();
+    visit.hair = {wet_->isChecked(), styled_->isChecked(), product_->isChecked()};
+    visit.note = note_->toPlainText();
+    return visit;
+}
+
+// What was entered since the visit was read stays; what is being kept is read again once it is.
+void VisitPage::take_entries(const Visit& read) {
+    if (visit_.id == read.id && (keeping_ > 0 || unkept_)) return;
+    Visit shown = read;
+    if (visit_.id == read.id) {
+        const Visit now = entered();
+        if (now.date != visit_.date) shown.date = now.date;
+        if (now.hair != visit_.hair) shown.hair = now.hair;
+        if (now.note != visit_.note) shown.note = now.note;
+    }
+    visit_ = read;
+    fill_entries(shown);
+}
+
+void VisitPage::fill_entries(const Visit& visit) {
     filling_ = true;
-    if (date_->date() != visit_.date) date_->setDate(visit_.date);  // a day that is half typed stays
-    wet_->setChecked(visit_.hair.wet);
-    styled_->setChecked(visit_.hair.styled);
-    product_->setChecked(visit_.hair.product);
-    if (note_->toPlainText() != visit_.note) note_->setPlainText(visit_.note);
+    if (date_->date() != visit.date) date_->setDate(visit.date);  // a day that is half typed stays
+    wet_->setChecked(visit.hair.wet);
+    styled_->setChecked(visit.hair.styled);
+    product_->setChecked(visit.hair.product);
+    if (note_->toPlainText() != visit.note) note_->setPlainText(visit.note);
     filling_ = false;
 }
 
@@ -207,20 +221,20 @@ void VisitPage::order_trays() {
 
 // What is still being typed goes first.
 void VisitPage::undo(const Place& here) {
-    if (!pause_.isActive()) return Page::undo(here);
+    if (!pause_.isActive() && !unkept_) return Page::undo(here);
     pause_.stop();
-    fill_entries();
+    if (!unkept_) return fill_entries(visit_);
+    unkept_ = false;
+    visit_ = {};  // as the book has it
+    load();
 }
 
 void VisitPage::keep_visit() {
-    if (filling_ || visit_id_ == 0) return;
+    if (filling_ || visit_id_ == 0 || visit_.id != visit_id_) return;  // not read yet
     pause_.stop();
-    const Visit before = visit_;
-    Visit visit = visit_;
-    visit.date = date_->date();
-    visit.hair = {wet_->isChecked(), styled_->isChecked(), product_->isChecked()};
-    visit.note = note_->toPlainText();
-    if (visit.date == visit_.date && visit.hair == visit_.hair && visit.note == visit_.note) return;
+    const Visit visit = entered();
+    const bool same = visit.date == visit_.date && visit.hair == visit_.hair && visit.note == visit_.note;
+    if (same && !unkept_) return;
     const QString what = visit.date != visit_.date   ? tr("day of the visit")
                          : visit.hair != visit_.hair ? tr("how the hair was")
                                                      : tr("note on the visit");
@@ -231,10 +245,10 @@ void VisitPage::keep_visit() {
         {what, QStringLiteral("visit/%1/").arg(visit.id), visit.client, visit.id, {}},
         [id = visit.id](Book& book) { return work::visit_of(book, id); },
         [visit](Book& book) { return work::change_visit(book, visit); },
-        [this, visit, before](const Status& kept) {
+        [this, visit](const Status& kept) {
             --keeping_;
+            if (visit.id == visit_id_) unkept_ = !kept.ok();  // the next entry tries again
             if (kept.ok()) return session_.changed(visit.client, visit.id);
-            if (visit_.id == visit.id && keeping_ == 0) visit_ = before;  // the next entry tries again
             session_.tell(kept.error());
         });
 }

@@ -36,10 +36,14 @@ class VisitPage : public Page {
     [[nodiscard]] QCheckBox* wet() const { return wet_; }
     [[nodiscard]] StepsPanel* steps() const { return steps_; }
 
+    static constexpr int pause_ms = 700;  // after the last key: between two words, not between two letters
+
   private:
     void load();
     void take(const VisitData& read);
-    void fill_entries();
+    [[nodiscard]] Visit entered() const;
+    void take_entries(const Visit& read);
+    void fill_entries(const Visit& visit);
     void fill_steps(const VisitData& read);
     void go_to_step(const VisitStep& step);
     void go_to_missing(const Missing& missing);
@@ -55,6 +59,7 @@ class VisitPage : public Page {
     Visit visit_;
     QString client_name_;
     bool settled_ = true, filling_ = false;
+    bool unkept_ = false;  // the book refused what stands in the fields
     int looking_ = 0, keeping_ = 0;
     GateLooks looks_;
     QSet<Id> asked_looks_;
