@@ -43,7 +43,8 @@ struct PatternReadings {
         readings;  // curve_diameter "mm", wave_ratio "-", strand_length "mm" (arc); medians of strands
     std::vector<Refusal> refused;
     std::vector<combings::Strand> strands;
-    std::vector<Shape> shapes;  // of each
+    // What is told of each: its arc, and of a strand's longest line its curve diameter and wave ratio; 0: not told.
+    std::vector<Shape> shapes;
 };
 [[nodiscard]] Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibration& calibration,
                                                       const std::vector<cv::Point2d>& region_px = {},

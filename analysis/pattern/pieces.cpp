@@ -67,8 +67,9 @@ double weighted_median(std::vector<std::pair<double, double>> of) {
     return 0;
 }
 
-// Whether another strand passes where the line has a doubt: the two may have changed over there. Where only the strand
-// itself does, another way would run through the same hair in another order, and it would be as long.
+// Whether another line passes where this one has a doubt: the two may have changed over there, were it only its shadow.
+// Where none but the strand itself does, another way would run through the same hair in another order, and it would be
+// as long.
 bool may_change_over(std::size_t line, const Whole& whole, const combings::Traced& traced) {
     const double near_px = touch_mm * traced.px_per_mm;
     for (const cv::Point2d& doubt : traced.strands[line].doubts_px)
@@ -107,18 +108,18 @@ void judge(Whole& whole, const combings::Traced& traced, const LineLook& look, c
 
 double Whole::curve_diameter_mm() const {
     double turned = 0, length = 0;
-    for (const Piece& piece : pieces) {
-        turned += piece.shape.arc_mm * 2 / piece.shape.curve_diameter_mm;
-        length += piece.shape.arc_mm;
+    for (const Shape& piece : pieces) {
+        turned += piece.arc_mm * 2 / piece.curve_diameter_mm;
+        length += piece.arc_mm;
     }
     return turned > 0 ? 2 * length / turned : 0;
 }
 
 double Whole::curve_diameter_sd() const {
     double square = 0, length = 0;
-    for (const Piece& piece : pieces) {
-        square += std::pow(piece.shape.arc_mm * piece.shape.curve_diameter_sd, 2);
-        length += piece.shape.arc_mm;
+    for (const Shape& piece : pieces) {
+        square += std::pow(piece.arc_mm * piece.curve_diameter_sd, 2);
+        length += piece.arc_mm;
     }
     return length > 0 ? std::sqrt(square) / length : 0;
 }
@@ -162,7 +163,7 @@ std::vector<Whole> wholes_of(const combings::Traced& traced) {
         // A line too rough to be a hair makes no strand; one that wavers does, though it tells nothing of the curl.
         smooth[find(i)] = smooth[find(i)] || (looks[i].shape && looks[i].shape->noise_mm <= most);
         for (const Shape& shape : looks[i].parts)
-            if (shape.noise_mm <= most && shape.curve_diameter_sd <= most_unsure) whole.pieces.push_back({i, shape});
+            if (shape.noise_mm <= most && shape.curve_diameter_sd <= most_unsure) whole.pieces.push_back(shape);
     }
     const auto torn = combings::torn_chances(lines);
     std::vector<std::pair<double, double>> lengths;

@@ -20,15 +20,12 @@ struct Course {
 
 enum class Followed {
     whole,   // one line from end to end, without a guess and inside the field
-    nearly,  // one such line that guesses at its own crossings or wavers, or has a little more beside it
+    nearly,  // one such line that guesses at its own crossings, wavers, kinks, lies along another or bridges a gap, or
+             // has a little more beside it
     unsure   // several lines, torn off, out of the field, or mixed up with another strand
 };
-struct Piece {
-    std::size_t line = 0;  // of Traced::strands
-    Shape shape;           // of the line, or of a part of it between kinks
-};
 struct Whole {                       // a strand
-    std::vector<Piece> pieces;       // that tell how it bends, longest line first
+    std::vector<Shape> pieces;       // that tell how it bends: of its lines, or of their parts between kinks
     std::vector<std::size_t> lines;  // of Traced::strands, longest first
     Followed followed = Followed::unsure;
     bool guessed = false;   // at one of its own crossings or more
@@ -39,7 +36,8 @@ struct Whole {                       // a strand
     [[nodiscard]] double curve_diameter_mm() const;
     [[nodiscard]] double curve_diameter_sd() const;
 };
-// Longest first. Creases and other lines that are no hair are left out.
+// Longest first. Creases and other lines that are no hair are left out, but for those inside the field that are about
+// as long as the strands: they may be strands too faint to follow, and come last, unsure and without pieces.
 [[nodiscard]] std::vector<Whole> wholes_of(const combings::Traced& traced);
 
 }  // namespace kempt::pattern

@@ -25,8 +25,8 @@ function(kempt_room name)
   endif()
 endfunction()
 
-# What a test prints: what failed and the sum, so that a short extract of a long run still says it. The XML file names
-# every case as it begins, for a run that hangs.
+# What a test prints: what failed and the sum, so that a short extract of a long run still says it. The XML file has
+# every case with its time.
 function(kempt_test_prints out name)
   set(${out} "--logger=HRF,error,stdout:XML,test_suite,${CMAKE_CURRENT_BINARY_DIR}/${name}.xml" --color_output=no
       --report_level=short PARENT_SCOPE)

@@ -78,7 +78,7 @@ void StrandList::show_strands(const StrandsOverlay& found) {
     fit_rows();
 }
 
-// A list's rows are as high as one line, whatever they wrap.
+// Every row as high as its words need: Qt gives each the height of one line, whatever it wraps.
 void StrandList::fit_rows() {
     fitted_ = viewport()->width();
     int height = 2 * frameWidth() + measures().gap(1);

@@ -118,8 +118,8 @@ void look(uint64_t first, uint64_t count) {
             continue;
         }
         for (size_t i = 0; i < read->shapes.size(); ++i)
-            std::printf("   read  D %7.2f +- %.3f  ratio %6.3f  arc %6.1f%s%s\n", read->shapes[i].curve_diameter_mm,
-                        read->shapes[i].curve_diameter_sd, read->shapes[i].wave_ratio, read->shapes[i].arc_mm,
+            std::printf("   read  D %7.2f  ratio %6.3f  arc %6.1f%s%s\n", read->shapes[i].curve_diameter_mm,
+                        read->shapes[i].wave_ratio, read->shapes[i].arc_mm,
                         read->strands[i].doubtful ? " doubtful" : "", read->strands[i].cut_off ? " cut off" : "");
         std::fflush(stdout);
     }
