@@ -145,7 +145,7 @@ void VisitPage::show_place(const Place& place) {
 }
 
 void VisitPage::put_away(std::function<void()> then) {
-    if (QWidget* typed_in = focusWidget()) typed_in->clearFocus();  // ends a day that is half typed
+    date_->interpretText();  // ends a day that is half typed
     if (pause_.isActive() || unkept_) keep_visit();
     then();
 }
