@@ -37,7 +37,7 @@ struct Whole {                       // a strand
     [[nodiscard]] double curve_diameter_sd() const;
 };
 // Longest first. Creases and other lines that are no hair are left out, but for those inside the field that are about
-// as long as the strands: they may be strands too faint to follow, and come last, unsure and without pieces.
+// as long as the strands: they may be strands too faint to follow, and are unsure and without pieces.
 [[nodiscard]] std::vector<Whole> wholes_of(const combings::Traced& traced);
 
 }  // namespace kempt::pattern

@@ -11,6 +11,7 @@
 #include "desk/photo/strand_box.h"
 #include "desk/photo/tone_details.h"
 #include "desk/photo/tools.h"
+#include "desk/photo/whole_figure.h"
 #include "desk/translations/said.h"
 #include "desk/visit/view_tray.h"
 #include "desk/widgets/parts.h"
@@ -155,11 +156,7 @@ void ReadingsPanel::show_rows(const Measured& measured, bool current) {
         const double half = (reading.high - reading.low) / 2;
         row.figure->setText(in_figures(plain_value(reading.value, half, reading.unit, look().length())));
         row.figure->setEnabled(current);
-        // A unit never stands alone on the next line.
-        const auto whole = [&](double value) {
-            return in_figures(plain_value(value, half, reading.unit, look().length()))
-                .replace(u' ', QChar(QChar::Nbsp));
-        };
+        const auto whole = [&](double value) { return whole_figure(value, half, reading.unit); };
         row.below->setText(tr("95\u00a0%: between %1 and %2").arg(whole(reading.low), whole(reading.high)));
     }
 }

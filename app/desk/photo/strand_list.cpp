@@ -8,8 +8,7 @@
 
 #include "desk/look/look.h"
 #include "desk/photo/strokes.h"
-#include "desk/translations/said.h"
-#include "domain/measure_units.h"
+#include "desk/photo/whole_figure.h"
 
 namespace kempt::desk {
 namespace {
@@ -30,21 +29,16 @@ QPixmap sample_of(const ShownStrand& strand, double ratio) {
     return map;
 }
 
-QString figures_of(double mm, double half) {
-    return in_figures(plain_value(mm, half, QStringLiteral("mm"), look().length()))
-        .replace(u' ', QChar(QChar::Nbsp));  // a unit never stands alone on the next line
-}
-
 }  // namespace
 
 QString words_of(const ShownStrand& strand) {
     // To a millimetre: a hair that is laid down by hand is not told finer.
     const double half = std::max((strand.high - strand.low) / 2, 1.0);
-    const QString length = figures_of(strand.length_mm, half);
+    const QString length = whole_figure(strand.length_mm, half);
     QStringList words{strand.cut_off ? StrandList::tr("%1 or more").arg(length) : length};
     if (strand.curve_diameter_mm > 0)
         words.append(
-            StrandList::tr("curve %1").arg(figures_of(strand.curve_diameter_mm, strand.curve_diameter_mm / 20)));
+            StrandList::tr("curve %1").arg(whole_figure(strand.curve_diameter_mm, strand.curve_diameter_mm / 20)));
     if (strand.perhaps_longer && !strand.cut_off) words.append(StrandList::tr("perhaps longer"));
     if (strand.doubtful) words.append(StrandList::tr("doubtful"));
     return words.join(QStringLiteral(", "));

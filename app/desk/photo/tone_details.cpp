@@ -6,17 +6,11 @@
 #include <cmath>
 
 #include "desk/look/look.h"
-#include "desk/translations/said.h"
+#include "desk/photo/whole_figure.h"
 #include "desk/widgets/parts.h"
-#include "domain/measure_units.h"
 
 namespace kempt::desk {
 namespace {
-
-QString mm(double value, double half) {
-    return in_figures(plain_value(value, half, QStringLiteral("mm"), look().length()))
-        .replace(u' ', QChar(QChar::Nbsp));
-}
 
 QString towards(double value, const QString& plus, const QString& minus) {
     const long whole = std::lround(std::abs(value));
@@ -75,7 +69,7 @@ class Strip : public QWidget {
         painter.setPen(colours().ink_soft);
         const QRectF words(box.left(), box.bottom() + 2, box.width(), below);
         painter.drawText(words, Qt::AlignLeft, ToneDetails::tr("scalp"));
-        painter.drawText(words, Qt::AlignRight, mm(tone_.length_mm, 1));
+        painter.drawText(words, Qt::AlignRight, whole_figure(tone_.length_mm, 1));
     }
 
   private:
@@ -92,13 +86,12 @@ QString words_of(const ToneSwatch& swatch) {
 }
 
 QString words_of(const ToneLine& line) {
-    QString words =
-        ToneDetails::tr("Line of demarcation %1 from the scalp (%2 to %3): a step of %4, over %5.")
-            .arg(mm(line.at_mm, (line.at_high - line.at_low) / 2), mm(line.at_low, (line.at_high - line.at_low) / 2),
-                 mm(line.at_high, (line.at_high - line.at_low) / 2),
-                 in_figures(plain_value(line.step, (line.step_high - line.step_low) / 2, QStringLiteral("dE00")))
-                     .replace(u' ', QChar(QChar::Nbsp)),
-                 mm(line.width_mm, 1));
+    QString words = ToneDetails::tr("Line of demarcation %1 from the scalp (%2 to %3): a step of %4, over %5.")
+                        .arg(whole_figure(line.at_mm, (line.at_high - line.at_low) / 2),
+                             whole_figure(line.at_low, (line.at_high - line.at_low) / 2),
+                             whole_figure(line.at_high, (line.at_high - line.at_low) / 2),
+                             whole_figure(line.step, (line.step_high - line.step_low) / 2, QStringLiteral("dE00")),
+                             whole_figure(line.width_mm, 1));
     if (line.weeks_high > 0)
         words += ToneDetails::tr(" Hair takes about %1 to %2 weeks to grow that far.")
                      .arg(std::lround(line.weeks_low))

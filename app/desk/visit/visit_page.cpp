@@ -18,6 +18,7 @@
 #include "domain/words.h"
 
 namespace kempt::desk {
+
 VisitPage::VisitPage(Session& session, QWidget* parent) : Page(session, parent) {
     auto* page = scrolled();
     auto* head = new QHBoxLayout;
