@@ -7,6 +7,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "combings/chains.h"
+#include "combings/coils.h"
 #include "combings/dim.h"
 #include "combings/faint.h"
 #include "combings/field.h"
@@ -46,7 +47,7 @@ Error too_tangled() {
 
 // Again and again: after the first time each end is seen with what the last time joined on behind it.
 std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& darkness, float paper_sd, double ppm,
-                              std::vector<Chain>& covered, Work& work) {
+                              bool apart, std::vector<Chain>& covered, Work& work) {
     const Bends usual = usual_bends(lines);
     std::vector<LineEnd> ends = ends_of(lines, darkness);
     std::vector<Join> joins;
@@ -62,7 +63,8 @@ std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& da
     std::vector<Join> last = join_ends(ends_of(chains), darkness, torn_ends, work);
     for (Join& join : last) join.doubtful = true;
     chains = without_covered(joined(std::move(chains), last), darkness.size(), work);
-    return join_overlaps(std::move(chains), darkness.size(), {0.35 * ppm, 0.9 * ppm, 40 * ppm}, covered, work);
+    chains = join_overlaps(std::move(chains), darkness.size(), {0.35 * ppm, 0.9 * ppm, 40 * ppm}, covered, work);
+    return apart ? retraced_coils(std::move(chains), usual, ppm, darkness, work) : chains;
 }
 
 // How near other strands come to the ends of each.
@@ -169,7 +171,7 @@ Result<Traced> trace_strands(const Photo& photo, const card::Calibration& calibr
         without_shadows(cut_at_crossings(all, ridges.bounds, 5, 3, 6, crumbs, work), darkness, shadows, work);
     if (!work.ok() || !work.begin(0.75, "joining strands at crossings")) return ended();
     std::vector<Chain> covered;
-    const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd, ppm, covered, work);
+    const std::vector<Chain> chains = strands_of(lines, darkness, ridges.paper_sd, ppm, options.apart, covered, work);
     const auto faint = faint_ways(noise, chains, darkness, faint_mm * ppm, faint_beside_mm * ppm, work);
     if (!work.ok()) return ended();
 

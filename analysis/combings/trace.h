@@ -18,6 +18,7 @@ struct TraceOptions {
     double least_mark_mm = 2;    // a dark line below this is dust, not worth a mark
     int64_t most_work =
         400'000'000;       // steps of inner loops, some ten seconds; 60 strands on a noisy photo take 27 million
+    bool apart = false;    // strands lie apart from each other, so lines that touch are one (coils.h)
     double dim_below = 0;  // dim strands are looked for where the fainter fifth of the strands is less clear; 0: never
 };
 

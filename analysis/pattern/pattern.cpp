@@ -121,7 +121,7 @@ void show(const Whole& whole, const combings::Traced& traced, PatternReadings& o
 
 Result<PatternReadings> measure_pattern(const Photo& photo, const card::Calibration& calibration,
                                         const std::vector<cv::Point2d>& region_px, const Progress& progress) {
-    auto traced = combings::trace_strands(photo, calibration, region_px, {}, progress);
+    auto traced = combings::trace_strands(photo, calibration, region_px, {.apart = true}, progress);
     if (!traced) return traced.error();
     PatternReadings out;
     std::vector<Told> diameters, ratios, lengths;
