@@ -3,58 +3,49 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
-#include <unordered_map>
+
+#include "combings/near_points.h"
 
 namespace kempt::combings {
 namespace {
 
-constexpr int half_window = 3;   // px along the way that a look across averages over
-constexpr int looks = 21;        // across, half a pixel apart
-constexpr int lost_px = 10;      // so far it looks for more where it sees paper ...
+constexpr int half_window = 3;         // px along the way that a look across averages over
+constexpr int looks = 21;              // across, half a pixel apart
+constexpr int lost_px = 10;            // so far it looks for more where it sees paper ...
 constexpr size_t longest_gap_px = 30;  // ... and so far where it sees but other turns
-constexpr double paper = 0.35;   // below that share of the strand's strength
-constexpr double seen_sd = 0.3;  // of a place across, px
-constexpr double crowd_share = 0.2;  // so much more darkness beside a line, as a share of its peak, is another line's
+constexpr double paper = 0.35;         // below that share of the strand's strength
+constexpr double seen_sd = 0.3;        // of a place across, px
+constexpr double crowd_share = 0.2;    // so much more darkness beside a line, as a share of its peak, is another line's
+// A way that lies along an earlier part of itself, this near and for so far, goes through that part again.
 constexpr double ride_px = 1.2, ride_angle = 0.2, longest_ride_px = 26;
+constexpr long just_now = 12;  // points back
+constexpr int blind_px = 6;    // unseen for so far it may have changed over to another turn
+constexpr double sharpest = 0.1, narrowest = 0.4, widest = 2.5;  // shares of the first radius: beyond, it is no coil
 
-// How fast radius and advance drift, as a share of the radius in a turn.
-constexpr double radius_drift = 0.12, advance_drift = 0.12, phase_drift = 0.05;
+// How far radius and advance (shares of the radius) and the phase (radians) drift in a turn, SD. Rendered coils hardly
+// drift, and 0.06 did a little better on them, 0.2 a little worse; hair that grew is less regular.
+constexpr double radius_drift = 0.1, advance_drift = 0.1, phase_drift = 0.05;
 
 using Vec = cv::Vec6d;  // x, y, phase, radius, advance x and y
 using Mat = cv::Matx66d;
 
 // Where the way ran so far, to notice when it runs along itself.
-class Way {
-  public:
-    void add(cv::Point2d p, double angle) {
-        cells_[key(p, 0, 0)].push_back({p, angle, count_++});
-    }
-    // Whether an earlier part, `apart` points or more before `from`, lies along it here.
-    [[nodiscard]] bool along(cv::Point2d p, double angle, long from, long apart) const {
-        for (int v = -1; v <= 1; ++v)
-            for (int u = -1; u <= 1; ++u)
-                if (const auto cell = cells_.find(key(p, u, v)); cell != cells_.end())
-                    for (const Point& q : cell->second)
-                        if (std::abs(from - q.index) > apart && cv::norm(q.at - p) < ride_px &&
-                            std::abs(std::remainder(q.angle - angle, CV_PI)) < ride_angle)
-                            return true;
-        return false;
-    }
-    [[nodiscard]] long count() const { return count_; }
-
-  private:
+struct OwnWay {
     struct Point {
-        cv::Point2d at;
-        double angle;
-        long index;
+        double angle = 0;
+        long index = 0;
     };
-    static int64_t key(cv::Point2d p, int u, int v) {
-        return (static_cast<int64_t>(std::floor(p.x / 2)) + u) * 1'000'000 + static_cast<int64_t>(std::floor(p.y / 2)) + v;
+    NearPoints<Point> points{2};
+    long count = 0;
+    void add(cv::Point2d p, double angle) { points.put(p, {angle, count++}); }
+    [[nodiscard]] bool along(cv::Point2d p, double angle) const {
+        bool found = false;
+        points.near(p, ride_px, [&](cv::Point2d, const Point& q) {
+            found =
+                found || (count - q.index > just_now && std::abs(std::remainder(q.angle - angle, CV_PI)) < ride_angle);
+        });
+        return found;
     }
-    std::unordered_map<int64_t, std::vector<Point>> cells_;
-    long count_ = 0;
 };
 
 using Across = std::array<double, looks>;  // darkness, half a pixel apart
@@ -118,8 +109,8 @@ Look look(const CoilState& state, double unsure_px, double sign, const Usual& us
     out.strength = *std::max_element(seen.begin() + looks / 2 - 2, seen.begin() + looks / 2 + 3);
     if (best == 0) return out;
     const double bend = seen[best - 1] + seen[best + 1] - 2 * seen[best];
-    out.aside = 0.5 * (static_cast<double>(best) - looks / 2 +
-                       (bend < 0 ? 0.5 * (seen[best - 1] - seen[best + 1]) / bend : 0));
+    out.aside =
+        0.5 * (static_cast<double>(best) - looks / 2 + (bend < 0 ? 0.5 * (seen[best - 1] - seen[best + 1]) / bend : 0));
     out.strength = seen[best];
     // By itself: to both sides it falls off as it does where nothing else is near.
     out.clear = seen[best] > paper * usual.peak;
@@ -135,6 +126,7 @@ Look look(const CoilState& state, double unsure_px, double sign, const Usual& us
 struct Half {
     std::vector<cv::Point2f> at, blind;
     bool ended = false;
+    double rode_px = 0;
 };
 // Covariance of the state, on the way.
 class Belief {
@@ -175,7 +167,7 @@ class Belief {
     Mat sure_;
 };
 
-Half half_way(CoilState state, double sign, double longest, const Darkness& darkness, const Usual& usual, Way& way,
+Half half_way(CoilState state, double sign, double longest, const Darkness& darkness, const Usual& usual, OwnWay& way,
               Work& work) {
     Half out;
     Belief belief(state.radius_px);
@@ -184,20 +176,21 @@ Half half_way(CoilState state, double sign, double longest, const Darkness& dark
     constexpr size_t none = static_cast<size_t>(-1);
     size_t gap = none;  // where it began
     const auto lay_down = [&] {
-        if (blind >= 6) out.blind.push_back(out.at[out.at.size() - static_cast<size_t>(blind) / 2 - 1]);
+        if (blind >= blind_px) out.blind.push_back(out.at[out.at.size() - static_cast<size_t>(blind) / 2 - 1]);
         blind = 0;
     };
     while (static_cast<double>(out.at.size()) < longest) {
-        if (!work.go(2 * looks * (2 * half_window + 1))) return out;
+        work.spend(2 * looks * (2 * half_window + 1));
+        if (!work.ok()) return out;
         belief.step(state, step_on(state));
         const cv::Point2d v = state.velocity();
         const double speed = cv::norm(v);
         // Neither a point nor another hair's bend.
-        if (!(speed > 0.1 * first_radius) || !(state.radius_px > 0.4 * first_radius && state.radius_px < 2.5 * first_radius))
+        if (!(speed > sharpest * first_radius) ||
+            !(state.radius_px > narrowest * first_radius && state.radius_px < widest * first_radius))
             break;
         const cv::Point2d across(-v.y / speed, v.x / speed);
         const Look seen = look(state, belief.across_sd(across), sign, usual, darkness);
-        if (std::getenv("COILS2")) std::fprintf(stderr, "  %.1f %.1f phase %.2f R %.1f a %.2f %.2f sd %.2f aside %.2f strength %.3f/%.3f %s\n", state.at.x, state.at.y, state.phase, state.radius_px, state.advance_px.x, state.advance_px.y, belief.across_sd(across), seen.aside, seen.strength, usual.peak, seen.clear ? "clear" : "");
         if (seen.clear) {
             belief.see(state, across, seen.aside);
             lay_down();
@@ -216,7 +209,8 @@ Half half_way(CoilState state, double sign, double longest, const Darkness& dark
             out.ended = true;
             break;
         }
-        ride = way.along(state.at, angle, way.count(), 12) ? ride + 1 : 0;
+        ride = way.along(state.at, angle) ? ride + 1 : 0;
+        out.rode_px += ride > 0;
         if (ride > longest_ride_px) {
             gap = std::min(gap, out.at.size() - static_cast<size_t>(ride));
             break;
@@ -246,7 +240,7 @@ double step_on(CoilState& state) {
 }
 
 CoilTrack track_coil(const CoilState& start, double sign, double longest_px, const Darkness& darkness, Work& work) {
-    Way way;
+    OwnWay way;
     const Usual usual = usual_at(start, sign, darkness);
     const Half on = half_way(start, sign, longest_px, darkness, usual, way, work),
                back = half_way(start.back(), sign, longest_px, darkness, usual, way, work);
@@ -257,6 +251,7 @@ CoilTrack track_coil(const CoilState& start, double sign, double longest_px, con
     out.blind.assign(back.blind.begin(), back.blind.end());
     out.blind.insert(out.blind.end(), on.blind.begin(), on.blind.end());
     out.ended[0] = back.ended, out.ended[1] = on.ended;
+    out.rode_px = on.rode_px + back.rode_px;
     return out;
 }
 

@@ -12,8 +12,8 @@
 
 namespace kempt::combings {
 
-// At a place of the strand: it goes on by radius_px * (cos, sin)(phase) + advance_px for each radian of the phase, which
-// grows (hand 1: from x towards y) or falls (hand -1).
+// At a place of the strand: it goes on by radius_px * (cos, sin)(phase) + advance_px for each radian of the phase,
+// which grows (hand 1: from x towards y) or falls (hand -1).
 struct CoilState {
     cv::Point2d at, advance_px;
     double phase = 0, radius_px = 0, hand = 1;
@@ -27,6 +27,7 @@ struct CoilTrack {
     std::vector<cv::Point2f> at;     // a pixel apart, from end to end
     std::vector<cv::Point2f> blind;  // middles of the stretches of 6 px and more on which nothing was seen by itself
     bool ended[2] = {false, false};  // on paper; else it ran on along itself, or too far
+    double rode_px = 0;              // along other parts of itself
 };
 // sign: of the strand's darkness. longest_px: no strand is longer.
 [[nodiscard]] CoilTrack track_coil(const CoilState& start, double sign, double longest_px, const Darkness& darkness,

@@ -2,324 +2,203 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 #include <numeric>
 #include <opencv2/core/utility.hpp>
 #include <optional>
-#include <unordered_map>
 
+#include "combings/coil_starts.h"
 #include "combings/coil_track.h"
+#include "combings/near_points.h"
 #include "combings/smooth.h"
-#include "core/rank.h"
 
 namespace kempt::combings {
 namespace {
 
-constexpr double widest_mm = 9;     // of the curve diameter: turns of wider curls seldom lie in each other
-constexpr double touch_mm = 2.5;    // an end so near to another line belongs to it
-constexpr double own_px = 2.5;      // of the way: a line there is the way's own
-constexpr double least_covered = 0.93;  // of the lines' length
-constexpr double enough_covered = 0.985;  // no other start is tried then
-constexpr double most_length = 1.08;    // times the lines' sum
-constexpr double most_miss_px = 1.5;  // of a turn that is gone on from
-constexpr size_t most_starts = 6, most_guesses = 4;
-constexpr int clear_px = 8;
-constexpr float crowd_px = 5;
-constexpr double least_group_mm = 20;
+// Constants: bench_pattern's seeds 50000-50562 (docs/methods-lengths.md).
+constexpr double widest_mm = 22;  // curve diameter: with wider curls more good lines were lost than bad ones mended
+constexpr double touch_mm = 2.5;  // an end so near to another line belongs to it
+constexpr double least_mm = 20;   // of a strand's lines
+constexpr double own_px = 2.5;    // a line that near to the way lies on it
+// Beside it, and along it, lies its shadow: so far at most, and nearer than the next turn does.
+constexpr double shadow_mm = 0.8, shadow_share = 0.18;  // of the curve diameter
+constexpr double along = 0.8;                           // cosine between the two
+// Of the lines, what the new way must run over, shadows left out; from there on no other start is tried; and how long
+// it may be, for one that goes through a turn twice is longer than all lines.
+constexpr double least_covered = 0.95, enough_covered = 0.985, most_length = 1.08;
+constexpr double most_ridden = 0.05;  // of it, along other parts of itself
+constexpr double most_shadow = 0.5;   // of the lines' length
+constexpr double gone_share = 0.8;    // a line of which that much lies on the way is a part of it
+constexpr double least_rest = 0.05;   // of the longest line, beside it: the strand is mixed up
+constexpr double most_blank_mm = 0.5;
+constexpr int smooth_half = 8;  // where a way comes back into view it jumps by half a pixel or so
 
-struct Point {
-    cv::Point2f at;
-    int chain, index;
-};
-class Points {
-  public:
-    static constexpr int side = 8;
-    explicit Points(const std::vector<Chain>& chains) {
-        for (size_t c = 0; c < chains.size(); ++c)
-            for (size_t i = 0; i < chains[c].at.size(); ++i)
-                cells_[key(chains[c].at[i], 0, 0)].push_back({chains[c].at[i], static_cast<int>(c), static_cast<int>(i)});
-    }
-    template <class Act>
-    void near(cv::Point2f p, float px, const Act& act) const {
-        const int reach = static_cast<int>(std::ceil(px / side));
-        for (int v = -reach; v <= reach; ++v)
-            for (int u = -reach; u <= reach; ++u)
-                if (const auto cell = cells_.find(key(p, u, v)); cell != cells_.end())
-                    for (const Point& q : cell->second)
-                        if (cv::norm(q.at - p) < px) act(q);
-    }
-
-  private:
-    static int64_t key(cv::Point2f p, int u, int v) {
-        return (static_cast<int64_t>(std::floor(p.x / side)) + u) * 1'000'000 + static_cast<int64_t>(std::floor(p.y / side)) + v;
-    }
-    std::unordered_map<int64_t, std::vector<Point>> cells_;
-};
-
-std::vector<std::vector<int>> groups_of(const std::vector<Chain>& chains, const Points& points, float touch_px) {
-    std::vector<int> root(chains.size());
-    std::iota(root.begin(), root.end(), 0);
-    const auto find = [&](int c) {
-        while (root[static_cast<size_t>(c)] != c) c = root[static_cast<size_t>(c)] = root[static_cast<size_t>(root[static_cast<size_t>(c)])];
+std::vector<std::vector<size_t>> groups_of(const std::vector<Chain>& chains, const ChainPoints& points,
+                                           double touch_px) {
+    std::vector<size_t> root(chains.size());
+    std::iota(root.begin(), root.end(), size_t{0});
+    const auto find = [&](size_t c) {
+        while (root[c] != c) c = root[c] = root[root[c]];
         return c;
     };
     for (size_t c = 0; c < chains.size(); ++c)
         for (const LineEnd& end : chains[c].end)
-            points.near(end.at, touch_px, [&](const Point& q) { root[static_cast<size_t>(find(q.chain))] = find(static_cast<int>(c)); });
-    std::vector<std::vector<int>> groups(chains.size());
-    for (size_t c = 0; c < chains.size(); ++c) groups[static_cast<size_t>(find(static_cast<int>(c)))].push_back(static_cast<int>(c));
-    std::erase_if(groups, [](const auto& g) { return g.empty(); });
+            points.near(end.at, touch_px, [&](cv::Point2d, const OfChain& q) { root[find(q.chain)] = find(c); });
+    std::vector<std::vector<size_t>> groups(chains.size());
+    for (size_t c = 0; c < chains.size(); ++c) groups[find(c)].push_back(c);
+    std::erase_if(groups, [](const auto& group) { return group.empty(); });
     return groups;
 }
 
-// A turn of a chain, from the point `first` until its direction has gone round once.
-struct Turn {
-    int chain;
-    CoilState middle;
-    double miss_px;  // RMS of its points from the course that its state foretells
+// A way, to be asked how much of a line lies on it.
+class Way {
+  public:
+    Way(const std::vector<cv::Point2f>& at, double shadow_px)
+        : at_(at), shadow_px_(shadow_px), near_(std::max(own_px, shadow_px)) {
+        for (size_t i = 0; i < at.size(); ++i) near_.put(at[i], i);
+    }
+    struct Covered {
+        double on = 0, beside = 0;  // shares of the line
+    };
+    [[nodiscard]] Covered covered(const std::vector<cv::Point2f>& line) const {
+        Covered out;
+        const double one = 1 / static_cast<double>(std::max<size_t>(1, line.size()));
+        for (size_t i = 0; i < line.size(); ++i) {
+            bool on = false, beside = false;
+            const cv::Point2d here = line[i], course = course_at(line, i);
+            near_.near(here, std::max(own_px, shadow_px_), [&](cv::Point2d p, size_t k) {
+                const double away = cv::norm(p - here);
+                on = on || away < own_px;
+                beside = beside || (away < shadow_px_ && std::abs(course_at(at_, k).dot(course)) > along);
+            });
+            if (on)
+                out.on += one;
+            else if (beside)
+                out.beside += one;
+        }
+        return out;
+    }
+
+  private:
+    static cv::Point2d course_at(const std::vector<cv::Point2f>& path, size_t i) {
+        const cv::Point2d d = path[std::min(i + 3, path.size() - 1)] - path[i >= 3 ? i - 3 : 0];
+        return d * (1 / std::max(1e-3, cv::norm(d)));
+    }
+    const std::vector<cv::Point2f>& at_;
+    double shadow_px_;
+    NearPoints<size_t> near_;
 };
-std::optional<Turn> turn_at(const Chain& chain, int c, size_t first, const std::vector<double>& angle) {
-    const auto& p = chain.at;
-    size_t last = first;
-    while (last < p.size() && std::abs(angle[last] - angle[first]) < 2 * CV_PI) ++last;
-    if (last >= p.size()) return std::nullopt;
-    const size_t middle = (first + last) / 2;
-    CoilState state;
-    state.hand = angle[last] > angle[first] ? 1 : -1;
-    state.advance_px = (cv::Point2d(p[last]) - cv::Point2d(p[first])) * (1 / (2 * CV_PI));
-    const double pace = cv::norm(state.advance_px);
-    const cv::Point2d along = pace > 1e-6 ? state.advance_px * (1 / pace) : cv::Point2d(1, 0), side(-along.y, along.x);
-    double low = 1e9, high = -1e9;
-    for (size_t i = first; i <= last; ++i) {
-        const double off = cv::Point2d(p[i]).dot(side);
-        low = std::min(low, off), high = std::max(high, off);
-    }
-    state.radius_px = 0.5 * (high - low);
-    state.at = p[middle];
-    // The velocity lies along the line, so across it the circle's part and the advance's make nothing.
-    const cv::Point2d across(-std::sin(angle[middle]), std::cos(angle[middle]));
-    const double sine = state.advance_px.dot(across) / std::max(1e-3, state.radius_px);
-    if (std::abs(sine) > 0.95) return std::nullopt;
-    state.phase = angle[middle] - std::asin(sine);
-    double squares = 0;
-    size_t n = 0;
-    for (const CoilState& start : {state, state.back()}) {
-        CoilState at = start;
-        for (size_t k = 0; k < (last - first) / 2; ++k, ++n) {
-            double nearest = 1e9;
-            for (size_t i = first; i <= last; ++i) nearest = std::min(nearest, cv::norm(cv::Point2d(p[i]) - at.at));
-            squares += nearest * nearest;
-            step_on(at);
-        }
-    }
-    return Turn{c, state, std::sqrt(squares / static_cast<double>(std::max<size_t>(1, n)))};
+
+double length_of(const Chain& chain) {
+    return static_cast<double>(chain.at.size());
 }
 
-// Direction at each point, over a few to both sides, without jumps.
-std::vector<double> angles_of(const std::vector<cv::Point2f>& p) {
-    std::vector<double> out(p.size(), 0);
-    for (size_t i = 0; i < p.size(); ++i) {
-        const cv::Point2f d = p[std::min(i + 3, p.size() - 1)] - p[i >= 3 ? i - 3 : 0];
-        const double angle = std::atan2(d.y, d.x);
-        out[i] = i ? out[i - 1] + std::remainder(angle - out[i - 1], 2 * CV_PI) : angle;
+// group: the longest first.
+bool mixed_up(const std::vector<Chain>& chains, const std::vector<size_t>& group, double shadow_px, double px_per_mm) {
+    const Chain& main = chains[group.front()];
+    double all = length_of(main), rest = 0;
+    const Way way(main.at, shadow_px);
+    for (size_t k = 1; k < group.size(); ++k) {
+        const Chain& chain = chains[group[k]];
+        const Way::Covered part = way.covered(chain.at);
+        all += length_of(chain);
+        rest += (1 - part.on - part.beside) * length_of(chain);
     }
-    return out;
+    return all > least_mm * px_per_mm &&
+           (main.doubts > 0 || main.shared_px > 0 || main.blank_px > most_blank_mm * px_per_mm ||
+            rest > least_rest * length_of(main));
 }
 
-// Turns that bend as a coil does, the best first, apart from each other.
-std::vector<Turn> turns_of(const std::vector<Chain>& chains, const std::vector<int>& group) {
-    std::vector<Turn> all, out;
-    for (const int c : group) {
-        const Chain& chain = chains[static_cast<size_t>(c)];
-        const auto angle = angles_of(chain.at);
-        for (size_t i = 0; i < chain.at.size(); i += 12)
-            if (const auto turn = turn_at(chain, c, i, angle); turn && turn->miss_px < most_miss_px) all.push_back(*turn);
-    }
-    std::sort(all.begin(), all.end(), [](const Turn& a, const Turn& b) { return a.miss_px < b.miss_px; });
-    for (const Turn& turn : all) {
-        if (std::all_of(out.begin(), out.end(), [&](const Turn& other) {
-                return cv::norm(other.middle.at - turn.middle.at) > 4 * turn.middle.radius_px;
-            }))
-            out.push_back(turn);
-        if (out.size() == most_starts) break;
-    }
-    return out;
-}
-
-std::vector<bool> covered_by(const std::vector<cv::Point2f>& way, const Chain& chain) {
-    std::unordered_map<int64_t, std::vector<cv::Point2f>> cells;
-    constexpr float side = 4;
-    const auto key = [](cv::Point2f p, int u, int v) {
-        return (static_cast<int64_t>(std::floor(p.x / side)) + u) * 1'000'000 + static_cast<int64_t>(std::floor(p.y / side)) + v;
-    };
-    for (const cv::Point2f& p : way) cells[key(p, 0, 0)].push_back(p);
-    std::vector<bool> out(chain.at.size(), false);
-    for (size_t i = 0; i < chain.at.size(); ++i)
-        for (int v = -1; v <= 1; ++v)
-            for (int u = -1; u <= 1; ++u)
-                if (const auto cell = cells.find(key(chain.at[i], u, v)); cell != cells.end())
-                    for (const cv::Point2f& q : cell->second) out[i] = out[i] || cv::norm(q - chain.at[i]) < own_px;
-    return out;
-}
-
-// Where a chain is by itself over `clear_px` to both sides: the bend of the group there is known, how fast it advances
-// along its own axis is not, so all usual paces are tried.
-std::vector<Turn> guesses_of(const std::vector<Chain>& chains, const std::vector<int>& group, const Points& points,
-                             const Bends& usual) {
-    std::vector<Turn> out;
-    struct Clear {
-        int chain;
-        size_t middle, length;
-    };
-    std::vector<Clear> clear;
-    for (const int c : group) {
-        const Chain& chain = chains[static_cast<size_t>(c)];
-        size_t run = 0;
-        for (size_t i = 0; i <= chain.at.size(); ++i) {
-            bool alone = i < chain.at.size() && chain.strength[i] > 0;
-            if (alone)
-                points.near(chain.at[i], crowd_px, [&](const Point& q) {
-                    alone = alone && q.chain == c && std::abs(q.index - static_cast<int>(i)) < 10;
-                });
-            if (alone) {
-                ++run;
-                continue;
-            }
-            if (run >= 2 * clear_px + 1) clear.push_back({c, i - 1 - run / 2, run});
-            run = 0;
-        }
-    }
-    std::sort(clear.begin(), clear.end(), [](const Clear& a, const Clear& b) { return a.length > b.length; });
-    if (clear.size() > most_guesses) clear.resize(most_guesses);
-    for (const Clear& one : clear) {
-        const Chain& chain = chains[static_cast<size_t>(one.chain)];
-        const cv::Point2d at = chain.at[one.middle], d = chain.at[one.middle + clear_px] - chain.at[one.middle - clear_px],
-                          half = chain.at[one.middle] - chain.at[one.middle - clear_px];
-        const double angle = std::atan2(d.y, d.x), hand = half.cross(d) > 0 ? 1 : -1;
-        // The axis and the width of what lies around.
-        const double reach = 3 / usual.curvature;
-        std::vector<cv::Point2d> around;
-        cv::Point2d mean;
-        points.near(chain.at[one.middle], static_cast<float>(reach), [&](const Point& q) {
-            if (std::find(group.begin(), group.end(), q.chain) != group.end()) around.emplace_back(q.at), mean += around.back();
+// The followed strand as a chain, with what the lines under it tell.
+Chain chain_of(const CoilTrack& track, const Chain& from, const std::vector<Chain>& chains, const ChainPoints& points,
+               const Bends& usual, const Darkness& darkness) {
+    Chain out;
+    for (const cv::Point2d& p : smoothed(track.at, smooth_half, 1)) out.at.emplace_back(p);
+    out.strength.assign(out.at.size(), -1.f);
+    for (size_t i = 0; i < out.at.size(); ++i)
+        points.near(out.at[i], 2, [&](cv::Point2d, const OfChain& q) {
+            out.strength[i] = std::max(out.strength[i], chains[q.chain].strength[q.index]);
         });
-        mean *= 1.0 / static_cast<double>(around.size());
-        double xx = 0, xy = 0, yy = 0;
-        for (const cv::Point2d& q : around) {
-            const cv::Point2d off = q - mean;
-            xx += off.x * off.x, xy += off.x * off.y, yy += off.y * off.y;
-        }
-        const double axis = 0.5 * std::atan2(2 * xy, xx - yy);
-        const cv::Point2d along(std::cos(axis), std::sin(axis)), side(-along.y, along.x);
-        std::vector<double> off;
-        for (const cv::Point2d& q : around) off.push_back(q.dot(side));
-        const double radius = 0.5 * (at_rank(off, 0.98) - at_rank(off, 0.02));
-        for (const double pace : {0.08, 0.13, 0.19, 0.27, 0.37, 0.5})
-            for (const int way : {1, -1}) {
-                CoilState state;
-                state.at = at, state.hand = hand, state.radius_px = radius, state.advance_px = along * (way * pace * radius);
-                const cv::Point2d across(-std::sin(angle), std::cos(angle));
-                state.phase = angle - std::asin(state.advance_px.dot(across) / radius);
-                out.push_back({one.chain, state, 0});
-            }
+    std::vector<cv::Point2f> inward = out.at;
+    std::vector<float> strength = out.strength;
+    for (LineEnd& end : out.end) {
+        end = end_of(inward, strength, usual, darkness);
+        end.peak = from.end[0].peak, end.sign = from.end[0].sign;
+        end.length = static_cast<float>(out.at.size());
+        std::reverse(inward.begin(), inward.end());
+        std::reverse(strength.begin(), strength.end());
     }
+    out.doubts = std::max(1, static_cast<int>(track.blind.size()));
+    out.doubtful_at = track.blind;
     return out;
 }
 
 struct Retraced {
     Chain way;
-    std::vector<int> gone;  // chains whose place it takes
+    std::vector<size_t> parts, shadows;  // chains that lie on it, and beside it
 };
 
-std::optional<Retraced> retraced(const std::vector<Chain>& chains, const std::vector<int>& group, const Points& points,
-                                 const Bends& usual, const Darkness& darkness, Work& work) {
-    double all = 0;
-    for (const int c : group) all += static_cast<double>(chains[static_cast<size_t>(c)].at.size());
-    const static bool debug = std::getenv("COILS") != nullptr;
-    std::vector<Turn> turns = turns_of(chains, group);
-    const auto guesses = guesses_of(chains, group, points, usual);
-    turns.insert(turns.end(), guesses.begin(), guesses.end());
-    std::optional<Retraced> best;
-    double best_covered = least_covered;
-    for (const Turn& turn : turns) {
-        const Chain& from = chains[static_cast<size_t>(turn.chain)];
-        const CoilTrack track = track_coil(turn.middle, from.end[0].sign, most_length * all + 60, darkness, work);
+std::optional<Retraced> retraced(const std::vector<Chain>& chains, const std::vector<size_t>& group,
+                                 const ChainPoints& points, const Bends& usual, double shadow_px,
+                                 const Darkness& darkness, Work& work) {
+    double all = 0, best = least_covered;
+    for (const size_t c : group) all += length_of(chains[c]);
+    std::optional<Retraced> out;
+    for (const CoilStart& start : coil_starts(chains, group, points, usual.curvature)) {
+        const Chain& from = chains[start.chain];
+        const CoilTrack track = track_coil(start.state, from.end[0].sign, most_length * all, darkness, work);
         if (!work.ok()) return std::nullopt;
-        double covered = 0;
-        Retraced out;
-        for (const int c : group) {
-            const auto own = covered_by(track.at, chains[static_cast<size_t>(c)]);
-            const auto n = static_cast<double>(std::count(own.begin(), own.end(), true));
-            covered += n;
-            if (n > 0.8 * static_cast<double>(own.size())) out.gone.push_back(c);
-        }
-        if (debug)
-            std::fprintf(stderr, "group of %zu, %.0f px from %.0f,%.0f (miss %.2f R %.1f a %.1f): way %zu px, covers %.2f, ended %d %d, blind %zu\n",
-                         group.size(), all, turn.middle.at.x, turn.middle.at.y, turn.miss_px, turn.middle.radius_px, cv::norm(turn.middle.advance_px), track.at.size(), covered / all, track.ended[0],
-                         track.ended[1], track.blind.size());
-        if (debug)
-            if (FILE* f = std::fopen("/tmp/tracks.txt", "a")) {
-                for (auto& q : track.at) std::fprintf(f, "%.2f %.2f ", q.x, q.y);
-                std::fprintf(f, "\n");
-                std::fclose(f);
-            }
-        if (covered <= best_covered * all || !track.ended[0] || !track.ended[1] ||
-            static_cast<double>(track.at.size()) > most_length * all)
+        const auto length = static_cast<double>(track.at.size());
+        if (!track.ended[0] || !track.ended[1] || length > most_length * all || track.rode_px > most_ridden * length)
             continue;
-        Chain& way = out.way;
-        way.at.clear();
-        for (const cv::Point2d& p : smoothed(track.at, 8, 1)) way.at.emplace_back(p);
-        way.strength.assign(way.at.size(), -1.f);
-        for (size_t i = 0; i < way.at.size(); ++i)
-            points.near(way.at[i], 2, [&](const Point& q) {
-                way.strength[i] = std::max(way.strength[i], chains[static_cast<size_t>(q.chain)].strength[static_cast<size_t>(q.index)]);
-            });
-        for (int e = 0; e < 2; ++e) {
-            std::vector<cv::Point2f> inward = way.at;
-            std::vector<float> strength = way.strength;
-            if (e) std::reverse(inward.begin(), inward.end()), std::reverse(strength.begin(), strength.end());
-            way.end[e] = end_of(inward, strength, usual, darkness);
-            way.end[e].peak = from.end[0].peak, way.end[e].sign = from.end[0].sign;
-            way.end[e].length = static_cast<float>(way.at.size());
+        const Way way(track.at, shadow_px);
+        Retraced one;
+        double covered = 0, beside = 0;
+        for (const size_t c : group) {
+            const Way::Covered part = way.covered(chains[c].at);
+            covered += part.on * length_of(chains[c]), beside += part.beside * length_of(chains[c]);
+            if (part.on > gone_share)
+                one.parts.push_back(c);
+            else if (part.on + part.beside > gone_share)
+                one.shadows.push_back(c);
         }
-        way.doubts = std::max(1, static_cast<int>(track.blind.size()));
-        way.doubtful_at = track.blind;
-        best_covered = covered / all;
-        best = std::move(out);
-        if (best_covered > enough_covered) break;
+        if (beside > most_shadow * all || !(covered > best * (all - beside))) continue;
+        best = covered / (all - beside);
+        one.way = chain_of(track, from, chains, points, usual, darkness);
+        out = std::move(one);
+        if (best > enough_covered) break;
     }
-    return best;
+    return out;
 }
 
 }  // namespace
 
 std::vector<Chain> retraced_coils(std::vector<Chain> chains, const Bends& usual, double px_per_mm,
-                                  const Darkness& darkness, Work& work) {
-    if (!(usual.curvature > 2 / (widest_mm * px_per_mm))) return chains;
-    const Points points(chains);
-    std::vector<std::vector<int>> doubted;
-    for (auto& group : groups_of(chains, points, static_cast<float>(touch_mm * px_per_mm))) {
-        double length = 0;
-        bool doubt = group.size() > 1;
-        for (const int c : group) {
-            const Chain& chain = chains[static_cast<size_t>(c)];
-            length += static_cast<double>(chain.at.size());
-            doubt = doubt || chain.doubts > 0 || chain.shared_px > 0 || chain.blank_px > 0.5 * px_per_mm;
-        }
-        if (doubt && length > least_group_mm * px_per_mm) doubted.push_back(std::move(group));
-    }
-    std::vector<std::optional<Retraced>> found(doubted.size());
-    cv::parallel_for_(cv::Range(0, static_cast<int>(doubted.size())), [&](const cv::Range& range) {
+                                  const Darkness& darkness, std::vector<Chain>& shadows, Work& work) {
+    const double usual_px = 2 / usual.curvature, shadow_px = std::min(shadow_mm * px_per_mm, shadow_share * usual_px);
+    if (!(usual_px < widest_mm * px_per_mm)) return chains;
+    ChainPoints points(8);
+    for (size_t c = 0; c < chains.size(); ++c)
+        for (size_t i = 0; i < chains[c].at.size(); ++i) points.put(chains[c].at[i], {c, i});
+    std::vector<std::vector<size_t>> groups = groups_of(chains, points, touch_mm * px_per_mm);
+    for (auto& group : groups)
+        std::sort(group.begin(), group.end(),
+                  [&](size_t a, size_t b) { return length_of(chains[a]) > length_of(chains[b]); });
+    std::erase_if(groups, [&](const auto& group) { return !mixed_up(chains, group, shadow_px, px_per_mm); });
+    std::vector<std::optional<Retraced>> found(groups.size());
+    cv::parallel_for_(cv::Range(0, static_cast<int>(groups.size())), [&](const cv::Range& range) {
         for (auto g = static_cast<size_t>(range.start); g < static_cast<size_t>(range.end); ++g)
-            found[g] = retraced(chains, doubted[g], points, usual, darkness, work);
+            found[g] = retraced(chains, groups[g], points, usual, shadow_px, darkness, work);
     });
-    if (!work.go()) return chains;
-    std::vector<char> gone(chains.size(), 0);
     std::vector<Chain> out;
+    if (!work.go()) return out;
+    std::vector<char> gone(chains.size(), 0);
     for (auto& one : found) {
         if (!one) continue;
-        for (const int c : one->gone) gone[static_cast<size_t>(c)] = 1;
+        for (const size_t c : one->parts) gone[c] = 1;
+        for (const size_t c : one->shadows) {
+            gone[c] = 1;
+            shadows.push_back(chains[c]);
+        }
         out.push_back(std::move(one->way));
     }
     for (size_t c = 0; c < chains.size(); ++c)

@@ -21,11 +21,11 @@ constexpr double diameter_common = 0.012;  // of all strands of a photo: noise b
 // Per mm of curve diameter, of one strand and of all of a photo: the straighter, the more of its bend is noise
 // (straight strands of the same seeds erred by 1.5 % at 125 mm, 3 % at 200, 7 % at 325, 13 % at 600).
 constexpr double straight_share = 2e-4, straight_common = 1e-4;
-constexpr double unfollowed_common = 0.06;    // times the share of strands that were not followed from end to end
-constexpr double piece_share = 0.05;          // of a strand known in pieces only: the rest may bend otherwise
-constexpr double nearly_length_share = 0.01;  // of one that is followed nearly (pieces.h)
-constexpr double ends_mm = 0.35;              // where both ends of a strand are seen
-constexpr double arc_share = 0.004;           // hair that stands off the paper is nearer to the camera
+constexpr double unfollowed_common = 0.06;     // times the share of strands that were not followed from end to end
+constexpr double piece_share = 0.05;           // of a strand known in pieces only: the rest may bend otherwise
+constexpr double nearly_length_share = 0.013;  // of one that is followed nearly (pieces.h)
+constexpr double ends_mm = 0.35;               // where both ends of a strand are seen
+constexpr double arc_share = 0.004;            // hair that stands off the paper is nearer to the camera
 // Of 1 - 1/ratio, the share by which the chord is shorter than the arc: one strand's and that of all of a photo; and of
 // the ratio, what is left of a straight strand.
 constexpr double ratio_share = 0.01, ratio_common = 0.006, ratio_least = 0.0005;
