@@ -85,7 +85,8 @@ std::optional<Turn> turn_at(const Chain& chain, size_t c, size_t first, const st
     return Turn{{c, state}, miss_of(state, points)};
 }
 
-void add_turns(const std::vector<Chain>& chains, const std::vector<size_t>& group, std::vector<CoilStart>& out) {
+void add_turns(const std::vector<Chain>& chains, const std::vector<size_t>& group, size_t most,
+               std::vector<CoilStart>& out) {
     std::vector<Turn> turns;
     for (const size_t c : group) {
         const auto angle = angles_of(chains[c].at);
@@ -99,7 +100,7 @@ void add_turns(const std::vector<Chain>& chains, const std::vector<size_t>& grou
             return cv::norm(other.state.at - turn.start.state.at) > 4 * turn.start.state.radius_px;
         });
         if (apart) out.push_back(turn.start);
-        if (out.size() == most_turns) break;
+        if (out.size() == most) break;
     }
 }
 
@@ -170,10 +171,16 @@ void add_guesses(const std::vector<Chain>& chains, const std::vector<size_t>& gr
 
 }  // namespace
 
+std::vector<CoilStart> coil_turns(const std::vector<Chain>& chains, const std::vector<size_t>& group) {
+    std::vector<CoilStart> out;
+    add_turns(chains, group, 4 * most_turns, out);
+    return out;
+}
+
 std::vector<CoilStart> coil_starts(const std::vector<Chain>& chains, const std::vector<size_t>& group,
                                    const ChainPoints& points, double usual_curvature) {
     std::vector<CoilStart> out;
-    add_turns(chains, group, out);
+    add_turns(chains, group, most_turns, out);
     add_guesses(chains, group, points, usual_curvature, out);
     return out;
 }

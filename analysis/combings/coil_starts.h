@@ -19,4 +19,7 @@ struct CoilStart {
 [[nodiscard]] std::vector<CoilStart> coil_starts(const std::vector<Chain>& chains, const std::vector<size_t>& group,
                                                  const ChainPoints& points, double usual_curvature);
 
+// The turns alone, of chains of several strands.
+[[nodiscard]] std::vector<CoilStart> coil_turns(const std::vector<Chain>& chains, const std::vector<size_t>& group);
+
 }  // namespace kempt::combings

@@ -27,8 +27,11 @@ constexpr double along = 0.8;                           // cosine between the tw
 constexpr double least_covered = 0.95, enough_covered = 0.985, most_length = 1.08;
 constexpr double most_ridden = 0.05;  // of it, along other parts of itself
 constexpr double most_shadow = 0.5;   // of the lines' length
-constexpr double gone_share = 0.8;    // a line of which that much lies on the way is a part of it
-constexpr double least_rest = 0.05;   // of the longest line, beside it: the strand is mixed up
+// Where strands lie on each other: of the way, what lies on whole lines, and on parts of lines that belong to others.
+constexpr double least_whole = 0.9, most_cut = 0.05;
+constexpr double crossed_share = 0.25;  // of a line that crosses it, no more lies on it
+constexpr double gone_share = 0.8;      // a line of which that much lies on the way is a part of it
+constexpr double least_rest = 0.05;     // of the longest line, beside it: the strand is mixed up
 constexpr double most_blank_mm = 0.5;
 constexpr int smooth_half = 8;  // where a way comes back into view it jumps by half a pixel or so
 
@@ -137,42 +140,87 @@ struct Retraced {
     std::vector<size_t> parts, shadows;  // chains that lie on it, and beside it
 };
 
+// What of a group lies on a followed way.
+struct Over {
+    double all = 0, on = 0, beside = 0;  // px: of the group's lines
+    double whole = 0, cut = 0;           // of lines that lie on it all along, and in part only
+    std::vector<size_t> parts, shadows;
+};
+Over over(const CoilTrack& track, const std::vector<Chain>& chains, const std::vector<size_t>& group,
+          double shadow_px) {
+    const Way way(track.at, shadow_px);
+    Over out;
+    for (const size_t c : group) {
+        const double length = length_of(chains[c]);
+        const Way::Covered part = way.covered(chains[c].at);
+        out.all += length, out.on += part.on * length, out.beside += part.beside * length;
+        if (part.on > gone_share) {
+            out.parts.push_back(c);
+            out.whole += length;
+        } else if (part.on + part.beside > gone_share) {
+            out.shadows.push_back(c);
+        } else if (part.on > crossed_share) {
+            out.cut += part.on * length;
+        }
+    }
+    return out;
+}
+
+bool ran_out(const CoilTrack& track) {
+    return track.ended[0] && track.ended[1] && track.rode_px <= most_ridden * static_cast<double>(track.at.size());
+}
+
+double length_of(const std::vector<Chain>& chains, const std::vector<size_t>& group) {
+    double out = 0;
+    for (const size_t c : group) out += length_of(chains[c]);
+    return out;
+}
+
+// One strand of all lines of the group.
 std::optional<Retraced> retraced(const std::vector<Chain>& chains, const std::vector<size_t>& group,
                                  const ChainPoints& points, const Bends& usual, double shadow_px,
                                  const Darkness& darkness, Work& work) {
-    double all = 0, best = least_covered;
-    for (const size_t c : group) all += length_of(chains[c]);
+    const double longest = most_length * length_of(chains, group);
+    double best = least_covered;
     std::optional<Retraced> out;
     for (const CoilStart& start : coil_starts(chains, group, points, usual.curvature)) {
         const Chain& from = chains[start.chain];
-        const CoilTrack track = track_coil(start.state, from.end[0].sign, most_length * all, darkness, work);
+        const CoilTrack track = track_coil(start.state, from.end[0].sign, longest, darkness, work);
         if (!work.ok()) return std::nullopt;
-        const auto length = static_cast<double>(track.at.size());
-        if (!track.ended[0] || !track.ended[1] || length > most_length * all || track.rode_px > most_ridden * length)
-            continue;
-        const Way way(track.at, shadow_px);
-        Retraced one;
-        double covered = 0, beside = 0;
-        for (const size_t c : group) {
-            const Way::Covered part = way.covered(chains[c].at);
-            covered += part.on * length_of(chains[c]), beside += part.beside * length_of(chains[c]);
-            if (part.on > gone_share)
-                one.parts.push_back(c);
-            else if (part.on + part.beside > gone_share)
-                one.shadows.push_back(c);
-        }
-        if (beside > most_shadow * all || !(covered > best * (all - beside))) continue;
-        best = covered / (all - beside);
-        one.way = chain_of(track, from, chains, points, usual, darkness);
-        out = std::move(one);
+        if (!ran_out(track) || static_cast<double>(track.at.size()) > longest) continue;
+        const Over own = over(track, chains, group, shadow_px);
+        if (own.beside > most_shadow * own.all || !(own.on > best * (own.all - own.beside))) continue;
+        best = own.on / (own.all - own.beside);
+        out = Retraced{chain_of(track, from, chains, points, usual, darkness), own.parts, own.shadows};
         if (best > enough_covered) break;
+    }
+    return out;
+}
+
+// Strands of some of the lines of the group, each of two lines or more from end to end.
+std::vector<Retraced> rejoined(const std::vector<Chain>& chains, std::vector<size_t> group, const ChainPoints& points,
+                               const Bends& usual, double shadow_px, const Darkness& darkness, Work& work) {
+    std::vector<Retraced> out;
+    const double longest = most_length * length_of(chains, group);
+    for (const CoilStart& start : coil_turns(chains, group)) {
+        if (std::find(group.begin(), group.end(), start.chain) == group.end()) continue;
+        const Chain& from = chains[start.chain];
+        const CoilTrack track = track_coil(start.state, from.end[0].sign, longest, darkness, work);
+        if (!work.ok()) return {};
+        const auto length = static_cast<double>(track.at.size());
+        if (!ran_out(track)) continue;
+        const Over own = over(track, chains, group, shadow_px);
+        if (own.parts.size() < 2 || own.whole < least_whole * length || own.cut > most_cut * length) continue;
+        for (const auto& gone : {own.parts, own.shadows})
+            for (const size_t c : gone) std::erase(group, c);
+        out.push_back({chain_of(track, from, chains, points, usual, darkness), own.parts, own.shadows});
     }
     return out;
 }
 
 }  // namespace
 
-std::vector<Chain> retraced_coils(std::vector<Chain> chains, const Bends& usual, double px_per_mm,
+std::vector<Chain> retraced_coils(std::vector<Chain> chains, bool apart, const Bends& usual, double px_per_mm,
                                   const Darkness& darkness, std::vector<Chain>& shadows, Work& work) {
     const double usual_px = 2 / usual.curvature, shadow_px = std::min(shadow_mm * px_per_mm, shadow_share * usual_px);
     if (!(usual_px < widest_mm * px_per_mm)) return chains;
@@ -184,23 +232,27 @@ std::vector<Chain> retraced_coils(std::vector<Chain> chains, const Bends& usual,
         std::sort(group.begin(), group.end(),
                   [&](size_t a, size_t b) { return length_of(chains[a]) > length_of(chains[b]); });
     std::erase_if(groups, [&](const auto& group) { return !mixed_up(chains, group, shadow_px, px_per_mm); });
-    std::vector<std::optional<Retraced>> found(groups.size());
+    std::vector<std::vector<Retraced>> found(groups.size());
     cv::parallel_for_(cv::Range(0, static_cast<int>(groups.size())), [&](const cv::Range& range) {
-        for (auto g = static_cast<size_t>(range.start); g < static_cast<size_t>(range.end); ++g)
-            found[g] = retraced(chains, groups[g], points, usual, shadow_px, darkness, work);
+        for (auto g = static_cast<size_t>(range.start); g < static_cast<size_t>(range.end); ++g) {
+            if (!apart)
+                found[g] = rejoined(chains, groups[g], points, usual, shadow_px, darkness, work);
+            else if (auto one = retraced(chains, groups[g], points, usual, shadow_px, darkness, work))
+                found[g].push_back(std::move(*one));
+        }
     });
     std::vector<Chain> out;
     if (!work.go()) return out;
     std::vector<char> gone(chains.size(), 0);
-    for (auto& one : found) {
-        if (!one) continue;
-        for (const size_t c : one->parts) gone[c] = 1;
-        for (const size_t c : one->shadows) {
-            gone[c] = 1;
-            shadows.push_back(chains[c]);
+    for (auto& group : found)
+        for (Retraced& one : group) {
+            for (const size_t c : one.parts) gone[c] = 1;
+            for (const size_t c : one.shadows) {
+                gone[c] = 1;
+                shadows.push_back(chains[c]);
+            }
+            out.push_back(std::move(one.way));
         }
-        out.push_back(std::move(one->way));
-    }
     for (size_t c = 0; c < chains.size(); ++c)
         if (!gone[c]) out.push_back(std::move(chains[c]));
     return out;

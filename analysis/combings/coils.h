@@ -1,5 +1,5 @@
-// Strands that lie apart from each other: lines that touch are one strand, mixed up at its own turns. It is followed
-// once more from a stretch of it that is sure, and what so runs over the lines from end to end takes their place.
+// Curls that were mixed up at their own turns are followed once more from a stretch that is sure, and what so runs over
+// the lines from end to end takes their place.
 #pragma once
 
 #include <opencv2/core.hpp>
@@ -10,8 +10,11 @@
 
 namespace kempt::combings {
 
-// Curls alone are followed again. `shadows` takes the lines that lie beside such a way all along.
-[[nodiscard]] std::vector<Chain> retraced_coils(std::vector<Chain> chains, const Bends& usual, double px_per_mm,
-                                                const Darkness& darkness, std::vector<Chain>& shadows, Work& work);
+// apart: strands lie apart from each other, so lines that touch are one strand, and the new way must run over all of
+// them. Else it must run over two lines or more and leave the others whole. Curls alone are followed again. `shadows`
+// takes the lines that lie beside such a way all along.
+[[nodiscard]] std::vector<Chain> retraced_coils(std::vector<Chain> chains, bool apart, const Bends& usual,
+                                                double px_per_mm, const Darkness& darkness, std::vector<Chain>& shadows,
+                                                Work& work);
 
 }  // namespace kempt::combings

@@ -64,7 +64,7 @@ std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& da
     for (Join& join : last) join.doubtful = true;
     chains = without_covered(joined(std::move(chains), last), darkness.size(), work);
     chains = join_overlaps(std::move(chains), darkness.size(), {0.35 * ppm, 0.9 * ppm, 40 * ppm}, covered, work);
-    return apart ? retraced_coils(std::move(chains), usual, ppm, darkness, covered, work) : chains;
+    return retraced_coils(std::move(chains), apart, usual, ppm, darkness, covered, work);
 }
 
 // How near other strands come to the ends of each.

@@ -19,12 +19,13 @@ struct Coil {
     double radius_px = 22, pitch_px = 26;
     double turns = 12;
     double tightens = 0, bends = 0;  // shares: of the radius by the end; radians of the axis by the end
+    double lower_px = 0;             // where it begins
 };
 
 // A point each half pixel or closer.
 std::vector<cv::Point2f> path_of(const Coil& coil) {
     std::vector<cv::Point2f> out;
-    cv::Point2d axis(200, 450);
+    cv::Point2d axis(200, 450 + coil.lower_px);
     const int steps = static_cast<int>(coil.turns * 400);
     for (int k = 0; k <= steps; ++k) {
         const double t = k / 400.0, share = t / coil.turns, radius = coil.radius_px * (1 - coil.tightens * share),
@@ -173,11 +174,29 @@ BOOST_AUTO_TEST_CASE(a_strand_in_wrong_pieces_becomes_one_again) {
         chain_of(path, 0.4, 0.65, seen, usual)};
     std::vector<Chain> shadows;
     Work work(nobody, 100'000'000);
-    const auto strands = retraced_coils(pieces, usual, px_per_mm, seen.darkness, shadows, work);
+    const auto strands = retraced_coils(pieces, true, usual, px_per_mm, seen.darkness, shadows, work);
     BOOST_REQUIRE_EQUAL(strands.size(), 1u);
     BOOST_TEST(length(strands[0].at) == length(path), boost::test_tools::tolerance(0.02));
     BOOST_TEST(strands[0].doubts > 0);  // she is told that it was guessed at
     BOOST_TEST(shadows.empty());
+}
+
+BOOST_AUTO_TEST_CASE(among_strands_that_cross_it_the_pieces_of_one_become_one_and_the_other_stays) {
+    const Coil coil{22, 34, 12, 0, 0}, other{22, 34, 12, 0, -0.9, 90};
+    const auto path = path_of(coil), across = path_of(other);
+    const Seen seen({path, across});
+    const Bends usual{static_cast<float>(1 / coil.radius_px), 2e-4f};
+    const std::vector<Chain> pieces = {
+        chain_of(across, 0, 1, seen, usual),
+        strung(chain_of(path, 0, 0.39, seen, usual), chain_of(path, 0.66, 1, seen, usual)),
+        chain_of(path, 0.4, 0.65, seen, usual)};
+    std::vector<Chain> shadows;
+    Work work(nobody, 100'000'000);
+    BOOST_TEST(retraced_coils(pieces, true, usual, px_per_mm, seen.darkness, shadows, work).size() == 3u);
+    const auto strands = retraced_coils(pieces, false, usual, px_per_mm, seen.darkness, shadows, work);
+    BOOST_REQUIRE_EQUAL(strands.size(), 2u);
+    BOOST_TEST(length(strands[0].at) == length(path), boost::test_tools::tolerance(0.02));
+    BOOST_TEST((strands[1].at == pieces[0].at));
 }
 
 BOOST_AUTO_TEST_CASE(lines_beside_the_strand_are_its_shadow) {
@@ -192,7 +211,7 @@ BOOST_AUTO_TEST_CASE(lines_beside_the_strand_are_its_shadow) {
     pieces[0].doubts = 1;
     std::vector<Chain> shadows;
     Work work(nobody, 100'000'000);
-    const auto strands = retraced_coils(pieces, usual, px_per_mm, seen.darkness, shadows, work);
+    const auto strands = retraced_coils(pieces, true, usual, px_per_mm, seen.darkness, shadows, work);
     BOOST_TEST(strands.size() == 1u);
     BOOST_TEST(shadows.size() == 1u);
 }
@@ -208,7 +227,7 @@ BOOST_AUTO_TEST_CASE(sure_strands_and_wide_curls_stay_as_they_were_traced) {
     std::vector<Chain> doubted = sure;
     doubted[0].doubts = 3;
     for (const auto& [lines, usual] : {std::pair{sure, tight}, std::pair{doubted, wide}}) {
-        const auto strands = retraced_coils(lines, usual, px_per_mm, seen.darkness, shadows, work);
+        const auto strands = retraced_coils(lines, true, usual, px_per_mm, seen.darkness, shadows, work);
         BOOST_REQUIRE_EQUAL(strands.size(), 1u);
         BOOST_TEST((strands[0].at == lines[0].at));
         BOOST_TEST(strands[0].doubts == lines[0].doubts);
