@@ -14,6 +14,7 @@ constexpr size_t turn_step = 12;      // points between the turns that are looke
 constexpr double most_miss_px = 1.5;  // RMS, of a turn from the course that its own circle and advance foretell
 constexpr size_t clear_px = 8;        // to both sides of a stretch's middle
 constexpr double crowd_px = 5;        // nearer lines are in the way
+constexpr double strays = 0.02;       // of what lies around, on both sides of the coil
 constexpr size_t own_points = 10;     // of the same line, which are not
 // Advance for each radian as shares of the radius: wave ratios from 2 to 12 (ratio about radius / advance).
 constexpr double paces[] = {0.08, 0.13, 0.19, 0.27, 0.37, 0.5};
@@ -36,11 +37,11 @@ std::optional<double> phase_at(double angle, cv::Point2d advance, double radius)
     return angle - std::asin(sine);
 }
 
-// Half of what the places span across a direction, with `share` of them left out on both sides.
-double half_width(const std::vector<cv::Point2d>& places, cv::Point2d side, double share) {
+// How far the places lie across a direction.
+std::vector<double> across(const std::vector<cv::Point2d>& places, cv::Point2d side) {
     std::vector<double> off;
     for (const cv::Point2d& p : places) off.push_back(p.dot(side));
-    return 0.5 * (at_rank(off, 1 - share) - at_rank(off, share));
+    return off;
 }
 
 struct Turn {
@@ -78,7 +79,9 @@ std::optional<Turn> turn_at(const Chain& chain, size_t c, size_t first, const st
     const double pace = cv::norm(state.advance_px);
     const cv::Point2d side =
         pace > 1e-6 ? cv::Point2d(-state.advance_px.y, state.advance_px.x) * (1 / pace) : cv::Point2d(0, 1);
-    state.radius_px = half_width(points, side, 0);
+    const auto off = across(points, side);
+    const auto [least, most] = std::minmax_element(off.begin(), off.end());
+    state.radius_px = 0.5 * (*most - *least);
     const auto phase = phase_at(angle[middle], state.advance_px, state.radius_px);
     if (!phase) return std::nullopt;
     state.phase = *phase;
@@ -157,7 +160,8 @@ void add_guesses(const std::vector<Chain>& chains, const std::vector<size_t>& gr
         CoilState state;
         state.at = at;
         state.hand = (at - before).cross(course) > 0 ? 1 : -1;
-        state.radius_px = half_width(around, {-along.y, along.x}, 0.02);
+        auto off = across(around, {-along.y, along.x});
+        state.radius_px = 0.5 * (at_rank(off, 1 - strays) - at_rank(off, strays));
         for (const double pace : paces)
             for (const int way : {1, -1}) {
                 state.advance_px = along * (way * pace * state.radius_px);

@@ -30,8 +30,9 @@ constexpr double most_shadow = 0.5;   // of the lines' length
 // Where strands lie on each other: of the way, what lies on whole lines, and on parts of lines that belong to others.
 constexpr double least_whole = 0.9, most_cut = 0.05;
 constexpr double crossed_share = 0.25;  // of a line that crosses it, no more lies on it
-constexpr double gone_share = 0.8;      // a line of which that much lies on the way is a part of it
-constexpr double least_rest = 0.05;     // of the longest line, beside it: the strand is mixed up
+constexpr double unmarked_share = 0.97;
+constexpr double gone_share = 0.8;   // a line of which that much lies on the way is a part of it
+constexpr double least_rest = 0.05;  // of the longest line, beside it: the strand is mixed up
 constexpr double most_blank_mm = 0.5;
 constexpr int smooth_half = 8;  // where a way comes back into view it jumps by half a pixel or so
 
@@ -157,6 +158,7 @@ Over over(const CoilTrack& track, const std::vector<Chain>& chains, const std::v
         if (part.on > gone_share) {
             out.parts.push_back(c);
             out.whole += length;
+            if (part.on < unmarked_share) out.shadows.push_back(c);  // keeps its mark
         } else if (part.on + part.beside > gone_share) {
             out.shadows.push_back(c);
         } else if (part.on > crossed_share) {
