@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "combings/coil_track.h"
+#include "on_sheet.h"
 
 using namespace kempt;
 using namespace kempt::combings;
@@ -56,22 +57,12 @@ Photo photo_of(const std::vector<std::vector<cv::Point2f>>& paths) {
                         std::pow(x - static_cast<double>(p.x), 2) + std::pow(y - static_cast<double>(p.y), 2);
                     ink(y, x) = std::max(ink(y, x), static_cast<float>(60 * std::exp(-0.5 * off)));
                 }
-    cv::Mat1b codes;
-    cv::Mat(paper - ink).convertTo(codes, CV_8U);
-    Photo photo;
-    cv::merge(std::vector<cv::Mat>{codes, codes, codes}, photo.pixels);
-    for (auto& table : photo.colour.linear)
-        for (int code = 0; code < 256; ++code) table.push_back(static_cast<float>(std::pow(code / 255.0, 2.2)));
-    return photo;
+    paper -= ink;
+    return photo_of_grey(paper);
 }
 
 card::Calibration middle_of_sheet() {
-    card::Calibration calibration;
-    calibration.sheet_found = true;
-    calibration.sheet.emplace();
-    calibration.sheet->mm_from_px = cv::Matx33d(1 / px_per_mm, 0, 45, 0, 1 / px_per_mm, 80, 0, 0, 1);
-    calibration.sheet->px_per_mm = px_per_mm;
-    return calibration;
+    return part_of_sheet(px_per_mm, {45, 80});
 }
 
 struct Seen {

@@ -7,6 +7,7 @@
 
 #include "combings/combings.h"
 #include "combings/summary.h"
+#include "on_sheet.h"
 
 using namespace kempt;
 using namespace kempt::combings;
@@ -17,12 +18,7 @@ constexpr int side_px = 1300;
 constexpr double px_per_mm = 11;
 
 card::Calibration middle_of_sheet() {
-    card::Calibration calibration;
-    calibration.sheet_found = true;
-    calibration.sheet.emplace();
-    calibration.sheet->mm_from_px = cv::Matx33d(1 / px_per_mm, 0, 45, 0, 1 / px_per_mm, 80, 0, 0, 1);
-    calibration.sheet->px_per_mm = px_per_mm;
-    return calibration;
+    return part_of_sheet(px_per_mm, {45, 80});
 }
 
 // Paper of code 200 with a noise of 3 codes a pixel.
@@ -49,12 +45,7 @@ void line(cv::Mat1f& paper, const Way& way, double codes) {
 }
 
 std::vector<Way> found(const cv::Mat1f& paper, const std::vector<Way>& strands, const std::vector<Way>& marked) {
-    Photo photo;
-    cv::Mat1b codes;
-    paper.convertTo(codes, CV_8U);
-    cv::merge(std::vector<cv::Mat>{codes, codes, codes}, photo.pixels);
-    for (auto& table : photo.colour.linear)
-        for (int code = 0; code < 256; ++code) table.push_back(static_cast<float>(std::pow(code / 255.0, 2.2)));
+    const Photo photo = photo_of_grey(paper);
     const Field field(middle_of_sheet(), {}, 2);
     const Darkness darkness(photo, field);
     const Progress nobody;

@@ -4,8 +4,8 @@
 #include <boost/test/unit_test.hpp>
 #include <cmath>
 
-#include "card/calibration.h"
 #include "combings/field.h"
+#include "on_sheet.h"
 
 using namespace kempt;
 using namespace kempt::combings;
@@ -16,20 +16,11 @@ constexpr int side_px = 700;
 
 // Paper only: lines are given, the picture just tells that nothing dark lies between them.
 Photo paper() {
-    Photo out;
-    out.pixels = cv::Mat(side_px, side_px, CV_8UC3, cv::Scalar::all(220));
-    for (auto& table : out.colour.linear)
-        for (int code = 0; code < 256; ++code) table.push_back(static_cast<float>(std::pow(code / 255.0, 2.2)));
-    return out;
+    return photo_of_codes(cv::Mat(side_px, side_px, CV_8UC3, cv::Scalar::all(220)));
 }
 
 card::Calibration middle_of_sheet() {
-    card::Calibration calibration;
-    calibration.sheet_found = true;
-    calibration.sheet.emplace();
-    calibration.sheet->mm_from_px = cv::Matx33d(1 / 11.0, 0, 60, 0, 1 / 11.0, 90, 0, 0, 1);
-    calibration.sheet->px_per_mm = 11;
-    return calibration;
+    return part_of_sheet(11, {60, 90});
 }
 
 Line piece(cv::Point2f from, double degrees, int points, float sign, float strength) {

@@ -7,6 +7,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "combings/combings.h"
+#include "on_sheet.h"
 
 using namespace kempt;
 using namespace kempt::combings;
@@ -18,12 +19,7 @@ constexpr int side_px = 1000;
 
 // The photo shows the middle of a Letter sheet, without tilt.
 card::Calibration middle_of_sheet() {
-    card::Calibration calibration;
-    calibration.sheet_found = true;
-    calibration.sheet.emplace();
-    calibration.sheet->mm_from_px = cv::Matx33d(1 / px_per_mm, 0, 60, 0, 1 / px_per_mm, 90, 0, 0, 1);
-    calibration.sheet->px_per_mm = px_per_mm;
-    return calibration;
+    return part_of_sheet(px_per_mm, {60, 90});
 }
 
 struct Drawn {
@@ -51,11 +47,7 @@ struct Drawn {
         small += noise;
         small.convertTo(small, CV_8UC1);
         cv::cvtColor(small, colour, cv::COLOR_GRAY2RGB);
-        Photo out;
-        out.pixels = colour;
-        for (auto& table : out.colour.linear)
-            for (int code = 0; code < 256; ++code) table.push_back(static_cast<float>(std::pow(code / 255.0, 2.2)));
-        return out;
+        return photo_of_codes(colour);
     }
 };
 
