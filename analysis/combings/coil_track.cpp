@@ -128,6 +128,7 @@ struct Half {
     bool ended = false;
     double rode_px = 0;
 };
+
 // Covariance of the state, on the way.
 class Belief {
   public:

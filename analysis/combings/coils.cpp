@@ -30,8 +30,8 @@ constexpr double most_shadow = 0.5;   // of the lines' length
 // Where strands lie on each other: of the way, what lies on whole lines, and on parts of lines that belong to others.
 constexpr double least_whole = 0.9, most_cut = 0.05;
 constexpr double crossed_share = 0.25;  // of a line that crosses it, no more lies on it
-constexpr double unmarked_share = 0.97;
-constexpr double gone_share = 0.8;   // a line of which that much lies on the way is a part of it
+// A line of which that much lies on the way is a part of it; one of which less does than the second keeps its mark.
+constexpr double gone_share = 0.8, unmarked_share = 0.97;
 constexpr double least_rest = 0.05;  // of the longest line, beside it: the strand is mixed up
 constexpr double most_blank_mm = 0.5;
 constexpr int smooth_half = 8;  // where a way comes back into view it jumps by half a pixel or so

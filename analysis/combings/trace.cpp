@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <unordered_map>
 
 #include <opencv2/imgproc.hpp>
 
@@ -13,6 +12,7 @@
 #include "combings/field.h"
 #include "combings/follow.h"
 #include "combings/lines.h"
+#include "combings/near_points.h"
 #include "combings/overlaps.h"
 #include "combings/rides.h"
 #include "combings/ridges.h"
@@ -69,22 +69,16 @@ std::vector<Chain> strands_of(const std::vector<Line>& lines, const Darkness& da
 
 // How near other strands come to the ends of each.
 void touch(std::vector<TracedStrand>& strands) {
-    const auto key = [](cv::Point2d p, int u, int v) {
-        return (static_cast<int64_t>(std::floor(p.x / touch_far_mm)) + u) * 100'000 +
-               static_cast<int64_t>(std::floor(p.y / touch_far_mm)) + v;
-    };
-    std::unordered_map<int64_t, std::vector<std::pair<size_t, cv::Point2d>>> cells;
+    NearPoints<size_t> points(touch_far_mm);
     for (size_t s = 0; s < strands.size(); ++s)
-        for (const cv::Point2d& p : strands[s].path_mm) cells[key(p, 0, 0)].emplace_back(s, p);
+        for (const cv::Point2d& p : strands[s].path_mm) points.put(p, s);
     for (size_t s = 0; s < strands.size(); ++s)
         for (int e = 0; e < 2; ++e) {
             const cv::Point2d p = e ? strands[s].path_mm.back() : strands[s].path_mm.front();
             double least = touch_far_mm;
-            for (int v = -1; v <= 1; ++v)
-                for (int u = -1; u <= 1; ++u)
-                    if (const auto cell = cells.find(key(p, u, v)); cell != cells.end())
-                        for (const auto& [other, q] : cell->second)
-                            if (other != s) least = std::min(least, cv::norm(q - p));
+            points.near(p, touch_far_mm, [&](cv::Point2d q, size_t other) {
+                if (other != s) least = std::min(least, cv::norm(q - p));
+            });
             strands[s].touch_mm[e] = least;
         }
 }
