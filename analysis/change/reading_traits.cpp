@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <limits>
 
 namespace kempt::change {
 namespace {
@@ -14,6 +15,7 @@ struct Traits {
     double within_sd;  // calibrated on repeat shots as docs/reliability.md says; 0: none yet
     double setup_sd;   // likewise
     Scale scale{};
+    double same_sd = std::numeric_limits<double>::infinity();
 };
 
 // Direction: what a recovering client hopes for. Fill depth is the depth at which coverage reaches half of its inner
@@ -29,7 +31,7 @@ constexpr std::array<Traits, 21> table{{
     {"shine_width", "Shine width", Better::lower, 0.023, 0.045, {.kind = Scale::Kind::logarithm}},
     {"luster", "Lustre", Better::higher, 0.031, 0.05, {.kind = Scale::Kind::logarithm}},
     {"alignment", "Alignment", Better::higher, 0.03, 0.075, {.kind = Scale::Kind::lack, .less = 1.1, .most = 1}},
-    {"tone_spread", "Tone spread", Better::lower, 0.8, 1.0},
+    {"tone_spread", "Tone spread", Better::lower, 0.8, 1.0, {}, 1.5},
     {"tone_level", "Level", Better::neither, 0.15, 0.25},
     {"hem_unevenness", "Unevenness of the hem", Better::lower, 0.09, 0.22},
     {"see_through", "See-through share of the ends", Better::lower, 0.5, 1.5},
@@ -72,6 +74,11 @@ double default_within_sd(const std::string& reading) {
 double default_setup_sd(const std::string& reading) {
     const Traits* row = find(reading);
     return row ? row->setup_sd : 0;
+}
+
+double same_sd(const std::string& reading) {
+    const Traits* row = find(reading);
+    return row ? row->same_sd : std::numeric_limits<double>::infinity();
 }
 
 Scale scale_of(const std::string& reading) {

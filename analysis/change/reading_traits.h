@@ -20,6 +20,10 @@ enum class Better { higher, lower, neither };
 // laid elsewhere), on the reading's scale; 0 where none has been measured (docs/reliability.md).
 [[nodiscard]] double default_setup_sd(const std::string& reading);
 
+// What of the SD that a photo's own interval states is the same at every visit of the same hair, on the reading's
+// scale; infinity for readings whose intervals have no part in verdicts (docs/reliability.md).
+[[nodiscard]] double same_sd(const std::string& reading);
+
 // The scale on which its spreads are told and its changes judged: the value itself, or a logarithm where the scatter
 // grows with the value (docs/reliability.md).
 [[nodiscard]] Scale scale_of(const std::string& reading);

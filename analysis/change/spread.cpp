@@ -69,9 +69,25 @@ Spread combine_spread(const Spread& client, const Spread& book, double default_s
     return {std::sqrt((own_df * own + expected_df * expected) / df), df, setup};
 }
 
-Spread spread_for(const std::string& reading, const Spread& client, const Spread& book) {
+double stated_sd(const std::string& reading, const std::vector<Stated>& shots) {
+    const Scale scale = scale_of(reading);
+    double squares = 0;
+    int count = 0;
+    for (const Stated& shot : shots) {
+        const double value = scale.of(shot.value),
+                     half = std::max(scale.of(shot.high) - value, value - scale.of(shot.low));
+        if (!std::isfinite(half)) continue;
+        squares += half * half;
+        ++count;
+    }
+    return count > 0 ? std::sqrt(squares / count) / normal_quantile(0.975) : 0;
+}
+
+Spread spread_for(const std::string& reading, const Spread& client, const Spread& book, double stated) {
     Spread spread = combine_spread(client, book, default_within_sd(reading));
-    spread.setup_sd = std::max(spread.setup_sd, default_setup_sd(reading));
+    const double same = same_sd(reading);
+    const double own = stated > same ? std::sqrt(stated * stated - same * same) : 0;
+    spread.setup_sd = std::max({spread.setup_sd, default_setup_sd(reading), own});
     spread.scale = scale_of(reading);
     return spread;
 }

@@ -29,9 +29,19 @@ struct Spread {
 // default_sd <= 0: no default. df 0 in the result: nothing is known.
 [[nodiscard]] Spread combine_spread(const Spread& client, const Spread& book, double default_sd, double default_df = 8);
 
-// The same for a reading by name (spreads by pooled_for), with both of its documented defaults: within-visit SD and
-// set-up SD.
-[[nodiscard]] Spread spread_for(const std::string& reading, const Spread& client, const Spread& book);
+// A shot's reading with the 95 % interval that the photo itself states.
+struct Stated {
+    double value = 0, low = 0, high = 0;
+};
+// Root mean square of the SDs that shots state, on the reading's scale: the wider side of each interval over 1.96, for
+// the other may end where the reading does. Values that the scale does not hold are left out; 0 when none is left.
+[[nodiscard]] double stated_sd(const std::string& reading, const std::vector<Stated>& shots);
+
+// The spread to judge by of a reading by name (spreads by pooled_for), with both of its documented defaults:
+// within-visit SD and set-up SD. stated: of the shots that are judged (stated_sd); what it holds beyond the part that
+// is the same at every visit of the same hair (same_sd) is the set-up SD where that is more. 0: not known.
+[[nodiscard]] Spread spread_for(const std::string& reading, const Spread& client, const Spread& book,
+                                double stated = 0);
 
 // Smallest detectable change at 95 % between means of n1 and n2 shots:
 // t(0.975, df) * sqrt(sd^2 (1/n1 + 1/n2) + 2 setup_sd^2), on the spread's own scale. NaN when the spread is not known

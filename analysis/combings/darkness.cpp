@@ -6,7 +6,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "card/sampler.h"
-#include "combings/twice.h"
+#include "core/twice.h"
 #include "core/rank.h"
 
 namespace kempt::combings {

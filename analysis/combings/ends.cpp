@@ -6,7 +6,7 @@
 #include <optional>
 #include <span>
 
-#include "combings/twice.h"
+#include "core/twice.h"
 #include "core/rank.h"
 
 namespace kempt::combings {

@@ -10,7 +10,7 @@
 
 #include "combings/ridges.h"
 #include "combings/roomy.h"
-#include "combings/twice.h"
+#include "core/twice.h"
 
 namespace kempt::combings {
 

@@ -4,7 +4,7 @@
 #include <bit>
 #include <cstring>
 
-#include "combings/twice.h"
+#include "core/twice.h"
 
 namespace kempt::combings {
 namespace {

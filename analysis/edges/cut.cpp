@@ -5,6 +5,7 @@
 #include <opencv2/core/hal/hal.hpp>
 #include <opencv2/imgproc.hpp>
 
+#include "core/twice.h"
 #include "edges/band.h"
 #include "edges/reference_colours.h"
 
@@ -14,16 +15,6 @@ namespace {
 
 // Band pixels of a tile: in a photo of twice the band's scale a slanted tile then lies over some 30 000 pixels.
 constexpr int tile_rows = 32, tile_columns = 64, tile_cells = tile_rows * tile_columns;
-
-// Compiled a second time for processors with vectors of eight, which any that has them runs ("arch=haswell" would ask for
-// that one maker's processor). Without fused multiplication, so both give the same bits.
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__)
-#define KEMPT_TWICE __attribute__((target_clones("default", "avx2")))
-#define KEMPT_WITHIN inline __attribute__((always_inline))
-#else
-#define KEMPT_TWICE
-#define KEMPT_WITHIN inline
-#endif
 
 typedef float Eight __attribute__((vector_size(32)));
 typedef float Four __attribute__((vector_size(16)));

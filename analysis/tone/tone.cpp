@@ -4,19 +4,16 @@
 #include <cmath>
 
 #include "tone/lane.h"
+#include "tone/lane_rows.h"
+#include "tone/placing.h"
 #include "tone/strand_fit.h"
 #include "tone/zones.h"
 
 namespace kempt::tone {
 namespace {
 
-// A row needs this share of its cells inside the photo and beside the card; above the other shares it is burnt or
-// black.
-constexpr double least_seen = 0.6, most_burnt = 0.1, most_black = 0.5;
 // Of all rows: so many may be lost before the whole strand is.
 constexpr double most_lost = 0.15;
-// The first millimetre touches the scalp, the last two the thinning ends.
-constexpr double scalp_mm = 1, tips_mm = 2;
 // Of a line, beyond what the fit says: how a strand's own course and locks shift it, and what the drift beside it does
 // to its step; so that the intervals hold the truth in about 95 % (calibrated, seeds 1000 and up).
 constexpr double place_sd_mm = 0.35, step_sd = 0.3, step_sd_share = 0.06, z95 = 1.96;
@@ -28,50 +25,6 @@ constexpr double rough_light_doubt = 2;
 Error analysis_failed(const std::string& what) {
     return {ErrorKind::damaged, "analysis-failed", "The photo could not be measured (" + what + ").",
             "The photo and the marks are kept.", "Try another shot; if it happens again, report it with the photo."};
-}
-
-struct Lost {
-    int outside = 0, under_card = 0, burnt = 0, black = 0, all = 0;
-};
-
-Rows rows_of(const Lane& lane, double step_mm, Lost& lost) {
-    Rows rows;
-    rows.length_mm = lane.length_mm;
-    const int count = static_cast<int>(std::floor(lane.length_mm / step_mm));
-    for (int i = 0; i < count; ++i) {
-        const int from = cvRound(i * step_mm * lane.rows_per_mm),
-                  to = std::min(lane.light.rows, std::max(from + 1, cvRound((i + 1) * step_mm * lane.rows_per_mm)));
-        cv::Vec3d sum;
-        std::array<double, Lane::states> cells{};
-        for (int r = from; r < to; ++r) {
-            const cv::Vec3f* light = lane.light.ptr<cv::Vec3f>(r);
-            const uchar* state = lane.state.ptr<uchar>(r);
-            for (int c = 0; c < lane.light.cols; ++c) {
-                ++cells[state[c]];
-                if (state[c] != Lane::outside && state[c] != Lane::under_card) sum += cv::Vec3d(light[c]);
-            }
-        }
-        double all = 0;
-        for (const double n : cells) all += n;
-        const double at = (i + 0.5) * step_mm, hidden = cells[Lane::outside] + cells[Lane::under_card],
-                     seen = std::max(all - hidden, 1.0);
-        bool row_lost = true;
-        ++lost.all;
-        if (all - hidden < least_seen * all)
-            ++(cells[Lane::under_card] > cells[Lane::outside] ? lost.under_card : lost.outside);
-        else if (cells[Lane::burnt] > most_burnt * seen)
-            ++lost.burnt;
-        else if (cells[Lane::black] > most_black * seen)
-            ++lost.black;
-        else
-            row_lost = false;
-        sum *= 1 / seen;
-        rows.at_mm.push_back(at);
-        rows.light.push_back(sum);
-        rows.lab.push_back(lab_point(sum).value);
-        rows.usable.push_back(!row_lost && at >= scalp_mm && at <= lane.length_mm - tips_mm);
-    }
-    return rows;
 }
 
 // Lane, path and lines for the overlay.
@@ -140,14 +93,14 @@ Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& c
     auto straight = straighten_lane(photo, calibration, strand_line_px, options.lane_mm, options.least_length_mm);
     if (!straight) return straight.error();
     const Lane& lane = *straight;
-    Lost lost;
-    const Rows rows = rows_of(lane, options.step_mm, lost);
+    const LaneRows seen = rows_of(lane, options.step_mm);
+    const Rows& rows = seen.rows;
 
     ToneReadings out;
     out.step_mm = options.step_mm;
     out.length_mm = lane.length_mm;
     draw(calibration, lane, rows, out);
-    if (refused(lost, out)) return out;
+    if (refused(seen.lost, out)) return out;
 
     bool stopped = false;
     const Progress ask = [&](double fraction, std::string_view step) {
@@ -163,19 +116,15 @@ Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& c
         return out;
     }
 
-    std::vector<cv::Vec3d> body;
+    const Body body(model, fit.parameters);
+    std::vector<cv::Vec3d> profile;
     for (size_t i = 0; i < rows.at_mm.size(); ++i) {
-        const cv::Vec3d expected_lab = model.body_lab(fit.parameters, rows.at_mm[i]);
-        cv::Vec3d light = rows.light[i];
-        const cv::Vec3d expected = rgb_point(expected_lab).value;
-        const double shine = model.highlight_light(fit.parameters, rows.at_mm[i]);
-        // Noise under a strong highlight may leave less than nothing.
-        for (int c = 0; c < 3; ++c) light[c] = std::max(light[c] - shine, 0.3 * std::max(expected[c], 1e-4));
-        body.push_back(rows.usable[i] ? lab_point(light).value : expected_lab);
-        out.profile.push_back(as_lab(body.back()));
+        profile.push_back(rows.usable[i] ? body.lab(i, rows.light[i]) : body.expected_lab(i));
+        out.profile.push_back(as_lab(profile.back()));
     }
-    const Zones zones =
-        zones_of(model, fit, body, options.zone_share, calibration.light->curve_fitted ? 1 : rough_light_doubt);
+    Zones zones =
+        zones_of(model, fit, profile, options.zone_share, calibration.light->curve_fitted ? 1 : rough_light_doubt);
+    zones.covariance += covariance_of_placing(rows, seen.strips, body, options.zone_share);
     std::optional<colour::Lab>* const places[3] = {&out.root, &out.mid, &out.end};
     for (size_t z = 0; z < 3; ++z)
         if (zones.told[z]) *places[z] = as_lab(zones.lab[z]);

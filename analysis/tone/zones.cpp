@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "tone/level.h"
+#include "tone/placing.h"
 
 namespace kempt::tone {
 namespace {
@@ -44,7 +45,7 @@ Zones zones_of(const StrandModel& model, const StrandFit& fit, const std::vector
     Zones zones{};
     const Rows& rows = model.rows();
     const size_t n = fit.parameters.size();
-    const double ends[3][2] = {{0, zone_share}, {0.5 - zone_share / 2, 0.5 + zone_share / 2}, {1 - zone_share, 1}};
+    const auto ends = zone_places(zone_share);
     cv::Mat1d by_parameter(9, static_cast<int>(n), 0.0);
     for (size_t z = 0; z < 3; ++z) {
         double seen = 0, all = 0;

@@ -5888,6 +5888,10 @@
         <translation>Se le suma lo que las tomas repetidas no muestran, luz y posición que cambian de una visita a otra: %1 (desviación típica).</translation>
     </message>
     <message>
+        <source>What repeat shots cannot show is added to it: light and position that differ from visit to visit, and strands of this hair that differ from one another: %1 (standard deviation).</source>
+        <translation>Se le suma lo que las tomas repetidas no muestran: luz y posición que cambian de una visita a otra y hebras de este cabello que difieren entre sí: %1 (desviación típica).</translation>
+    </message>
+    <message>
         <source>%1: edge coverage %2 (%3 to %4); %5: edge coverage %6 (%7 to %8)</source>
         <translation>%1: cobertura del contorno %2 (%3 a %4); %5: cobertura del contorno %6 (%7 a %8)</translation>
     </message>

@@ -90,7 +90,11 @@ Status add_series(Book& book, const ProgressOptions& options, View view, const Q
     if (!all) return all.error();
     const change::Spread rest =
         change::pooled_for(reading.toStdString(), repeat_groups_of_book(**all, options.client, view));
-    series.spread = change::spread_for(reading.toStdString(), own, rest);
+    std::vector<change::Stated> stated;
+    for (const VisitPoint& point : series.visits)
+        for (const ShotValue& shot : point.shots) stated.push_back({shot.value, shot.low, shot.high});
+    series.spread =
+        change::spread_for(reading.toStdString(), own, rest, change::stated_sd(reading.toStdString(), stated));
     add_noise(series.visits, series.spread, series.unit);
     series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, options.length);
     choose_for_trend(series.visits);

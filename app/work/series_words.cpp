@@ -180,12 +180,18 @@ QString spread_sentence(const change::Spread& client, const change::Spread& book
         setup =
             (people.figure(scale.difference(series.spread.setup_sd, latest, latest)) + QLatin1Char(' ') + people.unit())
                 .trimmed();
-    const QString more = series.spread.setup_sd > 0
-                             ? QStringLiteral(
-                                   " What repeat shots cannot show, light and position that differ from visit to "
-                                   "visit, is added to it: %1 (standard deviation).")
-                                   .arg(setup)
-                             : QString();
+    // Beyond what any hair is expected to differ by: the photos' own intervals say so (change::stated_sd).
+    const bool mixed = series.spread.setup_sd > change::default_setup_sd(series.reading.toStdString());
+    QString more;
+    if (mixed)
+        more = QStringLiteral(
+            " What repeat shots cannot show is added to it: light and position that differ from visit to visit, and "
+            "strands of this hair that differ from one another: %1 (standard deviation).");
+    else if (series.spread.setup_sd > 0)
+        more = QStringLiteral(
+            " What repeat shots cannot show, light and position that differ from visit to visit, is added to it: %1 "
+            "(standard deviation).");
+    if (!more.isEmpty()) more = more.arg(setup);
     if (client.df >= 30)
         return QStringLiteral("How far shots scatter is known from this client's own repeat shots at %1 visits.")
                    .arg(client_groups) +

@@ -255,6 +255,27 @@ BOOST_AUTO_TEST_CASE(a_wave_ratio_is_judged_by_what_it_has_above_a_straight_stra
     BOOST_TEST(judged.scale.along(1.002, -2 * d) == 1);
 }
 
+BOOST_AUTO_TEST_CASE(tone_of_mixed_hair_is_judged_no_more_boldly_than_its_photos_state) {
+    const double tail = normal_quantile(0.975);
+    // An interval that ends where the reading does counts by its other side.
+    const double narrow = stated_sd("tone_spread", {{2, 0, 2 + 1.2 * tail}, {8, 8 - 1.2 * tail, 8 + 1.2 * tail}}),
+                 wide = stated_sd("tone_spread", {{8, 8 - 2.5 * tail, 8 + 2.5 * tail}});
+    BOOST_CHECK_CLOSE(narrow, 1.2, 1e-6);
+    BOOST_CHECK_CLOSE(wide, 2.5, 1e-6);
+    BOOST_TEST(stated_sd("tone_spread", {}) == 0);
+    BOOST_TEST(stated_sd("tone_spread", {{std::nan(""), 0, 1}}) == 0);
+    BOOST_TEST(spread_for("tone_spread", {}, {}, narrow).setup_sd == default_setup_sd("tone_spread"));
+    BOOST_CHECK_CLOSE(spread_for("tone_spread", {}, {}, wide).setup_sd, 2.0, 1e-6);  // 1.5 of it is always the same
+    BOOST_TEST(spread_for("edge_coverage", {}, {}, 50).setup_sd == default_setup_sd("edge_coverage"));
+    const auto verdict_of = [](double stated) {
+        return judge("tone_spread", {{14, 14}, {}, "dE00"}, {{9, 9}, {}, "dE00"},
+                     spread_for("tone_spread", {}, {}, stated))
+            .verdict;
+    };
+    BOOST_TEST((verdict_of(narrow) == Verdict::improved));
+    BOOST_TEST((verdict_of(wide) == Verdict::no_detectable_change));
+}
+
 BOOST_AUTO_TEST_CASE(every_reading_of_edges_and_strands_has_a_default_and_a_direction) {
     for (const char* reading : {"edge_coverage", "edge_strands", "fill_depth", "bare_length", "length_density"})
         BOOST_TEST(default_within_sd(reading) > 0, reading);

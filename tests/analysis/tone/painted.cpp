@@ -45,12 +45,13 @@ Painted paint(const std::function<cv::Vec3d(double)>& light_at, const PaintedOpt
             if (std::abs(mm_x - middle_mm) > half_mm || s < 0 || s > options.length_mm) continue;
             const double fall = (mm_x - card::card_width_mm / 2) * options.gradient_per_mm[0] +
                                 (mm_y - card::card_height_mm / 2) * options.gradient_per_mm[1];
+            const bool white = mm_x - middle_mm >= options.white_from_mm && mm_x - middle_mm < options.white_to_mm;
             const double factor = options.exposure * std::exp(options.lock_noise * wandering + fall);
             cv::Vec3b& pixel = pixels.at<cv::Vec3b>(y, x);
             for (int c = 0; c < 3; ++c)
-                pixel[c] =
-                    cv::saturate_cast<uchar>(255 * colour::srgb_from_linear(std::clamp(here[c] * factor, 0.0, 1.0)) +
-                                             rng.gaussian(options.noise_codes));
+                pixel[c] = cv::saturate_cast<uchar>(
+                    255 * colour::srgb_from_linear(std::clamp((white ? 0.5 : here[c]) * factor, 0.0, 1.0)) +
+                    rng.gaussian(options.noise_codes));
         }
     }
     out.photo = {pixels, colour::srgb_encoding()};

@@ -21,6 +21,8 @@ struct PaintedOptions {
     double exposure = 1;              // factor of all light before it is coded
     cv::Vec2d gradient_per_mm{0, 0};  // of log light, over the card's plane; the calibration knows it
     bool light_known = true;
+    // A lock that is white all along, from and to millimetres to the right of the strand's middle.
+    double white_from_mm = 0, white_to_mm = 0;
     uint64_t seed = 1;
 };
 

@@ -98,6 +98,27 @@ BOOST_AUTO_TEST_CASE(an_even_strand_has_no_line_and_hardly_any_spread) {
     BOOST_CHECK_LT(colour::ciede2000(*got->mid, {30, 8, 14}), 2.0);
 }
 
+BOOST_AUTO_TEST_CASE(a_white_lock_in_the_lane_widens_the_interval_by_what_the_lane_beside_it_would_read) {
+    const auto spread_of = [](const PaintedOptions& options, double aside_mm) {
+        const Painted strand = paint([](double s) { return s < 50 ? light(15, 3, 4) : light(45, 10, 25); }, options);
+        auto line = strand.line_px;
+        for (cv::Point2d& p : line) p.x += aside_mm * options.px_per_mm;
+        const auto got = tone::measure_tone(strand.photo, strand.calibration, line);
+        BOOST_REQUIRE_MESSAGE(got.ok(), error_of(got));
+        BOOST_REQUIRE(find(*got, "tone_spread"));
+        return *find(*got, "tone_spread");
+    };
+    PaintedOptions even, lock;
+    lock.white_from_mm = -5;
+    lock.white_to_mm = -3;
+    const Quantity without = spread_of(even, 0), with = spread_of(lock, 0), beside = spread_of(lock, 5);
+    // Two of ten millimetres are white: root and ends look nearer to each other than they do beside the lock.
+    BOOST_TEST(beside.value - with.value > 4);
+    BOOST_TEST(with.high > beside.value);
+    BOOST_TEST(with.high - with.low > 2 * (without.high - without.low));
+    BOOST_CHECK_CLOSE(beside.high - beside.low, without.high - without.low, 15);
+}
+
 BOOST_AUTO_TEST_CASE(errors_name_what_is_missing) {
     Painted strand = paint(two_tones);
     const auto measure = [&](const std::vector<cv::Point2d>& line) {

@@ -24,6 +24,7 @@ struct Stored {
     bool refused = false;
     QString source = QStringLiteral("card");
     int version = analysis_version;
+    double half = 2;  // of the interval
 };
 
 // Readings straight into the book: what is under test here is what is made of them.
@@ -50,10 +51,12 @@ void keep(TemporaryBook& in, const Visit& visit, View view, const QVector<Stored
         reading.photo = id;
         reading.marks = marks_id;
         reading.name = name;
-        reading.unit = name == u"edge_coverage" ? QStringLiteral("%") : QStringLiteral("mm");
+        reading.unit = name == u"edge_coverage" ? QStringLiteral("%")
+                       : name == u"tone_spread" ? QStringLiteral("dE00")
+                                                : QStringLiteral("mm");
         reading.value = stored.value;
-        reading.low = stored.value - 2;
-        reading.high = stored.value + 2;
+        reading.low = stored.value - stored.half;
+        reading.high = stored.value + stored.half;
         reading.refused = stored.refused;
         if (stored.refused) {
             reading.refusal_code = QStringLiteral("blurred");
@@ -252,6 +255,27 @@ BOOST_AUTO_TEST_CASE(spread_and_noise_band_carry_what_repeat_shots_cannot_show) 
     for (int shot = 0; shot < 100; ++shot) points[0].shots.push_back({0, shot, 50, 49, 51});
     work::add_noise(points, {0.5, 1e9, 1.5}, QStringLiteral("%"));
     BOOST_TEST(points[0].high - 50 == 1.96 * std::hypot(0.05, 1.5), boost::test_tools::tolerance(1e-3));
+}
+
+BOOST_AUTO_TEST_CASE(tone_of_hair_whose_strands_differ_asks_for_more_change_and_says_why) {
+    const auto series_of = [](double half) {
+        TemporaryBook in;
+        const auto keep_tone = [&](const Visit& visit, double value) {
+            Stored shot{value};
+            shot.half = half;
+            keep(in, visit, View::lengths, {shot, shot}, QStringLiteral("tone_spread"));
+        };
+        keep_tone(in.visit, 14);
+        keep_tone(in.add_visit(QDate(2026, 2, 12)), 9);
+        return compared(in).series.front();
+    };
+    const work::Series even = series_of(2), mixed = series_of(6);
+    BOOST_TEST((even.first_to_last()->judgement.verdict == change::Verdict::improved));
+    BOOST_TEST((mixed.first_to_last()->judgement.verdict == change::Verdict::no_detectable_change));
+    BOOST_TEST(mixed.visits[0].high > even.visits[0].high);
+    const QString why = QStringLiteral("strands of this hair that differ from one another");
+    BOOST_TEST(mixed.spread_from.contains(why), mixed.spread_from.toStdString());
+    BOOST_TEST(!even.spread_from.contains(why));
 }
 
 BOOST_AUTO_TEST_CASE(sentences_use_the_words_of_the_trade_and_the_unit_asked_for) {

@@ -23,6 +23,7 @@ std::string within_words(const Spread& spread, const Spec& spec) {
 
 struct Visit {
     std::vector<double> shots;
+    std::vector<kempt::change::Stated> stated;  // where the table has intervals
     double truth = 0;
     int truths = 0;
     [[nodiscard]] double true_value() const { return truth / truths; }
@@ -48,7 +49,11 @@ Judged judged_pairs(const std::vector<Row>& rows, const std::string& reading, co
         if (letter < 'A' || letter > 'C') continue;
         Visit& visit = pairs[row.at("pair")][static_cast<size_t>(letter - 'A')];
         if (!column.empty()) classes[row.at("pair")] = row.at(column);
-        if (const double value = number(row, reading); !std::isnan(value)) visit.shots.push_back(value);
+        if (const double value = number(row, reading); !std::isnan(value)) {
+            visit.shots.push_back(value);
+            if (row.contains(reading + "_low"))
+                visit.stated.push_back({value, number(row, reading + "_low"), number(row, reading + "_high")});
+        }
         if (const double truth = number(row, reading + "_true"); truth >= 0) visit.truth += truth, ++visit.truths;
     }
     std::vector<std::vector<double>> shots;
@@ -59,8 +64,11 @@ Judged judged_pairs(const std::vector<Row>& rows, const std::string& reading, co
         Verdicts& of = out.by_class[column.empty() ? "" : classes[key]];
         const auto& [a, b, c] = visits;
         const auto judged = [&](const Visit& from, const Visit& to) {
-            return judge(reading, {from.shots, {}, ""}, {to.shots, {}, ""},
-                         spread_for(reading, pooled_for(reading, {from.shots, to.shots}), out.book));
+            std::vector<Stated> stated = from.stated;
+            stated.insert(stated.end(), to.stated.begin(), to.stated.end());
+            return judge(
+                reading, {from.shots, {}, ""}, {to.shots, {}, ""},
+                spread_for(reading, pooled_for(reading, {from.shots, to.shots}), out.book, stated_sd(reading, stated)));
         };
         if (a.shots.size() >= 2 && b.shots.size() >= 2) {
             const Judgement verdict = judged(a, b);

@@ -69,7 +69,9 @@ render::TonePanelOptions options_of(uint64_t pair) {
 
 void print_pairs(uint64_t first, uint64_t count) {
     const render::CardPicture card = render::printed_card();
-    std::printf("pair,visit,shot,hair,error,tone_spread_true,tone_spread,tone_level_true,tone_level\n");
+    std::printf(
+        "pair,visit,shot,hair,error,tone_spread_true,tone_spread,tone_spread_low,tone_spread_high,"
+        "tone_level_true,tone_level\n");
     for (uint64_t pair = first; pair < first + count; ++pair) {
         const render::TonePanelOptions options = options_of(pair);
         // Somebody with enough between root and ends to bring together.
@@ -106,9 +108,13 @@ void print_pairs(uint64_t first, uint64_t count) {
                         if (q.name == name) return fixed(q.value, 4);
                     return std::string();
                 };
-                std::printf("%llu,%c,%d,%d,%s,%.4f,%s,%.4f,%s\n", static_cast<unsigned long long>(pair), "ABC"[visit],
-                            shot, panel.panel.scene.hair_colour, got.error.c_str(), got.truth.spread,
-                            value("tone_spread").c_str(), level_truth(got), value("tone_level").c_str());
+                std::string interval = ",";
+                for (const auto& q : got.got.readings)
+                    if (q.name == "tone_spread") interval = fixed(q.low, 4) + "," + fixed(q.high, 4);
+                std::printf("%llu,%c,%d,%d,%s,%.4f,%s,%s,%.4f,%s\n", static_cast<unsigned long long>(pair),
+                            "ABC"[visit], shot, panel.panel.scene.hair_colour, got.error.c_str(), got.truth.spread,
+                            value("tone_spread").c_str(), interval.c_str(), level_truth(got),
+                            value("tone_level").c_str());
                 std::fflush(stdout);
             }
         }

@@ -1,0 +1,37 @@
+// How far the colours of root, mid and end hang on where the lane happens to lie: its strips differ from each other
+// where hair is mixed (white among dark fibres), and another day another lane is read.
+#pragma once
+
+#include <array>
+#include <vector>
+
+#include "tone/lane_rows.h"
+
+namespace kempt::tone {
+
+// The body colours of rows: light with the fitted highlight taken out.
+class Body {
+  public:
+    Body(const StrandModel& model, const StrandModel::Parameters& parameters);
+    // Lab of a row of this light (linear sRGB).
+    [[nodiscard]] cv::Vec3d lab(size_t row, const cv::Vec3d& light) const;
+    // What the model expects there.
+    [[nodiscard]] const cv::Vec3d& expected_lab(size_t row) const { return expected_[row].lab; }
+
+  private:
+    struct Expected {
+        cv::Vec3d lab, light;
+        double shine = 0;
+    };
+    std::vector<Expected> expected_;
+};
+
+// From and to of root, mid and end, as shares of the length.
+[[nodiscard]] std::array<std::array<double, 2>, 3> zone_places(double zone_share);
+
+// Covariance of L, a, b of root, mid and end over lanes beside this one, by the jackknife over its strips (Tukey 1958,
+// Ann Math Stat 29:614; Efron & Stein 1981, Ann Stat 9:586-596, pages from memory). 0 where a strip was not seen.
+[[nodiscard]] cv::Matx<double, 9, 9> covariance_of_placing(const Rows& rows, const std::vector<StripRow>& strips,
+                                                           const Body& body, double zone_share);
+
+}  // namespace kempt::tone
