@@ -36,6 +36,7 @@ struct CombingsReadings {
     Refusal against;     // forbids readings of this photo whatever its strands; its code is empty: nothing does
     Refusal near_noise;  // widens the intervals, and forbids a median whose own is wide
     std::vector<Strand> strands;  // longest first
+    int parts = 0;                // of `strands`, that are likely parts of others by their torn ends: counted with them
     int torn_parts = 0;           // marked as unresolved, for they look like parts of strands; they widen the intervals
     std::vector<std::vector<cv::Point2d>> unresolved_px;  // dark lines that belong to no strand: marked, never lost
     std::vector<std::vector<cv::Point2d>> dim_px;  // where strands below the photo's noise may lie: marked as well

@@ -245,6 +245,7 @@ Overlay overlay_from(const work::MeasureResult& result, const Marks& marks) {
     if (result.ends) out.ends = ends_of(*result.ends, QRect(QPoint(0, 0), result.header.size));
     if (result.combings) {
         out.combings = strands_of(result.combings->strands, result, marks);
+        out.combings->parts = result.combings->parts;
         for (const auto* lines : {&result.combings->unresolved_px, &result.combings->dim_px})
             for (const auto& line : *lines) out.combings->unresolved.append(drawn_path(line));
     }

@@ -63,6 +63,7 @@ struct ShownStrand {
 struct StrandsOverlay {
     QVector<ShownStrand> strands;   // longest first
     QVector<QPolygonF> unresolved;  // dark lines that belong to no strand
+    int parts = 0;                  // strands that the count takes for parts of others
 };
 
 struct Overlay {

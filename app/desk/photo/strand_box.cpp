@@ -14,6 +14,8 @@ StrandBox::StrandBox(bool corrects, QWidget* parent) : QWidget(parent), corrects
     auto* column = column_in(this, 0, 1);
     list_ = new StrandList;
     column->addWidget(list_);
+    parts_ = text({}, "caption");
+    column->addWidget(parts_);
     words_ = text({}, "caption");
     column->addWidget(words_);
     auto* row = new FlowLayout(measures().gap(1));
@@ -51,6 +53,14 @@ void StrandBox::show_strands(const StrandsOverlay& found, const Marks& marks) {
         next_ = -1;
     }
     if (joining_ >= found.strands.size()) joining_ = -1;
+    const bool some = corrects_ && found.parts > 0;
+    parts_->setVisible(some);
+    if (some)
+        parts_->setText(
+            tr("%1 traced, %2 of them by their torn ends a part of another: not counted twice. Joining what "
+               "is one makes sure.")
+                .arg(counted(found.strands.size(), tr("line"), tr("lines")))
+                .arg(found.parts));
     QStringList words;
     if (!marks.not_hair.isEmpty())
         words.append(tr("%1 taken out by hand").arg(counted(marks.not_hair.size(), tr("strand"), tr("strands"))));

@@ -36,7 +36,7 @@ class StrandBox : public QWidget {
     void refresh();
 
     StrandList* list_;
-    QLabel *words_, *told_;
+    QLabel *parts_, *words_, *told_;
     QPushButton *drop_, *join_, *clear_;
     int joining_ = -1;  // the strand that waits for its other part
     int next_ = -1;     // to be chosen once a dropped one is gone, so that the keys go on from there

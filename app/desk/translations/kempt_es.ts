@@ -4651,6 +4651,18 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>uniones</translation>
     </message>
     <message>
+        <source>%1 traced, %2 of them by their torn ends a part of another: not counted twice. Joining what is one makes sure.</source>
+        <translation>Hay %1 en el trazado; por sus extremos cortados, %2 son parte de otra y no se cuentan dos veces. Unir lo que es un solo cabello da la cuenta segura.</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>línea</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation>líneas</translation>
+    </message>
+    <message>
         <source>Now choose the other part of the same hair, here or on the photo.</source>
         <translation>Ahora elija la otra parte del mismo cabello, aquí o en la foto.</translation>
     </message>

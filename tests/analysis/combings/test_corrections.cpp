@@ -150,6 +150,32 @@ BOOST_AUTO_TEST_CASE(a_strand_that_may_go_on_counts_as_a_least_length_until_its_
     for (const Strand& s : now.strands) BOOST_TEST(s.torn[0] + s.torn[1] == 0);
 }
 
+BOOST_AUTO_TEST_CASE(two_parts_of_a_strand_count_as_one_before_they_are_joined_and_after) {
+    CombingsReadings traced = four();
+    BOOST_TEST(traced.parts == 0);
+    BOOST_TEST(reading(traced, "strands").value == 4);
+    BOOST_TEST(reading(traced, "short_share").value == 50);  // 30 and 40 mm
+    traced.strands[2].torn[1] = traced.strands[3].torn[0] = 1;
+    summarise(traced);
+    BOOST_TEST(traced.parts == 1);
+    BOOST_TEST(reading(traced, "strands").value == 3);
+    BOOST_TEST(reading(traced, "short_share").value < 10);
+    Corrections by_hand;
+    by_hand.joined_px = {{{{100, 300}, {700, 300}}}};
+    const auto now = corrected(traced, by_hand, ten_px_per_mm());
+    BOOST_TEST(now.parts == 0);
+    BOOST_TEST(reading(now, "strands").value == 3);
+    BOOST_TEST(reading(now, "short_share").value == 0);
+    // One end alone may lie on another's way by nature; and where every end looks torn a strand is still left.
+    traced.strands[3].torn[0] = 0;
+    summarise(traced);
+    BOOST_TEST(traced.parts == 0);
+    for (Strand& s : traced.strands) s.torn[0] = s.torn[1] = 1;
+    traced.strands.resize(1);
+    summarise(traced);
+    BOOST_TEST(reading(traced, "strands").value == 1);
+}
+
 BOOST_AUTO_TEST_CASE(of_strands_that_all_run_off_the_sheet_there_is_no_median) {
     CombingsReadings traced = four();
     for (Strand& s : traced.strands) s.cut_off = true;

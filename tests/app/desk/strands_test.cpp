@@ -182,6 +182,26 @@ BOOST_AUTO_TEST_CASE(the_list_and_the_photo_point_at_the_same_strand) {
     BOOST_TEST(list->currentRow() == 0);
 }
 
+BOOST_AUTO_TEST_CASE(why_fewer_strands_are_counted_than_drawn_stands_under_the_list) {
+    StrandBox box(true), pattern(false);
+    const StrandsOverlay whole{{strand({{0, 0}, {9, 9}}, 0, 120), strand({{0, 0}, {9, 9}}, 1, 80)}, {}};
+    StrandsOverlay torn = whole;
+    torn.parts = 1;
+    const auto told = [](const StrandBox& of) {
+        for (const QLabel* label : of.findChildren<QLabel*>())
+            if (label->isVisibleTo(&of) && label->text().contains(QStringLiteral("torn ends"))) return label->text();
+        return QString();
+    };
+    box.show_strands(whole, {});
+    BOOST_TEST(told(box).isEmpty());
+    box.show_strands(torn, {});
+    BOOST_TEST(told(box).startsWith(QStringLiteral("2 lines traced, 1 of them")), told(box).toStdString());
+    box.show_strands(whole, {});  // she has joined them
+    BOOST_TEST(told(box).isEmpty());
+    pattern.show_strands(torn, {});
+    BOOST_TEST(told(pattern).isEmpty());
+}
+
 BOOST_AUTO_TEST_CASE(a_row_of_the_list_is_as_high_as_its_words_need) {
     ShownStrand brief = strand({{0, 0}, {9, 9}}, 0, 120), wordy = strand({{0, 0}, {9, 9}}, 1, 80);
     wordy.curve_diameter_mm = 31;
