@@ -65,28 +65,29 @@ BlueLooks blue_looks(const Grid& grid, const PaperLight& paper, const cv::Vec3f&
     cv::transform(paper.light, fall,
                   cv::Matx13f(static_cast<float>(1 / (white[0] * whole)), static_cast<float>(1 / (white[1] * whole)),
                               static_cast<float>(1 / (white[2] * whole))));
-    fall = cv::max(fall, 0.02);
+    cv::max(fall, 0.02, fall);
     cv::split(grid.light, reflectance);
     for (int c = 0; c < 3; ++c) {
         cv::divide(reflectance[c], fall, reflectance[c], 1 / white[c]);
-        reflectance[c] = cv::min(cv::max(reflectance[c], 0), 2);
+        cv::max(reflectance[c], 0, reflectance[c]);
+        cv::min(reflectance[c], 2, reflectance[c]);
     }
     const cv::Mat &red = reflectance[0], &blue = reflectance[2];
     const float range = std::max(0.05f, out.bare[2] - out.bare[0]);
-    const cv::Mat lack = 1 - (blue - red) * (1 / range);
-    cv::Mat soft, high, low;
-    cv::blur(red, soft, {2, 2});
+    cv::Mat plane = 1 - (blue - red) * (1 / range), spot;  // used again, as on the white sheet (look.cpp)
+    const cv::Mat red_cells = cells_of(red), blue_cells = cells_of(blue), lack_cells = cells_of(plane);
+    cv::blur(red, plane, {2, 2});
     const int reach = cvRound(1.5 * grid_px_per_mm);
     const cv::Mat square = cv::Mat::ones(reach, reach, CV_8U);
-    cv::dilate(soft, high, square);
-    cv::erode(soft, low, square);
-    const cv::Mat red_cells = cells_of(red), blue_cells = cells_of(blue), lack_cells = cells_of(lack);
+    cv::dilate(plane, spot, square);
+    out.high = mean_over(cells_of(spot), 1);
+    cv::erode(plane, spot, square);
+    out.low = mean_over(cells_of(spot), 1);
     out.red05 = mean_over(red_cells, 0.5);
     out.red15 = mean_over(red_cells, 1.5);
     out.red4 = mean_over(red_cells, 4);
-    out.high = mean_over(cells_of(high), 1);
-    out.low = mean_over(cells_of(low), 1);
-    const cv::Mat squares = mean_over(cells_of(red.mul(red)), 1.5);
+    cv::multiply(red, red, plane);
+    const cv::Mat squares = mean_over(cells_of(plane), 1.5);
     cv::sqrt(cv::max(squares - out.red15.mul(out.red15), 0), out.spread);
     out.blue05 = mean_over(blue_cells, 0.5);
     out.blue15 = mean_over(blue_cells, 1.5);

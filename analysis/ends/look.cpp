@@ -18,25 +18,28 @@ constexpr double least_chroma = 0.05;  // red - blue, relative to the hair's own
 }  // namespace
 
 Looks looks_of(const Grid& grid, const PaperLight& paper) {
-    cv::Mat relative, grey, red_blue, soft, high, low;
-    cv::divide(grid.light, cv::max(paper.light, 1e-3), relative);
+    // The planes of a whole sheet are large, and half of the time is the system's clearing of new ones: used again.
+    cv::Mat relative, grey, plane, spot;
+    cv::max(paper.light, 1e-3, relative);
+    cv::divide(grid.light, relative, relative);
     cv::transform(relative, grey, cv::Matx13f(1 / 3.f, 1 / 3.f, 1 / 3.f));
-    cv::transform(relative, red_blue, cv::Matx13f(1, 0, -1));
-    cv::blur(grey, soft, {2, 2});
-    const int reach = cvRound(1.5 * grid_px_per_mm);
-    const cv::Mat square = cv::Mat::ones(reach, reach, CV_8U);
-    cv::dilate(soft, high, square);
-    cv::erode(soft, low, square);
+    cv::transform(relative, plane, cv::Matx13f(1, 0, -1));
     Looks out;
+    out.chroma = mean_over(cells_of(plane), 1.25);
     out.grey = cells_of(grey);
     out.mean05 = mean_over(out.grey, 0.5);
     out.mean15 = mean_over(out.grey, 1.5);
     out.mean4 = mean_over(out.grey, 4);
-    out.high = mean_over(cells_of(high), 1);
-    out.low = mean_over(cells_of(low), 1);
-    const cv::Mat squares = mean_over(cells_of(grey.mul(grey)), 1.5);
+    cv::multiply(grey, grey, plane);
+    const cv::Mat squares = mean_over(cells_of(plane), 1.5);
     cv::sqrt(cv::max(squares - out.mean15.mul(out.mean15), 0), out.spread);
-    out.chroma = mean_over(cells_of(red_blue), 1.25);
+    cv::blur(grey, plane, {2, 2});
+    const int reach = cvRound(1.5 * grid_px_per_mm);
+    const cv::Mat square = cv::Mat::ones(reach, reach, CV_8U);
+    cv::dilate(plane, spot, square);
+    out.high = mean_over(cells_of(spot), 1);
+    cv::erode(plane, spot, square);
+    out.low = mean_over(cells_of(spot), 1);
     cv::resize(grid.valid, out.valid, out.grey.size(), 0, 0, cv::INTER_AREA);
     out.valid = out.valid == 255;
     cv::resize(paper.bare, out.bare, out.grey.size(), 0, 0, cv::INTER_NEAREST);

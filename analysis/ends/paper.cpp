@@ -69,11 +69,12 @@ std::optional<PaperLight> paper_light(const Grid& grid, card::Ground ground) {
     const bool on_blue = ground == card::Ground::blue;
     const float most_shift = on_blue ? most_blue_shift : most_colour_shift;
     const cv::Mat light = cells_of(grid.light, block_px);
-    cv::Mat grey, grey2, all_valid;
-    cv::transform(grid.light, grey, cv::Matx13f(1 / 3.f, 1 / 3.f, 1 / 3.f));
-    cv::multiply(grey, grey, grey2);
-    cv::Mat mean = cells_of(grey, block_px), mean2 = cells_of(grey2, block_px), texture;
-    cv::boxFilter(mean2 - mean.mul(mean), texture, CV_32F, {3, 3});
+    cv::Mat plane, texture, all_valid;
+    cv::transform(grid.light, plane, cv::Matx13f(1 / 3.f, 1 / 3.f, 1 / 3.f));
+    const cv::Mat mean = cells_of(plane, block_px);
+    cv::multiply(plane, plane, plane);
+    cv::boxFilter(cells_of(plane, block_px) - mean.mul(mean), texture, CV_32F, {3, 3});
+    plane.release();
     cv::sqrt(cv::max(texture, 0), texture);
     cv::Mat wide;
     cv::blur(mean, wide, {3, 3});

@@ -56,11 +56,10 @@ void StrandBox::show_strands(const StrandsOverlay& found, const Marks& marks) {
     const bool some = corrects_ && found.parts > 0;
     parts_->setVisible(some);
     if (some)
-        parts_->setText(
-            tr("%1 traced, %2 of them by their torn ends a part of another: not counted twice. Joining what "
-               "is one makes sure.")
-                .arg(counted(found.strands.size(), tr("line"), tr("lines")))
-                .arg(found.parts));
+        parts_->setText(tr("%1 traced. Their torn ends speak for %2 fewer: some lines are parts of one hair. Join them "
+                           "to make sure.")
+                            .arg(counted(found.strands.size(), tr("line"), tr("lines")))
+                            .arg(found.parts));
     QStringList words;
     if (!marks.not_hair.isEmpty())
         words.append(tr("%1 taken out by hand").arg(counted(marks.not_hair.size(), tr("strand"), tr("strands"))));

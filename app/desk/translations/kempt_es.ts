@@ -4651,8 +4651,8 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>uniones</translation>
     </message>
     <message>
-        <source>%1 traced, %2 of them by their torn ends a part of another: not counted twice. Joining what is one makes sure.</source>
-        <translation>Hay %1 en el trazado; por sus extremos cortados, %2 son parte de otra y no se cuentan dos veces. Unir lo que es un solo cabello da la cuenta segura.</translation>
+        <source>%1 traced. Their torn ends speak for %2 fewer: some lines are parts of one hair. Join them to make sure.</source>
+        <translation>Hay %1 en el trazado. Sus extremos cortados indican %2 menos: algunas son partes de un mismo cabello. Únalas para asegurarse.</translation>
     </message>
     <message>
         <source>line</source>
