@@ -83,13 +83,18 @@ double stated_sd(const std::string& reading, const std::vector<Stated>& shots) {
     return count > 0 ? std::sqrt(squares / count) / normal_quantile(0.975) : 0;
 }
 
-Spread spread_for(const std::string& reading, const Spread& client, const Spread& book, double stated) {
+Spread spread_for(const std::string& reading, const Spread& client, const Spread& book) {
     Spread spread = combine_spread(client, book, default_within_sd(reading));
-    const double same = same_sd(reading);
-    const double own = stated > same ? std::sqrt(stated * stated - same * same) : 0;
-    spread.setup_sd = std::max({spread.setup_sd, default_setup_sd(reading), own});
+    spread.setup_sd = std::max(spread.setup_sd, default_setup_sd(reading));
     spread.scale = scale_of(reading);
     return spread;
+}
+
+Spread allowing_for(double stated, const std::string& reading, const Spread& spread) {
+    Spread out = spread;
+    if (const double same = same_sd(reading); stated > same)
+        out.setup_sd = std::max(out.setup_sd, std::sqrt(stated * stated - same * same));
+    return out;
 }
 
 double smallest_detectable_change(const Spread& spread, int n1, int n2) {

@@ -38,10 +38,12 @@ struct Stated {
 [[nodiscard]] double stated_sd(const std::string& reading, const std::vector<Stated>& shots);
 
 // The spread to judge by of a reading by name (spreads by pooled_for), with both of its documented defaults:
-// within-visit SD and set-up SD. stated: of the shots that are judged (stated_sd); what it holds beyond the part that
-// is the same at every visit of the same hair (same_sd) is the set-up SD where that is more. 0: not known.
-[[nodiscard]] Spread spread_for(const std::string& reading, const Spread& client, const Spread& book,
-                                double stated = 0);
+// within-visit SD and set-up SD.
+[[nodiscard]] Spread spread_for(const std::string& reading, const Spread& client, const Spread& book);
+
+// The same where shots state `stated` (stated_sd of those that are judged): what that holds beyond the part that is the
+// same at every visit of the same hair (same_sd) is the set-up SD where it is more.
+[[nodiscard]] Spread allowing_for(double stated, const std::string& reading, const Spread& spread);
 
 // Smallest detectable change at 95 % between means of n1 and n2 shots:
 // t(0.975, df) * sqrt(sd^2 (1/n1 + 1/n2) + 2 setup_sd^2), on the spread's own scale. NaN when the spread is not known

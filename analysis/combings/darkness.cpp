@@ -6,8 +6,8 @@
 #include <opencv2/imgproc.hpp>
 
 #include "card/sampler.h"
-#include "core/twice.h"
 #include "core/rank.h"
+#include "core/twice.h"
 
 namespace kempt::combings {
 namespace {

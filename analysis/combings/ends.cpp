@@ -6,8 +6,8 @@
 #include <optional>
 #include <span>
 
-#include "core/twice.h"
 #include "core/rank.h"
+#include "core/twice.h"
 
 namespace kempt::combings {
 namespace {

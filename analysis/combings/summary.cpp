@@ -119,7 +119,7 @@ void summarise(CombingsReadings& found, const CombingsOptions& options) {
     }
     // A strand that was cut shows two torn ends, one at either part.
     found.parts = std::min(static_cast<int>(std::lround(torn.expected / 2)), static_cast<int>(lengths.size()) - 1);
-    const double count = n - found.parts, share = 100 * brief / count, half = doubts.half_count();
+    const double count = n - found.parts, share = 100 * std::min(brief, count) / count, half = doubts.half_count();
     found.readings.push_back({"strands", count, "count", std::max(0.0, count - half), count + half});
     std::sort(lengths.begin(), lengths.end(), [](const SeenLength& a, const SeenLength& b) { return a.mm < b.mm; });
     const double median = length_at(lengths, 0.5), places = (doubts.half_places() + 0.5) / n,

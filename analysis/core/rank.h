@@ -7,8 +7,8 @@
 
 namespace kempt {
 
-// The value that a share of the sample (0-1) lies below; 0.5: the median, of an even number the upper middle one; 1: the
-// largest. Puts the sample in another order. 0 for an empty one.
+// The value that a share of the sample (0-1) lies below; 0.5: the median, of an even number the upper middle one; 1:
+// the largest. Puts the sample in another order. 0 for an empty one.
 template <class T>
 [[nodiscard]] T at_rank(std::vector<T>& sample, double share) {
     if (sample.empty()) return T{};

@@ -1,5 +1,5 @@
 // Loops that are compiled a second time for processors with vectors of eight and a bit count, chosen when the program
-// starts. A room that uses it is compiled without fused multiplication (CMakeLists.txt), so that both give the same bits.
+// starts. A room that uses it is compiled without fused multiplication (CMakeLists.txt): both give the same bits.
 #pragma once
 
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__)

@@ -10,8 +10,8 @@ namespace kempt::tone {
 namespace {
 
 // What the model does not know, SD of a zone's L, a, b: how the strand bends away from the card's plane and so from the
-// light, the coloured second highlight, the locks that happen to lie in the lane. Calibrated on rendered panels of all
-// hair colours (seeds 1000 and up) so that the intervals hold the truth in about 95 %.
+// light, the coloured second highlight. Calibrated on rendered panels of all hair colours (seeds 1000 and up) so that
+// the intervals hold the truth in about 95 %, before what hangs on the lane's place was told apart (placing.h).
 constexpr double own_sd[3] = {1.2, 0.5, 0.7};
 // A highlight hides a zone when the split leaves more than this open (CIEDE2000): errors of such zones were beyond 4
 // in a third of the rendered panels, else in a twentieth (same calibration).

@@ -5888,8 +5888,8 @@
         <translation>Se le suma lo que las tomas repetidas no muestran, luz y posición que cambian de una visita a otra: %1 (desviación típica).</translation>
     </message>
     <message>
-        <source>What repeat shots cannot show is added to it: light and position that differ from visit to visit, and strands of this hair that differ from one another: %1 (standard deviation).</source>
-        <translation>Se le suma lo que las tomas repetidas no muestran: luz y posición que cambian de una visita a otra y hebras de este cabello que difieren entre sí: %1 (desviación típica).</translation>
+        <source>What repeat shots cannot show is added to it: light and position that differ from visit to visit, and what these photos leave open, strands of mixed colour or a highlight: %1 (standard deviation).</source>
+        <translation>Se le suma lo que las tomas repetidas no muestran: luz y posición que cambian de una visita a otra, y lo que estas fotos dejan abierto, hebras de color mezclado o un brillo: %1 (desviación típica).</translation>
     </message>
     <message>
         <source>%1: edge coverage %2 (%3 to %4); %5: edge coverage %6 (%7 to %8)</source>

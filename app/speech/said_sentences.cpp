@@ -265,7 +265,8 @@ const char* const said_sentences[] = {
                       "it: %1 (standard deviation)."),
     QT_TRANSLATE_NOOP("said",
                       "What repeat shots cannot show is added to it: light and position that differ from visit to "
-                      "visit, and strands of this hair that differ from one another: %1 (standard deviation)."),
+                      "visit, and what these photos leave open, strands of mixed colour or a highlight: %1 (standard "
+                      "deviation)."),
     QT_TRANSLATE_NOOP("said", "%1 % of the value"),
     QT_TRANSLATE_NOOP("said", "%1 % of what the value has above %2"),
     QT_TRANSLATE_NOOP("said", "At one scale, side by side; not laid over each other."),

@@ -65,7 +65,7 @@ QJsonObject json_of_details(const MeasureResult& result) {
     if (result.tone) details["tone"] = json_of_tone(*result.tone);
     if (result.combings) {
         details["strands"] = json_of_strands(result.combings->strands);
-        details["parts"] = result.combings->parts;
+        details["strand_parts"] = result.combings->parts;
         QJsonArray unresolved;
         for (const auto* paths : {&result.combings->unresolved_px, &result.combings->dim_px})
             for (const auto& path : *paths) unresolved.append(json_of_path(path));

@@ -16,7 +16,8 @@ namespace kempt::work {
 // [{"length_mm", "length_low", "length_high", "doubtful", "cut_off", "perhaps_longer", "path": [[x, y], ...]}]
 [[nodiscard]] QJsonArray json_of_strands(const std::vector<combings::Strand>& strands);
 
-// "tone", "strands", "unresolved", "light", "curl", those that there are.
+// "tone", "strands", "strand_parts" (of the comb-out's strands, likely parts of others: "strands" the reading is less
+// by them), "unresolved", "light", "curl", those that there are.
 [[nodiscard]] QJsonObject json_of_details(const MeasureResult& result);
 // The light of a kept run; nullopt when it measured no shine.
 [[nodiscard]] std::optional<shine::LightSignature> light_from_details(const QByteArray& json);

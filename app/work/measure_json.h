@@ -8,8 +8,8 @@
 
 namespace kempt::work {
 
-// {"photo", "card", "quality", "readings", "refused"}, and "tone", "strands", "unresolved", "light", "curl" where they
-// were asked for and found; numbers rounded to six significant digits.
+// {"photo", "card", "quality", "readings", "refused"}, and "tone", "strands", "strand_parts", "unresolved", "light",
+// "curl" where they were asked for and found; numbers rounded to six significant digits.
 [[nodiscard]] QJsonObject json_of_measure(const MeasureResult& result);
 // [{"code", "level", "text", "remedy"}]
 [[nodiscard]] QJsonArray json_of_findings(const std::vector<Finding>& findings);

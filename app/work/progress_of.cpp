@@ -48,7 +48,8 @@ change::VisitValue value_of(const VisitPoint& point, const QString& unit) {
 }
 
 // Of every pair, or of those that a page shows: first to last of the trend, and the last two.
-void add_verdicts(Series& series, const ProgressOptions& options) {
+// alike: the spread but for what the shots of a pair state of themselves.
+void add_verdicts(Series& series, const change::Spread& alike, const ProgressOptions& options) {
     const UnitConversion to_people = conversion_of(series.unit, options.length);
     change::Wording wording;
     wording.name = sentence_start(title_of_reading(series.reading)).toStdString();
@@ -68,9 +69,11 @@ void add_verdicts(Series& series, const ProgressOptions& options) {
             const VisitPoint &from = series.visits[i], &to = series.visits[j];
             wording.between.clear();
             for (const QString& reason : pair_reasons(from, to)) wording.between.push_back(reason.toStdString());
-            series.verdicts.push_back({from.visit, to.visit,
-                                       change::judge(series.reading.toStdString(), value_of(from, series.unit),
-                                                     value_of(to, series.unit), series.spread, wording)});
+            const std::string reading = series.reading.toStdString();
+            const auto spread = change::allowing_for(stated_of({from, to}, series.reading), reading, alike);
+            series.verdicts.push_back(
+                {from.visit, to.visit,
+                 change::judge(reading, value_of(from, series.unit), value_of(to, series.unit), spread, wording)});
         }
 }
 
@@ -90,15 +93,12 @@ Status add_series(Book& book, const ProgressOptions& options, View view, const Q
     if (!all) return all.error();
     const change::Spread rest =
         change::pooled_for(reading.toStdString(), repeat_groups_of_book(**all, options.client, view));
-    std::vector<change::Stated> stated;
-    for (const VisitPoint& point : series.visits)
-        for (const ShotValue& shot : point.shots) stated.push_back({shot.value, shot.low, shot.high});
-    series.spread =
-        change::spread_for(reading.toStdString(), own, rest, change::stated_sd(reading.toStdString(), stated));
-    add_noise(series.visits, series.spread, series.unit);
+    const change::Spread alike = change::spread_for(reading.toStdString(), own, rest);
+    series.spread = change::allowing_for(stated_of(series.visits, reading), reading.toStdString(), alike);
+    add_noise(series.visits, alike, reading, series.unit);
     series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, options.length);
     choose_for_trend(series.visits);
-    add_verdicts(series, options);
+    add_verdicts(series, alike, options);
     add_trend(series, options.length);
     for (const Target& target : targets)
         if (target.view == view && target.reading == reading) add_target(series, target);

@@ -130,18 +130,27 @@ QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to) {
     return reasons;
 }
 
-void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, const QString& unit) {
+double stated_of(const std::vector<VisitPoint>& points, const QString& reading) {
+    std::vector<change::Stated> stated;
+    for (const VisitPoint& point : points)
+        for (const ShotValue& shot : point.shots) stated.push_back({shot.value, shot.low, shot.high});
+    return change::stated_sd(reading.toStdString(), stated);
+}
+
+void add_noise(std::vector<VisitPoint>& points, const change::Spread& alike, const QString& reading,
+               const QString& unit) {
     for (VisitPoint& point : points) {
         if (point.shots.empty()) continue;
         double sum = 0, low = 0, high = 0;
         for (const ShotValue& shot : point.shots) sum += shot.value, low += shot.low, high += shot.high;
         const double count = static_cast<double>(point.shots.size());
         point.mean = sum / count;
-        if (!(spread.df > 0)) {  // no repeats and no default: what the readings say of themselves
+        if (!(alike.df > 0)) {  // no repeats and no default: what the readings say of themselves
             point.low = low / count;
             point.high = high / count;
             continue;
         }
+        const change::Spread spread = change::allowing_for(stated_of({point}, reading), reading.toStdString(), alike);
         // What repeat shots cannot show lies between visits, so more shots do not lessen it.
         const double half =
             change::student_t_quantile(0.975, spread.df) * std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);

@@ -23,7 +23,11 @@ namespace kempt::work {
 [[nodiscard]] QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to);
 
 // Sets mean and noise band of every point, and in_trend.
-void add_noise(std::vector<VisitPoint>& points, const change::Spread& spread, const QString& unit);
+// Each visit's with what its own shots state. alike: change::spread_for.
+void add_noise(std::vector<VisitPoint>& points, const change::Spread& alike, const QString& reading,
+               const QString& unit);
+// change::stated_sd of all shots of these visits.
+[[nodiscard]] double stated_of(const std::vector<VisitPoint>& points, const QString& reading);
 void choose_for_trend(std::vector<VisitPoint>& points);
 
 // "the hair was wet, styled, without product"

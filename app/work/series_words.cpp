@@ -186,7 +186,7 @@ QString spread_sentence(const change::Spread& client, const change::Spread& book
     if (mixed)
         more = QStringLiteral(
             " What repeat shots cannot show is added to it: light and position that differ from visit to visit, and "
-            "strands of this hair that differ from one another: %1 (standard deviation).");
+            "what these photos leave open, strands of mixed colour or a highlight: %1 (standard deviation).");
     else if (series.spread.setup_sd > 0)
         more = QStringLiteral(
             " What repeat shots cannot show, light and position that differ from visit to visit, is added to it: %1 "

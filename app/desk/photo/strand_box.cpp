@@ -56,10 +56,11 @@ void StrandBox::show_strands(const StrandsOverlay& found, const Marks& marks) {
     const bool some = corrects_ && found.parts > 0;
     parts_->setVisible(some);
     if (some)
-        parts_->setText(tr("%1 traced. Their torn ends speak for %2 fewer: some lines are parts of one hair. Join them "
-                           "to make sure.")
-                            .arg(counted(found.strands.size(), tr("line"), tr("lines")))
-                            .arg(found.parts));
+        parts_->setText(
+            tr("%1 traced, counted as %2: some that end on another, perhaps longer, are likely parts of one "
+               "hair. Join those that are.")
+                .arg(counted(found.strands.size(), tr("line"), tr("lines")))
+                .arg(found.strands.size() - found.parts));
     QStringList words;
     if (!marks.not_hair.isEmpty())
         words.append(tr("%1 taken out by hand").arg(counted(marks.not_hair.size(), tr("strand"), tr("strands"))));

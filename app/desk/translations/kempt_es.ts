@@ -4651,8 +4651,8 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>uniones</translation>
     </message>
     <message>
-        <source>%1 traced. Their torn ends speak for %2 fewer: some lines are parts of one hair. Join them to make sure.</source>
-        <translation>Hay %1 en el trazado. Sus extremos cortados indican %2 menos: algunas son partes de un mismo cabello. Únalas para asegurarse.</translation>
+        <source>%1 traced, counted as %2: some that end on another, perhaps longer, are likely parts of one hair. Join those that are.</source>
+        <translation>%1 en el trazado, contadas como %2: algunas que acaban en otra, quizá más largas, serán partes de un mismo cabello. Únalas si lo son.</translation>
     </message>
     <message>
         <source>line</source>

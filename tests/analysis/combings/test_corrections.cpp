@@ -166,6 +166,12 @@ BOOST_AUTO_TEST_CASE(two_parts_of_a_strand_count_as_one_before_they_are_joined_a
     BOOST_TEST(now.parts == 0);
     BOOST_TEST(reading(now, "strands").value == 3);
     BOOST_TEST(reading(now, "short_share").value == 0);
+    // Where all are short no more than all of them are, those cut off by the sheet's rim among them.
+    for (Strand& s : traced.strands) s.length_mm = 20, s.cut_off = true;
+    summarise(traced);
+    BOOST_TEST(traced.parts == 1);
+    BOOST_TEST(reading(traced, "short_share").value == 100);
+    for (Strand& s : traced.strands) s.cut_off = false;
     // One end alone may lie on another's way by nature; and where every end looks torn a strand is still left.
     traced.strands[3].torn[0] = 0;
     summarise(traced);

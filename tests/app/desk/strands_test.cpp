@@ -189,14 +189,13 @@ BOOST_AUTO_TEST_CASE(why_fewer_strands_are_counted_than_drawn_stands_under_the_l
     torn.parts = 1;
     const auto told = [](const StrandBox& of) {
         for (const QLabel* label : of.findChildren<QLabel*>())
-            if (label->isVisibleTo(&of) && label->text().contains(QStringLiteral("torn ends"))) return label->text();
+            if (label->isVisibleTo(&of) && label->text().contains(QStringLiteral("counted as"))) return label->text();
         return QString();
     };
     box.show_strands(whole, {});
     BOOST_TEST(told(box).isEmpty());
     box.show_strands(torn, {});
-    BOOST_TEST(told(box).startsWith(QStringLiteral("2 lines traced. Their torn ends speak for 1 fewer")),
-               told(box).toStdString());
+    BOOST_TEST(told(box).startsWith(QStringLiteral("2 lines traced, counted as 1:")), told(box).toStdString());
     box.show_strands(whole, {});  // she has joined them
     BOOST_TEST(told(box).isEmpty());
     pattern.show_strands(torn, {});

@@ -2,6 +2,7 @@
 #include <QFile>
 #include <boost/test/unit_test.hpp>
 
+#include "work/measure_json.h"
 #include "work/measure_photo.h"
 
 using namespace kempt;
@@ -37,6 +38,9 @@ BOOST_AUTO_TEST_CASE(readings_follow_her_corrections_and_an_earlier_tracing_give
     const double count = value_of(first, "strands");
     BOOST_REQUIRE(first->combings.has_value());
     BOOST_REQUIRE(first->combings->strands.size() >= 4);
+    BOOST_TEST(count + first->combings->parts == static_cast<double>(first->combings->strands.size()));
+    BOOST_REQUIRE(first->combings->parts == 0);  // or taking out and joining would move it
+    BOOST_TEST(work::json_of_measure(*first)["strand_parts"].toInt(-1) == 0);
     Marks by_hand = marks;
     by_hand.not_hair = {middle_of(first->combings->strands[0])};
     by_hand.joined = {middle_of(first->combings->strands[1]), middle_of(first->combings->strands[2])};

@@ -66,9 +66,9 @@ Judged judged_pairs(const std::vector<Row>& rows, const std::string& reading, co
         const auto judged = [&](const Visit& from, const Visit& to) {
             std::vector<Stated> stated = from.stated;
             stated.insert(stated.end(), to.stated.begin(), to.stated.end());
-            return judge(
-                reading, {from.shots, {}, ""}, {to.shots, {}, ""},
-                spread_for(reading, pooled_for(reading, {from.shots, to.shots}), out.book, stated_sd(reading, stated)));
+            const Spread alike = spread_for(reading, pooled_for(reading, {from.shots, to.shots}), out.book);
+            return judge(reading, {from.shots, {}, ""}, {to.shots, {}, ""},
+                         allowing_for(stated_sd(reading, stated), reading, alike));
         };
         if (a.shots.size() >= 2 && b.shots.size() >= 2) {
             const Judgement verdict = judged(a, b);
