@@ -36,7 +36,7 @@ constexpr std::array<Traits, 21> table{{
     {"hem_unevenness", "Unevenness of the hem", Better::lower, 0.09, 0.22},
     {"see_through", "See-through share of the ends", Better::lower, 0.5, 1.5},
     {"flyaway", "Flyaway share", Better::lower, 0.25, 0.33},
-    {"short_share", "Share of short strands", Better::lower, 0.114, 0.089, {.kind = Scale::Kind::root}},
+    {"short_share", "Share of short strands", Better::lower, 0.114, 0.095, {.kind = Scale::Kind::root}},
     {"strands", "Strands combed out", Better::lower, 0.81, 0.63},
     {"strand_median", "Length of the combed-out strands", Better::higher, 7.2, 4.7},
     {"curve_diameter",
