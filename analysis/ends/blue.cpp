@@ -74,15 +74,11 @@ BlueLooks blue_looks(const Grid& grid, const PaperLight& paper, const cv::Vec3f&
     }
     const cv::Mat &red = reflectance[0], &blue = reflectance[2];
     const float range = std::max(0.05f, out.bare[2] - out.bare[0]);
-    cv::Mat plane = 1 - (blue - red) * (1 / range), spot;  // used again, as on the white sheet (look.cpp)
+    cv::Mat plane = 1 - (blue - red) * (1 / range);  // used again: spots_of
     const cv::Mat red_cells = cells_of(red), blue_cells = cells_of(blue), lack_cells = cells_of(plane);
-    cv::blur(red, plane, {2, 2});
-    const int reach = cvRound(1.5 * grid_px_per_mm);
-    const cv::Mat square = cv::Mat::ones(reach, reach, CV_8U);
-    cv::dilate(plane, spot, square);
-    out.high = mean_over(cells_of(spot), 1);
-    cv::erode(plane, spot, square);
-    out.low = mean_over(cells_of(spot), 1);
+    const Spots spots = spots_of(red, plane);
+    out.high = spots.high;
+    out.low = spots.low;
     out.red05 = mean_over(red_cells, 0.5);
     out.red15 = mean_over(red_cells, 1.5);
     out.red4 = mean_over(red_cells, 4);

@@ -18,6 +18,19 @@ cv::Mat mean_over(const cv::Mat& cells, double mm) {
     return out;
 }
 
+Spots spots_of(const cv::Mat& plane, cv::Mat& room) {
+    const int reach = cvRound(1.5 * grid_px_per_mm);
+    const cv::Mat square = cv::Mat::ones(reach, reach, CV_8U);
+    cv::Mat spot;
+    Spots out;
+    cv::blur(plane, room, {2, 2});
+    cv::dilate(room, spot, square);
+    out.high = mean_over(cells_of(spot), 1);
+    cv::erode(room, spot, square);
+    out.low = mean_over(cells_of(spot), 1);
+    return out;
+}
+
 cv::Mat placed(const cv::Mat& values, const cv::Mat& wanted) {
     cv::Mat out(wanted.size(), CV_32FC1, cv::Scalar(0));
     int row = 0;

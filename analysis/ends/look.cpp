@@ -18,8 +18,7 @@ constexpr double least_chroma = 0.05;  // red - blue, relative to the hair's own
 }  // namespace
 
 Looks looks_of(const Grid& grid, const PaperLight& paper) {
-    // The planes of a whole sheet are large, and half of the time is the system's clearing of new ones: used again.
-    cv::Mat relative, grey, plane, spot;
+    cv::Mat relative, grey, plane;  // used again: spots_of
     cv::max(paper.light, 1e-3, relative);
     cv::divide(grid.light, relative, relative);
     cv::transform(relative, grey, cv::Matx13f(1 / 3.f, 1 / 3.f, 1 / 3.f));
@@ -33,13 +32,9 @@ Looks looks_of(const Grid& grid, const PaperLight& paper) {
     cv::multiply(grey, grey, plane);
     const cv::Mat squares = mean_over(cells_of(plane), 1.5);
     cv::sqrt(cv::max(squares - out.mean15.mul(out.mean15), 0), out.spread);
-    cv::blur(grey, plane, {2, 2});
-    const int reach = cvRound(1.5 * grid_px_per_mm);
-    const cv::Mat square = cv::Mat::ones(reach, reach, CV_8U);
-    cv::dilate(plane, spot, square);
-    out.high = mean_over(cells_of(spot), 1);
-    cv::erode(plane, spot, square);
-    out.low = mean_over(cells_of(spot), 1);
+    const Spots spots = spots_of(grey, plane);
+    out.high = spots.high;
+    out.low = spots.low;
     cv::resize(grid.valid, out.valid, out.grey.size(), 0, 0, cv::INTER_AREA);
     out.valid = out.valid == 255;
     cv::resize(paper.bare, out.bare, out.grey.size(), 0, 0, cv::INTER_NEAREST);
