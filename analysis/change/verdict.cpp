@@ -135,8 +135,10 @@ Judgement judge(const std::string& reading, const VisitValue& from, const VisitV
     const std::vector<double> before = finite(from.shots), after = finite(to.shots);
     Judgement judgement;
     if (!before.empty() && !after.empty() && from.unit == to.unit) judgement.difference = mean(after) - mean(before);
-    double smallest =
-        smallest_detectable_change(spread, static_cast<int>(before.size()), static_cast<int>(after.size()));
+    std::vector<Stated> stated = from.stated;
+    stated.insert(stated.end(), to.stated.begin(), to.stated.end());
+    double smallest = smallest_detectable_change(allowing_for(stated_sd(reading, stated), reading, spread),
+                                                 static_cast<int>(before.size()), static_cast<int>(after.size()));
     if (!before.empty() && !after.empty()) smallest = spread.scale.difference(smallest, mean(before), mean(after));
     // Without any scatter there is no telling chance from change.
     const bool spread_known = std::isfinite(smallest) && smallest > 0;

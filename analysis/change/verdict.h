@@ -27,6 +27,7 @@ struct VisitValue {
     // Reasons that exclude this visit: full sentences, or bare clauses ("hair was wet"); empty when fine.
     std::vector<std::string> not_comparable;
     std::string unit;
+    std::vector<Stated> stated{};  // the same shots with the intervals that their photos state; may be left out
 };
 
 // How a judgement is put into words; the figures of Judgement itself stay in the reading's unit.
@@ -37,7 +38,8 @@ struct Wording {
     std::vector<std::string> between;  // full sentences: why these two visits cannot be compared with each other
 };
 
-// improved or worse only beyond the smallest detectable change of these numbers of shots.
+// improved or worse only beyond the smallest detectable change of these numbers of shots. spread: spread_for; what the
+// shots of both visits state is allowed for here (allowing_for).
 [[nodiscard]] Judgement judge(const std::string& reading, const VisitValue& from, const VisitValue& to,
                               const Spread& spread, const Wording& wording = {});
 

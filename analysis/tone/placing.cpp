@@ -26,22 +26,27 @@ cv::Vec3d Body::lab(size_t row, const cv::Vec3d& light) const {
     return lab_point(left).value;
 }
 
-std::array<std::array<double, 2>, 3> zone_places(double zone_share) {
-    return {{{0, zone_share}, {0.5 - zone_share / 2, 0.5 + zone_share / 2}, {1 - zone_share, 1}}};
+std::array<std::vector<size_t>, 3> rows_of_zones(const Rows& rows, double zone_share) {
+    const double ends[3][2] = {{0, zone_share}, {0.5 - zone_share / 2, 0.5 + zone_share / 2}, {1 - zone_share, 1}};
+    std::array<std::vector<size_t>, 3> out;
+    for (size_t i = 0; i < rows.at_mm.size(); ++i) {
+        const double t = rows.at_mm[i] / rows.length_mm;
+        for (size_t z = 0; z < 3; ++z)
+            if (t >= ends[z][0] && t <= ends[z][1]) out[z].push_back(i);
+    }
+    return out;
 }
 
 cv::Matx<double, 9, 9> covariance_of_placing(const Rows& rows, const std::vector<StripRow>& strips, const Body& body,
                                              double zone_share) {
     constexpr size_t count = StripRow::strips;
-    const auto places = zone_places(zone_share);
+    const auto zones = rows_of_zones(rows, zone_share);
     std::array<cv::Matx<double, 9, 1>, count> without;  // the colours of the zones without each strip
     for (int z = 0; z < 3; ++z) {
         double seen = 0;
         std::array<cv::Vec3d, count> lab;
-        for (size_t i = 0; i < rows.at_mm.size(); ++i) {
-            const double t = rows.at_mm[i] / rows.length_mm;
-            if (t < places[static_cast<size_t>(z)][0] || t > places[static_cast<size_t>(z)][1] || !rows.usable[i])
-                continue;
+        for (const size_t i : zones[static_cast<size_t>(z)]) {
+            if (!rows.usable[i]) continue;
             cv::Vec3d light;
             double cells = 0;
             for (size_t k = 0; k < count; ++k) {

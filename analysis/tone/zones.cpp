@@ -45,14 +45,12 @@ Zones zones_of(const StrandModel& model, const StrandFit& fit, const std::vector
     Zones zones{};
     const Rows& rows = model.rows();
     const size_t n = fit.parameters.size();
-    const auto ends = zone_places(zone_share);
+    const auto zone_rows = rows_of_zones(rows, zone_share);
     cv::Mat1d by_parameter(9, static_cast<int>(n), 0.0);
     for (size_t z = 0; z < 3; ++z) {
-        double seen = 0, all = 0;
-        for (size_t i = 0; i < rows.at_mm.size(); ++i) {
-            const double t = rows.at_mm[i] / rows.length_mm;
-            if (t < ends[z][0] || t > ends[z][1]) continue;
-            ++all;
+        const double all = static_cast<double>(zone_rows[z].size());
+        double seen = 0;
+        for (const size_t i : zone_rows[z]) {
             if (!rows.usable[i]) continue;
             ++seen;
             zones.lab[z] += body[i];

@@ -44,11 +44,12 @@ change::VisitValue value_of(const VisitPoint& point, const QString& unit) {
     for (const ShotValue& shot : point.shots) value.shots.push_back(shot.value);
     for (const QString& reason : point.not_comparable) value.not_comparable.push_back(reason.toStdString());
     value.unit = unit.toStdString();
+    value.stated = stated_by(point);
     return value;
 }
 
 // Of every pair, or of those that a page shows: first to last of the trend, and the last two.
-// alike: the spread but for what the shots of a pair state of themselves.
+// alike: the spread but for what the shots state of themselves.
 void add_verdicts(Series& series, const change::Spread& alike, const ProgressOptions& options) {
     const UnitConversion to_people = conversion_of(series.unit, options.length);
     change::Wording wording;
@@ -69,11 +70,9 @@ void add_verdicts(Series& series, const change::Spread& alike, const ProgressOpt
             const VisitPoint &from = series.visits[i], &to = series.visits[j];
             wording.between.clear();
             for (const QString& reason : pair_reasons(from, to)) wording.between.push_back(reason.toStdString());
-            const std::string reading = series.reading.toStdString();
-            const auto spread = change::allowing_for(stated_of({from, to}, series.reading), reading, alike);
-            series.verdicts.push_back(
-                {from.visit, to.visit,
-                 change::judge(reading, value_of(from, series.unit), value_of(to, series.unit), spread, wording)});
+            series.verdicts.push_back({from.visit, to.visit,
+                                       change::judge(series.reading.toStdString(), value_of(from, series.unit),
+                                                     value_of(to, series.unit), alike, wording)});
         }
 }
 
@@ -94,7 +93,13 @@ Status add_series(Book& book, const ProgressOptions& options, View view, const Q
     const change::Spread rest =
         change::pooled_for(reading.toStdString(), repeat_groups_of_book(**all, options.client, view));
     const change::Spread alike = change::spread_for(reading.toStdString(), own, rest);
-    series.spread = change::allowing_for(stated_of(series.visits, reading), reading.toStdString(), alike);
+    std::vector<change::Stated> stated;
+    for (const VisitPoint& point : series.visits) {
+        const auto shots = stated_by(point);
+        stated.insert(stated.end(), shots.begin(), shots.end());
+    }
+    series.spread =
+        change::allowing_for(change::stated_sd(reading.toStdString(), stated), reading.toStdString(), alike);
     add_noise(series.visits, alike, reading, series.unit);
     series.spread_from = spread_sentence(own, rest, static_cast<int>(own_groups.size()), series, options.length);
     choose_for_trend(series.visits);

@@ -130,15 +130,15 @@ QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to) {
     return reasons;
 }
 
-double stated_of(const std::vector<VisitPoint>& points, const QString& reading) {
+std::vector<change::Stated> stated_by(const VisitPoint& point) {
     std::vector<change::Stated> stated;
-    for (const VisitPoint& point : points)
-        for (const ShotValue& shot : point.shots) stated.push_back({shot.value, shot.low, shot.high});
-    return change::stated_sd(reading.toStdString(), stated);
+    for (const ShotValue& shot : point.shots) stated.push_back({shot.value, shot.low, shot.high});
+    return stated;
 }
 
-void add_noise(std::vector<VisitPoint>& points, const change::Spread& alike, const QString& reading,
+void add_noise(std::vector<VisitPoint>& points, const change::Spread& alike, const QString& reading_name,
                const QString& unit) {
+    const std::string reading = reading_name.toStdString();
     for (VisitPoint& point : points) {
         if (point.shots.empty()) continue;
         double sum = 0, low = 0, high = 0;
@@ -150,7 +150,8 @@ void add_noise(std::vector<VisitPoint>& points, const change::Spread& alike, con
             point.high = high / count;
             continue;
         }
-        const change::Spread spread = change::allowing_for(stated_of({point}, reading), reading.toStdString(), alike);
+        const change::Spread spread =
+            change::allowing_for(change::stated_sd(reading, stated_by(point)), reading, alike);
         // What repeat shots cannot show lies between visits, so more shots do not lessen it.
         const double half =
             change::student_t_quantile(0.975, spread.df) * std::hypot(spread.sd / std::sqrt(count), spread.setup_sd);

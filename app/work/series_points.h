@@ -22,12 +22,12 @@ namespace kempt::work {
 // Why two visits cannot be compared with each other; empty when they can.
 [[nodiscard]] QStringList pair_reasons(const VisitPoint& from, const VisitPoint& to);
 
-// Sets mean and noise band of every point, and in_trend.
-// Each visit's with what its own shots state. alike: change::spread_for.
+// Sets mean and noise band of every point, each with what its own shots state. alike: change::spread_for.
 void add_noise(std::vector<VisitPoint>& points, const change::Spread& alike, const QString& reading,
                const QString& unit);
-// change::stated_sd of all shots of these visits.
-[[nodiscard]] double stated_of(const std::vector<VisitPoint>& points, const QString& reading);
+// Its shots with the intervals that their photos state.
+[[nodiscard]] std::vector<change::Stated> stated_by(const VisitPoint& point);
+// Sets in_trend of every point.
 void choose_for_trend(std::vector<VisitPoint>& points);
 
 // "the hair was wet, styled, without product"

@@ -276,6 +276,16 @@ BOOST_AUTO_TEST_CASE(tone_of_mixed_hair_is_judged_no_more_boldly_than_its_photos
     };
     BOOST_TEST((verdict_of(narrow) == Verdict::improved));
     BOOST_TEST((verdict_of(wide) == Verdict::no_detectable_change));
+    // The same from the shots of the two visits themselves.
+    const auto of_shots = [&](double sd) {
+        const auto visit = [&](double value) {
+            const Stated shot{value, value - sd * tail, value + sd * tail};
+            return VisitValue{{value, value}, {}, "dE00", {shot, shot}};
+        };
+        return judge("tone_spread", visit(14), visit(9), spread_for("tone_spread", {}, {})).verdict;
+    };
+    BOOST_TEST((of_shots(1.2) == Verdict::improved));
+    BOOST_TEST((of_shots(2.5) == Verdict::no_detectable_change));
 }
 
 BOOST_AUTO_TEST_CASE(every_reading_of_edges_and_strands_has_a_default_and_a_direction) {

@@ -64,11 +64,8 @@ Judged judged_pairs(const std::vector<Row>& rows, const std::string& reading, co
         Verdicts& of = out.by_class[column.empty() ? "" : classes[key]];
         const auto& [a, b, c] = visits;
         const auto judged = [&](const Visit& from, const Visit& to) {
-            std::vector<Stated> stated = from.stated;
-            stated.insert(stated.end(), to.stated.begin(), to.stated.end());
-            const Spread alike = spread_for(reading, pooled_for(reading, {from.shots, to.shots}), out.book);
-            return judge(reading, {from.shots, {}, ""}, {to.shots, {}, ""},
-                         allowing_for(stated_sd(reading, stated), reading, alike));
+            return judge(reading, {from.shots, {}, "", from.stated}, {to.shots, {}, "", to.stated},
+                         spread_for(reading, pooled_for(reading, {from.shots, to.shots}), out.book));
         };
         if (a.shots.size() >= 2 && b.shots.size() >= 2) {
             const Judgement verdict = judged(a, b);
