@@ -15,6 +15,7 @@
 #include "desk/session/session.h"
 #include "desk/window/book_view.h"
 #include "desk/window/page.h"
+#include "domain/clock.h"
 #include "work/import_photos.h"
 #include "work/keep_records.h"
 #include "work/open_book.h"
@@ -36,6 +37,9 @@ struct Application {
         QApplication::setOrganizationName(QStringLiteral("KemptTest"));
         QApplication::setApplicationName(QStringLiteral("desk"));
         desk::look().apply({});
+        // It was noon when the tests began: no day ends while they run.
+        const QDateTime began = QDateTime::currentDateTime(), noon(began.date(), QTime(12, 0));
+        Clock::set_usual([ahead = began.msecsTo(noon)] { return QDateTime::currentDateTimeUtc().addMSecs(ahead); });
     }
     ~Application() { app.reset(); }
     QTemporaryDir settings;

@@ -14,6 +14,7 @@
 
 #include "desk/look/look.h"
 #include "desk/photo/line_geometry.h"
+#include "domain/clock.h"
 #include "domain/marks_json.h"
 #include "work/keep_care.h"
 #include "work/keep_records.h"
@@ -135,7 +136,7 @@ void readings_are_those_of_the_analysis(const QString& book, const InBook& there
 }
 
 void what_was_told_and_done_is_kept(const QString& book, const InBook& there, const WholeRound& round) {
-    const QDate today = QDate::currentDate();
+    const QDate today = Clock().today();
     BOOST_TEST((there.client.name == round.name));
     BOOST_TEST((there.client.note == round.note));
     BOOST_TEST(there.client.photo_consent);

@@ -10,7 +10,7 @@ using tests::TemporaryBook;
 namespace {
 
 struct Entries : TemporaryBook {
-    QDate today = QDate::currentDate();
+    QDate today = Clock().today();
 };
 
 }  // namespace
