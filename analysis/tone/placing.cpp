@@ -41,7 +41,7 @@ cv::Matx<double, 9, 9> covariance_of_placing(const Rows& rows, const std::vector
                                              double zone_share) {
     constexpr size_t count = StripRow::strips;
     const auto zones = rows_of_zones(rows, zone_share);
-    std::array<cv::Matx<double, 9, 1>, count> without;  // the colours of the zones without each strip
+    std::array<ZoneColours, count> without;  // without each strip
     for (int z = 0; z < 3; ++z) {
         double seen = 0;
         std::array<cv::Vec3d, count> lab;
@@ -61,11 +61,30 @@ cv::Matx<double, 9, 9> covariance_of_placing(const Rows& rows, const std::vector
         for (size_t k = 0; k < count; ++k)
             for (int c = 0; c < 3; ++c) without[k](3 * z + c) = lab[k][c] / seen;
     }
-    cv::Matx<double, 9, 1> mean;
+    ZoneColours mean;
     for (const auto& one : without) mean += one * (1.0 / count);
     cv::Matx<double, 9, 9> out;
     for (const auto& one : without) out += (one - mean) * (one - mean).t();
     return out * (shared_locks * (count - 1.0) / count);
+}
+
+ZoneColours seen_colours(const Rows& rows, const std::vector<StripRow>& strips, double zone_share, size_t from,
+                         size_t to) {
+    const auto zones = rows_of_zones(rows, zone_share);
+    ZoneColours out;
+    for (int z = 0; z < 3; ++z) {
+        cv::Vec3d light;
+        double cells = 0;
+        for (const size_t i : zones[static_cast<size_t>(z)])
+            for (size_t k = from; rows.usable[i] && k < to; ++k) {
+                light += strips[i].light[k];
+                cells += strips[i].cells[k];
+            }
+        if (cells < 1) continue;
+        const cv::Vec3d lab = lab_point(light * (1 / cells)).value;
+        for (int c = 0; c < 3; ++c) out(3 * z + c) = lab[c];
+    }
+    return out;
 }
 
 }  // namespace kempt::tone

@@ -29,10 +29,17 @@ class Body {
 // The rows of root, mid and end, usable or not.
 [[nodiscard]] std::array<std::vector<size_t>, 3> rows_of_zones(const Rows& rows, double zone_share);
 
-// Covariance of L, a, b of root, mid and end over lanes beside this one, by the jackknife over its strips (Tukey 1958,
-// Ann Math Stat 29:614; Efron & Stein 1981, Ann Stat 9:586-596, pages from memory). 0 for a zone without a usable row;
-// a strip that is not seen counts as one that differs by nothing.
+// L, a, b of root, mid and end.
+using ZoneColours = cv::Matx<double, 9, 1>;
+
+// Covariance of the zones' colours over lanes beside this one, by the jackknife over its strips (Tukey 1958, Ann Math
+// Stat 29:614; Efron & Stein 1981, Ann Stat 9:586-596, pages from memory). 0 for a zone without a usable row; a strip
+// that is not seen counts as one that differs by nothing.
 [[nodiscard]] cv::Matx<double, 9, 9> covariance_of_placing(const Rows& rows, const std::vector<StripRow>& strips,
                                                            const Body& body, double zone_share);
+
+// The zones' colours as they are seen, highlights and all, over the strips [from, to). 0 for a zone that is not seen.
+[[nodiscard]] ZoneColours seen_colours(const Rows& rows, const std::vector<StripRow>& strips, double zone_share,
+                                       size_t from, size_t to);
 
 }  // namespace kempt::tone

@@ -3,25 +3,16 @@
 #include <algorithm>
 #include <cmath>
 
-#include "tone/lane.h"
-#include "tone/lane_rows.h"
-#include "tone/placing.h"
-#include "tone/strand_fit.h"
-#include "tone/zones.h"
+#include "tone/lane_reading.h"
 
 namespace kempt::tone {
 namespace {
 
-// Of all rows: so many may be lost before the whole strand is.
-constexpr double most_lost = 0.15;
 // Of a line, beyond what the fit says: how a strand's own course and locks shift it, and what the drift beside it does
 // to its step; so that the intervals hold the truth in about 95 % (calibrated, seeds 1000 and up).
 constexpr double place_sd_mm = 0.35, step_sd = 0.3, step_sd_share = 0.06, z95 = 1.96;
 // A step that may be below one just noticeable difference is no line.
 constexpr double least_certain_step = 1.0;
-// Without a fitted tone curve the colours are only balanced: errors about double (real chart photo, tests/app/work).
-constexpr double rough_light_doubt = 2;
-
 Error analysis_failed(const std::string& what) {
     return {ErrorKind::damaged, "analysis-failed", "The photo could not be measured (" + what + ").",
             "The photo and the marks are kept.", "Try another shot; if it happens again, report it with the photo."};
@@ -59,20 +50,6 @@ void refuse_all(ToneReadings& out, const char* code, const char* text) {
     for (const char* name : {"tone_spread", "tone_level"}) out.refused.push_back({name, code, text});
 }
 
-// True when the lane as a whole cannot be read.
-bool refused(const Lost& lost, ToneReadings& out) {
-    const double limit = most_lost * lost.all;
-    if (lost.under_card > limit)
-        refuse_all(out, "lane-over-card", "The strand runs over the gauge card.");
-    else if (lost.outside > limit)
-        refuse_all(out, "lane-outside", "Part of the strand lies outside the photo.");
-    else if (lost.burnt > limit)
-        refuse_all(out, "burnt-out", "The strand is burnt out to white in places, so its colour is lost.");
-    else if (lost.black > limit)
-        refuse_all(out, "too-dark", "The strand is so dark in this photo that its colour cannot be told.");
-    return !out.refused.empty();
-}
-
 }  // namespace
 
 Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& calibration,
@@ -90,41 +67,33 @@ Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& c
     if (!(options.lane_mm > 0) || !(options.step_mm > 0) || !(options.zone_share > 0 && options.zone_share <= 1.0 / 3))
         return Error{ErrorKind::invalid, "options-invalid", "The settings for tone make no sense.", "",
                      "Use a lane and a step above 0 mm and zones of at most a third of the strand."};
-    auto straight = straighten_lane(photo, calibration, strand_line_px, options.lane_mm, options.least_length_mm);
-    if (!straight) return straight.error();
-    const Lane& lane = *straight;
-    const LaneRows seen = rows_of(lane, options.step_mm);
-    const Rows& rows = seen.rows;
-
-    ToneReadings out;
-    out.step_mm = options.step_mm;
-    out.length_mm = lane.length_mm;
-    draw(calibration, lane, rows, out);
-    if (refused(seen.lost, out)) return out;
-
     bool stopped = false;
     const Progress ask = [&](double fraction, std::string_view step) {
         const Go answer = tell(progress, fraction, step);
         stopped = stopped || answer == Go::stop;
         return answer;
     };
-    StrandModel model(rows);
-    const StrandFit fit = fit_strand(model, options.least_step, ask);
+    const auto strand = read_strand(photo, calibration, strand_line_px, options, ask);
     if (stopped) return Error{ErrorKind::cancelled, "cancelled", "Stopped.", "The photo and the marks are kept.", ""};
-    if (fit.parameters.empty()) {
+    if (!strand) return strand.error();
+    const Lane& lane = strand->lane;
+    const Zones& zones = strand->zones;
+
+    ToneReadings out;
+    out.step_mm = options.step_mm;
+    out.length_mm = lane.length_mm;
+    out.lane_mm = lane.width_mm;
+    out.mixed = lane.width_mm > options.lane_mm;
+    draw(calibration, lane, strand->seen.rows, out);
+    if (const Refusal* lost = why_lost(strand->seen.lost)) {
+        refuse_all(out, lost->code.c_str(), lost->text.c_str());
+        return out;
+    }
+    if (strand->fit.parameters.empty()) {
         refuse_all(out, "too-little-seen", "Too little of the strand can be seen to tell its colours.");
         return out;
     }
-
-    const Body body(model, fit.parameters);
-    std::vector<cv::Vec3d> profile;
-    for (size_t i = 0; i < rows.at_mm.size(); ++i) {
-        profile.push_back(rows.usable[i] ? body.lab(i, rows.light[i]) : body.expected_lab(i));
-        out.profile.push_back(as_lab(profile.back()));
-    }
-    Zones zones =
-        zones_of(model, fit, profile, options.zone_share, calibration.light->curve_fitted ? 1 : rough_light_doubt);
-    zones.covariance += covariance_of_placing(rows, seen.strips, body, options.zone_share);
+    for (const cv::Vec3d& lab : strand->profile) out.profile.push_back(as_lab(lab));
     std::optional<colour::Lab>* const places[3] = {&out.root, &out.mid, &out.end};
     for (size_t z = 0; z < 3; ++z)
         if (zones.told[z]) *places[z] = as_lab(zones.lab[z]);
@@ -140,7 +109,7 @@ Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& c
     else
         out.refused.push_back({"tone_level", hidden, hidden_text});
 
-    out.lines = demarcations(fit, lane, calibration);
+    out.lines = demarcations(strand->fit, lane, calibration);
     (void)tell(progress, 1, "done");
     return out;
 } catch (const cv::Exception& error) {

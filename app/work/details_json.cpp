@@ -44,6 +44,7 @@ QJsonObject json_of_tone(const tone::ToneReadings& tone) {
     return {{"root", json_of_lab(tone.root)},
             {"mid", json_of_lab(tone.mid)},
             {"end", json_of_lab(tone.end)},
+            {"lane_mm", rounded(tone.lane_mm, 4)},
             {"lines", lines}};
 }
 

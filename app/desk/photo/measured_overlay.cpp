@@ -162,6 +162,7 @@ ToneOverlay tone_of(const tone::ToneReadings& tone) {
     for (const colour::Lab& lab : tone.profile) out.profile.append(colour_of(lab));
     out.step_mm = tone.step_mm;
     out.length_mm = tone.length_mm;
+    if (tone.mixed) out.mixed_over_mm = tone.lane_mm;
     for (const tone::Demarcation& line : tone.lines) {
         ToneLine to{
             line.step,   line.step_low, line.step_high, line.at_mm,

@@ -44,6 +44,7 @@ struct ToneOverlay {
     QPolygonF lane, path;
     QVector<QColor> profile;  // each step_mm
     double step_mm = 0, length_mm = 0;
+    double mixed_over_mm = 0;  // width of the lane, where it is a wide one for mixed hair
     QVector<ToneLine> lines;
 };
 

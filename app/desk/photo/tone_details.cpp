@@ -104,7 +104,7 @@ ToneDetails::ToneDetails(QWidget* parent) : QWidget(parent), column_(column_in(t
 void ToneDetails::show_tone(const ToneOverlay& tone) {
     const QVector<QPair<QString, std::optional<ToneSwatch>>> swatches = {
         {tr("Root"), tone.root}, {tr("Mid-shaft"), tone.mid}, {tr("Ends"), tone.end}};
-    QString key = QString::number(tone.length_mm) + look().colours().ink.name();
+    QString key = QString::number(tone.length_mm) + look().colours().ink.name() + QString::number(tone.mixed_over_mm);
     for (const auto& [name, swatch] : swatches)
         if (swatch) key += swatch->colour.name() + words_of(*swatch);
     for (const ToneLine& line : tone.lines) key += words_of(line);
@@ -121,6 +121,11 @@ void ToneDetails::show_tone(const ToneOverlay& tone) {
         column_->addLayout(row);
     }
     if (!tone.profile.isEmpty()) column_->addWidget(new Strip(tone));
+    if (tone.mixed_over_mm > 0)
+        column_->addWidget(text(tr("Mixed hair: each colour is the mean of the light and the dark strands over a width "
+                                   "of %1.")
+                                    .arg(whole_figure(tone.mixed_over_mm, 1)),
+                                "caption"));
     for (const ToneLine& line : tone.lines) column_->addWidget(text(words_of(line), "caption"));
     if (tone.lines.isEmpty() && !tone.profile.isEmpty())
         column_->addWidget(text(tr("No line of demarcation found."), "caption"));

@@ -4812,6 +4812,10 @@ cómo está hoy y si el cambio es real.</translation>
 <context>
     <name>kempt::desk::ToneDetails</name>
     <message>
+        <source>Mixed hair: each colour is the mean of the light and the dark strands over a width of %1.</source>
+        <translation>Cabello mezclado: cada color es la media de los cabellos claros y oscuros en un ancho de %1.</translation>
+    </message>
+    <message>
         <source>%1 towards %2</source>
         <translation>%1 hacia %2</translation>
     </message>

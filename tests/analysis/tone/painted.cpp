@@ -8,7 +8,7 @@
 namespace kempt::test {
 
 Painted paint(const std::function<cv::Vec3d(double)>& light_at, const PaintedOptions& options) {
-    constexpr double margin_px = 40, below_card_mm = 20, half_mm = 14;
+    constexpr double margin_px = 40, below_card_mm = 20;
     const double k = options.px_per_mm;
     Painted out;
     const int width = cvRound(2 * margin_px + card::card_width_mm * k),
@@ -33,7 +33,9 @@ Painted paint(const std::function<cv::Vec3d(double)>& light_at, const PaintedOpt
     cv::RNG rng(options.seed);
     // Locks: each column has its own brightness, which wanders along the strand.
     std::vector<double> lock(static_cast<size_t>(width), 0.0);
-    cv::Mat pixels(height, width, CV_8UC3, cv::Scalar(40, 40, 40));
+    std::vector<char> white_fibre(static_cast<size_t>(width), 0);
+    for (char& white : white_fibre) white = options.white_share > 0 && rng.uniform(0.0, 1.0) < options.white_share;
+    cv::Mat pixels(height, width, CV_8UC3, cv::Scalar::all(options.ground));
     for (int y = 0; y < height; ++y) {
         const double mm_y = (y - margin_px) / k, s = mm_y - scalp_mm;
         const cv::Vec3d here = light_at(s);
@@ -42,10 +44,12 @@ Painted paint(const std::function<cv::Vec3d(double)>& light_at, const PaintedOpt
             auto& wandering = lock[static_cast<size_t>(x)];
             const double keep = std::exp(-1 / (5 * k));
             wandering = keep * wandering + std::sqrt(1 - keep * keep) * rng.gaussian(1);
-            if (std::abs(mm_x - middle_mm) > half_mm || s < 0 || s > options.length_mm) continue;
+            if (std::abs(mm_x - middle_mm) > options.half_mm || s < 0 || s > options.length_mm) continue;
             const double fall = (mm_x - card::card_width_mm / 2) * options.gradient_per_mm[0] +
                                 (mm_y - card::card_height_mm / 2) * options.gradient_per_mm[1];
-            const bool white = mm_x - middle_mm >= options.white_from_mm && mm_x - middle_mm < options.white_to_mm;
+            const double aside = mm_x - middle_mm;
+            const bool white =
+                white_fibre[static_cast<size_t>(x)] || (aside >= options.white_from_mm && aside < options.white_to_mm);
             const double factor = options.exposure * std::exp(options.lock_noise * wandering + fall);
             cv::Vec3b& pixel = pixels.at<cv::Vec3b>(y, x);
             for (int c = 0; c < 3; ++c)

@@ -23,6 +23,10 @@ struct PaintedOptions {
     bool light_known = true;
     // A lock that is white all along, from and to millimetres to the right of the strand's middle.
     double white_from_mm = 0, white_to_mm = 0;
+    // Share of white fibres, a pixel wide and white all along, each where chance has it.
+    double white_share = 0;
+    double half_mm = 14;  // of the hair across; beyond it the ground
+    uchar ground = 40;    // its code
     uint64_t seed = 1;
 };
 

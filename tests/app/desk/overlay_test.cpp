@@ -42,6 +42,7 @@ BOOST_AUTO_TEST_CASE(everything_that_a_measurement_found_passes_through_to_what_
     result.tone->lane_px = {{70, 10}, {130, 10}, {130, 40}, {70, 40}};
     result.tone->step_mm = 1;
     result.tone->length_mm = 4;
+    result.tone->lane_mm = 10;
     tone::Demarcation line;
     line.step = 12;
     line.at_mm = 38;
@@ -70,6 +71,10 @@ BOOST_AUTO_TEST_CASE(everything_that_a_measurement_found_passes_through_to_what_
     BOOST_TEST(out.shine->total.size() == 5);
     BOOST_TEST_REQUIRE(out.tone.has_value());
     BOOST_TEST(!out.tone->end.has_value());
+    BOOST_TEST(out.tone->mixed_over_mm == 0);
+    result.tone->mixed = true;
+    result.tone->lane_mm = 24;
+    BOOST_TEST(overlay_from(result).tone->mixed_over_mm == 24);
     BOOST_TEST(colour::ciede2000(lab_of(out.tone->root->colour), {25, 6, 10}) < 1.0);  // eight bits of sRGB
     BOOST_TEST_REQUIRE(out.tone->lines.size() == 1);
     const QLineF tick = out.tone->lines[0].tick;  // across the lane, wider than it
@@ -136,6 +141,8 @@ BOOST_AUTO_TEST_CASE(the_panel_shows_what_was_asked_and_tells_what_else_could_be
     BOOST_TEST(words.join("|").contains("lightness 22, 7 towards red, 10 towards yellow"));
     BOOST_TEST(words.join("|").contains("Could be measured on this photo: shine."));
     BOOST_TEST(!words.contains("Tone"));  // a heading only where there are several
+    BOOST_TEST(!words.join("|").contains("Mixed hair"));
+    measured.overlay.tone->mixed_over_mm = 24;
     measured.asked.prepend(ReadingGroup::shine);
     measured.readings.prepend({"alignment", "-", 0.8, 0.7, 0.9, false, {}});
     panel.show_measured(measured, true);
@@ -144,6 +151,7 @@ BOOST_AUTO_TEST_CASE(the_panel_shows_what_was_asked_and_tells_what_else_could_be
         if (label->isVisible()) words.append(label->text());
     BOOST_TEST(words.contains("Tone"));
     BOOST_TEST(words.contains("Shine"));
+    BOOST_TEST(words.join("|").replace(QChar(QChar::Nbsp), u' ').contains("over a width of 24 mm"));
 }
 
 BOOST_AUTO_TEST_CASE(a_line_of_demarcation_is_told_with_its_place_its_step_and_the_weeks_it_took) {
