@@ -100,6 +100,11 @@ std::vector<Strand> corrected(const std::vector<Strand>& strands, const Correcti
         hair[into] = hair[into] && hair[from];
         std::replace(part_of.begin(), part_of.end(), from, into);
     }
+    for (const cv::Point2d& p : corrections.whole_px)
+        if (const std::size_t at = strand_at(strands, p, calibration); at != nobody) {
+            now[part_of[at]].torn_ends = 0;
+            now[part_of[at]].torn[0] = now[part_of[at]].torn[1] = 0;
+        }
     std::vector<Strand> left;
     for (std::size_t i = 0; i < now.size(); ++i)
         if (part_of[i] == i && hair[i]) left.push_back(std::move(now[i]));

@@ -1,4 +1,4 @@
-// What a person corrects among traced strands: one that is no hair, two that are one.
+// What a person corrects among traced strands: one that is no hair, two that are one, one that is whole.
 #pragma once
 
 #include <array>
@@ -13,7 +13,8 @@ namespace kempt::combings {
 struct Corrections {
     std::vector<cv::Point2d> not_hair_px;               // a point on each strand that is no hair
     std::vector<std::array<cv::Point2d, 2>> joined_px;  // a point on each of two strands that are one
-    [[nodiscard]] bool none() const { return not_hair_px.empty() && joined_px.empty(); }
+    std::vector<cv::Point2d> whole_px;  // a point on each strand that is a whole hair, though an end looks torn off
+    [[nodiscard]] bool none() const { return not_hair_px.empty() && joined_px.empty() && whole_px.empty(); }
 };
 
 // How far a point may lie from the strand that it means, mm: points are stored on the path of the strand, and a path
@@ -22,7 +23,8 @@ inline constexpr double correction_reach_mm = 1.5;
 
 // The strands as corrected, longest first. A point means the strand that it lies nearest to, among the strands as they
 // were traced; without one within reach it changes nothing. Strands are joined at the two ends that lie nearest to each
-// other, and the way between them counts; what is joined to something that is no hair is no hair either.
+// other, and the way between them counts; what is joined to something that is no hair is no hair either. A whole one
+// has no torn end; one that runs out of the sheet stays cut off.
 [[nodiscard]] std::vector<Strand> corrected(const std::vector<Strand>& strands, const Corrections& corrections,
                                             const card::Calibration& calibration);
 

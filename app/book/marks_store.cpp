@@ -8,7 +8,7 @@ namespace {
 
 const QString columns = QStringLiteral(
     "id, photo, view, edge_line, hair_side_x, hair_side_y, hair_taps, scalp_taps, shine_region, strand_line, region, "
-    "anchors, sheet, scale_points, scale_mm, not_hair, joined");
+    "anchors, sheet, scale_points, scale_mm, not_hair, joined, whole");
 
 QString text_of(const QVector<QPointF>& points) {
     QJsonArray list;
@@ -49,12 +49,13 @@ Marks marks_of(sql::Row& row) {
     marks.not_hair = points_of(row);
     marks.joined = points_of(row);
     if (marks.joined.size() % 2 != 0) row.mark_broken();
+    marks.whole = points_of(row);
     return marks;
 }
 
 Status sensible(const Marks& m) {
     QVector<QPointF> points = m.edge_line + m.hair_taps + m.scalp_taps + m.shine_region + m.strand_line + m.region +
-                              m.anchors + m.scale_points + m.not_hair + m.joined;
+                              m.anchors + m.scale_points + m.not_hair + m.joined + m.whole;
     if (m.hair_side) points << *m.hair_side;
     for (const QPointF& p : points)
         if (!std::isfinite(p.x()) || !std::isfinite(p.y()))
@@ -82,19 +83,20 @@ QVariantList values_of(const Marks& m) {
         list << QVariant() << QVariant();
     return list + sql::values(text_of(m.hair_taps), text_of(m.scalp_taps), text_of(m.shine_region),
                               text_of(m.strand_line), text_of(m.region), text_of(m.anchors), m.sheet,
-                              text_of(m.scale_points), m.scale_mm, text_of(m.not_hair), text_of(m.joined));
+                              text_of(m.scale_points), m.scale_mm, text_of(m.not_hair), text_of(m.joined),
+                              text_of(m.whole));
 }
 
 }  // namespace
 
 Result<Id> add_marks(Book& book, const Marks& m) {
     if (Status good = sensible(m); !good) return good.error();
-    auto id =
-        sql::insert(book.connection(),
-                    "INSERT INTO marks (photo, view, edge_line, hair_side_x, hair_side_y, hair_taps, scalp_taps, "
-                    "shine_region, strand_line, region, anchors, sheet, scale_points, scale_mm, not_hair, joined) "
-                    "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                    sql::values(m.photo) + values_of(m));
+    auto id = sql::insert(
+        book.connection(),
+        "INSERT INTO marks (photo, view, edge_line, hair_side_x, hair_side_y, hair_taps, scalp_taps, "
+        "shine_region, strand_line, region, anchors, sheet, scale_points, scale_mm, not_hair, joined, whole) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        sql::values(m.photo) + values_of(m));
     if (!id) return told(id.error(), "missing-link", missing("photo", m.photo));
     return id;
 }
@@ -110,12 +112,13 @@ Status update_marks(Book& book, const Marks& m) {
     if (runs->value_or(0) > 0)
         return invalid("marks-measured", "Readings were taken from these marks, which therefore stay as they are.",
                        "Add the corrected marks as new ones and measure again.");
-    Status done = change_one(book, "marks", m.id,
-                             "UPDATE marks SET view = ?, edge_line = ?, hair_side_x = ?, hair_side_y = ?, "
-                             "hair_taps = ?, scalp_taps = ?, shine_region = ?, strand_line = ?, region = ?, "
-                             "anchors = ?, sheet = ?, scale_points = ?, scale_mm = ?, not_hair = ?, joined = ? "
-                             "WHERE id = ?",
-                             values_of(m) + sql::values(m.id));
+    Status done =
+        change_one(book, "marks", m.id,
+                   "UPDATE marks SET view = ?, edge_line = ?, hair_side_x = ?, hair_side_y = ?, "
+                   "hair_taps = ?, scalp_taps = ?, shine_region = ?, strand_line = ?, region = ?, "
+                   "anchors = ?, sheet = ?, scale_points = ?, scale_mm = ?, not_hair = ?, joined = ?, whole = ? "
+                   "WHERE id = ?",
+                   values_of(m) + sql::values(m.id));
     if (!done) return done;
     return transaction->commit();
 }

@@ -179,6 +179,7 @@ Result<Marks> marks_from_json(const QByteArray& json) {
     marks.anchors = reader.points(QStringLiteral("anchors"), 1, any);
     marks.not_hair = reader.points(QStringLiteral("not_hair"), 1, any);
     read_joined(reader, object.value(QStringLiteral("joined")), marks);
+    marks.whole = reader.points(QStringLiteral("whole"), 1, any);
     read_sheet(reader, marks);
     read_scale(reader, object.value(QStringLiteral("scale")), marks);
     if (reader.error()) return *reader.error();
@@ -199,6 +200,7 @@ QJsonObject json_of_marks(const Marks& marks) {
     put(QStringLiteral("region"), marks.region);
     put(QStringLiteral("anchors"), marks.anchors);
     put(QStringLiteral("not_hair"), marks.not_hair);
+    put(QStringLiteral("whole"), marks.whole);
     QJsonArray pairs;
     for (qsizetype i = 0; i + 1 < marks.joined.size(); i += 2)
         pairs.append(QJsonArray{json_of(marks.joined[i]), json_of(marks.joined[i + 1])});

@@ -130,7 +130,8 @@ bool same_marks_for(ReadingGroup group, const Marks& a, const Marks& b) {
         case ReadingGroup::pattern:
             break;
     }
-    const bool corrected_alike = group != ReadingGroup::combings || (a.not_hair == b.not_hair && a.joined == b.joined);
+    const bool corrected_alike =
+        group != ReadingGroup::combings || (a.not_hair == b.not_hair && a.joined == b.joined && a.whole == b.whole);
     return a.sheet == b.sheet && a.region == b.region && corrected_alike;
 }
 

@@ -68,8 +68,8 @@ struct Marks {
     QVector<QPointF> shine_region, strand_line, region, anchors;
     QString sheet;  // "hem", "combings", "strand" or empty
     // Corrections of a comb-out: a point on each traced strand that is no hair; pairs of points, one on each of two
-    // traced strands that are one hair.
-    QVector<QPointF> not_hair, joined;
+    // traced strands that are one hair; a point on each that is a whole hair, though an end of it looks torn off.
+    QVector<QPointF> not_hair, joined, whole;
     QVector<QPointF> scale_points;  // two or none
     double scale_mm = 0;
 };

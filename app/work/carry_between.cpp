@@ -243,6 +243,7 @@ Result<Marks> map_marks(const Marks& marks, const card::Calibration& from, const
     // They belong to the strands of that photo.
     carried.not_hair.clear();
     carried.joined.clear();
+    carried.whole.clear();
     carried.scale_points.clear();  // the card gives the scale
     carried.scale_mm = 0;
     return carried;

@@ -84,6 +84,7 @@ combings::Corrections corrections_from(const Marks& marks) {
     to.not_hair_px = points_from(marks.not_hair);
     const std::vector<cv::Point2d> joined = points_from(marks.joined);
     for (std::size_t i = 0; i + 1 < joined.size(); i += 2) to.joined_px.push_back({joined[i], joined[i + 1]});
+    to.whole_px = points_from(marks.whole);
     return to;
 }
 

@@ -80,6 +80,7 @@ bool can_correct_again(const Earlier* earlier, Marks marks) {
         return false;
     marks.not_hair = earlier->marks.not_hair;
     marks.joined = earlier->marks.joined;
+    marks.whole = earlier->marks.whole;
     return same_marks_for(ReadingGroup::combings, earlier->marks, marks);
 }
 

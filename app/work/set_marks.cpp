@@ -28,7 +28,7 @@ bool same(const Marks& a, const Marks& b) {
     return a.view == b.view && a.edge_line == b.edge_line && a.hair_side == b.hair_side && a.hair_taps == b.hair_taps &&
            a.scalp_taps == b.scalp_taps && a.shine_region == b.shine_region && a.strand_line == b.strand_line &&
            a.region == b.region && a.anchors == b.anchors && a.sheet == b.sheet && a.scale_points == b.scale_points &&
-           a.scale_mm == b.scale_mm && a.not_hair == b.not_hair && a.joined == b.joined;
+           a.scale_mm == b.scale_mm && a.not_hair == b.not_hair && a.joined == b.joined && a.whole == b.whole;
 }
 
 }  // namespace
@@ -39,7 +39,8 @@ Status check_marks(const Marks& marks, QSize photo) {
         {&marks.scalp_taps, "the scalp samples"}, {&marks.shine_region, "the shine region"},
         {&marks.strand_line, "the strand line"},  {&marks.region, "the region"},
         {&marks.anchors, "the anchors"},          {&marks.scale_points, "the scale"},
-        {&marks.not_hair, "what is no hair"},     {&marks.joined, "the joined strands"}};
+        {&marks.not_hair, "what is no hair"},     {&marks.joined, "the joined strands"},
+        {&marks.whole, "the whole strands"}};
     for (const auto& [points, name] : lists)
         if (const Status status = check_points(*points, name, photo); !status) return status;
     if (marks.hair_side)

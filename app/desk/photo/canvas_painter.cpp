@@ -173,6 +173,14 @@ void taken_out(QPainter& painter, QPointF p, double radius, const QColor& core, 
     if (picked) dot(painter, p, radius * 0.4, core, true, false, keyboard);
 }
 
+// A tick: a strand that is a whole hair.
+void whole_hair(QPainter& painter, QPointF p, double radius, const QColor& core, bool picked, bool hovered,
+                bool keyboard) {
+    const double r = hovered || picked ? radius * 1.25 : radius;
+    cased(painter, tick_at(p, r), picked ? mark_colours().picked : core, 2.2);
+    if (picked) dot(painter, p, radius * 0.4, core, true, false, keyboard);
+}
+
 // Two strands that were joined by hand: a link between their marks.
 void links(QPainter& painter, const QPolygonF& ends, double s) {
     for (qsizetype i = 0; i + 1 < ends.size(); i += 2)
@@ -211,6 +219,7 @@ void paint_marks(QPainter& painter, const ViewMap& map, const MarksScene& scene)
     links(painter, on_window(map, marks.joined), s);
     each(marks.joined, MarkKind::join_point, dot, 4, c.warning);
     each(marks.not_hair, MarkKind::not_hair, taken_out, 6, c.warning);
+    each(marks.whole, MarkKind::whole, whole_hair, 6, c.warning);
     each(marks.region, MarkKind::region_corner, corner, 4.5, c.region);
     each(marks.shine_region, MarkKind::shine_corner, corner, 4.5, c.region);
     each(marks.edge_line, MarkKind::edge_point, dot, 4.5, c.line);

@@ -42,6 +42,7 @@ Marks finished_part(const Marks& marks) {
     if (whole.sheet != u"combings") {
         whole.not_hair.clear();
         whole.joined.clear();
+        whole.whole.clear();
     }
     if (whole.scale_points.size() != 2 || !(whole.scale_mm > 0)) {
         whole.scale_points.clear();

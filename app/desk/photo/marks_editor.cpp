@@ -44,6 +44,8 @@ QVector<QPointF>* MarksEditor::list_of(MarkKind kind) {
             return &now_.not_hair;
         case MarkKind::join_point:
             return &now_.joined;
+        case MarkKind::whole:
+            return &now_.whole;
     }
     return nullptr;
 }
@@ -52,7 +54,7 @@ std::vector<Handle> MarksEditor::handles() const {
     using enum MarkKind;
     std::vector<Handle> all;
     for (const MarkKind kind : {edge_point, hair_side, hair_tap, scalp_tap, shine_corner, strand_point, region_corner,
-                                anchor, scale_point, not_hair, join_point}) {
+                                anchor, scale_point, not_hair, join_point, whole}) {
         const auto* list = const_cast<MarksEditor*>(this)->list_of(kind);  // list_of() changes nothing
         const qsizetype count = list != nullptr ? list->size() : now_.hair_side ? 1 : 0;
         for (int i = 0; i < count; ++i) all.push_back({kind, i});
@@ -215,10 +217,11 @@ bool MarksEditor::set_sheet(const QString& sheet) {
 void MarksEditor::forget_corrections() {
     now_.not_hair.clear();
     now_.joined.clear();
+    now_.whole.clear();
 }
 
 bool MarksEditor::clear_corrections() {
-    if (now_.not_hair.isEmpty() && now_.joined.isEmpty()) return false;
+    if (now_.not_hair.isEmpty() && now_.joined.isEmpty() && now_.whole.isEmpty()) return false;
     remember();
     forget_corrections();
     return true;

@@ -22,8 +22,9 @@ enum class MarkKind {
     region_corner,
     anchor,
     scale_point,
-    not_hair,   // on a traced strand that is no hair
-    join_point  // two and two: on traced strands that are one hair
+    not_hair,    // on a traced strand that is no hair
+    join_point,  // two and two: on traced strands that are one hair
+    whole        // on a traced strand that is a whole hair
 };
 
 struct Handle {

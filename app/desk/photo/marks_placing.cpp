@@ -73,6 +73,7 @@ std::optional<Handle> MarksEditor::place(MarkKind kind, QPointF p, double reach,
         case MarkKind::scalp_tap:
         case MarkKind::anchor:
         case MarkKind::not_hair:
+        case MarkKind::whole:
             break;
         case MarkKind::join_point:  // two at a time: join()
             return std::nullopt;
@@ -132,6 +133,7 @@ std::optional<Handle> MarksEditor::place_by_key(MarkKind kind, std::optional<Han
         case MarkKind::scale_point:
             break;
         case MarkKind::not_hair:  // by choosing a strand
+        case MarkKind::whole:
         case MarkKind::join_point:
             return std::nullopt;
     }

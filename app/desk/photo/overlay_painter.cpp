@@ -226,6 +226,9 @@ void paint_sample(QPainter& painter, const QRectF& box, Sample sample, double s)
         case Sample::joined:
             cased(painter, line, c.warning, 1.6 * s, {2, 2});
             break;
+        case Sample::whole:
+            cased(painter, tick_at(box.center(), 5 * s), c.warning, 2.2);
+            break;
     }
     painter.restore();
 }

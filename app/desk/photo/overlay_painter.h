@@ -36,7 +36,8 @@ enum class Sample {
     cut_off,
     unresolved,
     taken_out,
-    joined
+    joined,
+    whole
 };
 void paint_sample(QPainter& painter, const QRectF& box, Sample sample, double scale);
 

@@ -78,6 +78,7 @@ bool PhotoCanvas::fresh(ReadingGroup group) const {
     Marks now = finished_part(editor_.marks());
     now.not_hair = overlay_marks_.not_hair;
     now.joined = overlay_marks_.joined;
+    now.whole = overlay_marks_.whole;
     return same_marks_for(group, overlay_marks_, now);
 }
 
@@ -142,6 +143,14 @@ void PhotoCanvas::drop_strand(int strand) {
     if (found == nullptr || strand < 0 || strand >= found->strands.size()) return;
     editor_.place(MarkKind::not_hair, own_point(found->strands, strand));
     strand_ = strand_under_ = -1;
+    changed(false);
+}
+
+void PhotoCanvas::mark_whole(int strand) {
+    end_nudge();
+    const StrandsOverlay* found = strands();
+    if (found == nullptr || strand < 0 || strand >= found->strands.size()) return;
+    editor_.place(MarkKind::whole, own_point(found->strands, strand));
     changed(false);
 }
 

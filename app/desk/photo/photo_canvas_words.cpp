@@ -52,6 +52,9 @@ void PhotoCanvas::tell_state() {
                 words.append(
                     tr("A mark on a strand that was taken out is picked; removing it brings the strand back."));
                 break;
+            case MarkKind::whole:
+                words.append(tr("The mark of a whole hair is picked; removing it counts the strand as before."));
+                break;
             case MarkKind::join_point:
                 words.append(tr("The mark of a join is picked; removing it parts the strands again."));
                 break;

@@ -79,6 +79,7 @@ void PhotoPage::connect_parts() {
     connect(panel_, &ReadingsPanel::strand_chosen, canvas_, &PhotoCanvas::set_strand);
     connect(panel_, &ReadingsPanel::strand_dropped, canvas_, &PhotoCanvas::drop_strand);
     connect(panel_, &ReadingsPanel::strands_joined, canvas_, &PhotoCanvas::join_strands);
+    connect(panel_, &ReadingsPanel::strand_whole, canvas_, &PhotoCanvas::mark_whole);
     connect(panel_, &ReadingsPanel::corrections_cleared, canvas_, &PhotoCanvas::clear_corrections);
     connect(carry_, &QPushButton::clicked, this, &PhotoPage::carry);
     connect(hint_, &HintBox::sheet_asked, this, [this] { canvas_->ask_for_sheet(canvas_->tool()); });

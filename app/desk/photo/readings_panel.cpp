@@ -89,6 +89,7 @@ void ReadingsPanel::add_details(ReadingGroup group, Section& section, QBoxLayout
         connect(section.strands, &StrandBox::chosen, this, &ReadingsPanel::strand_chosen);
         connect(section.strands, &StrandBox::drop_asked, this, &ReadingsPanel::strand_dropped);
         connect(section.strands, &StrandBox::join_asked, this, &ReadingsPanel::strands_joined);
+        connect(section.strands, &StrandBox::whole_asked, this, &ReadingsPanel::strand_whole);
         connect(section.strands, &StrandBox::clear_asked, this, &ReadingsPanel::corrections_cleared);
     }
 }

@@ -42,6 +42,7 @@ class ReadingsPanel : public QFrame {
     void strand_chosen(int strand);
     void strand_dropped(int strand);
     void strands_joined(int one, int other);
+    void strand_whole(int strand);
     void corrections_cleared();
 
   private:

@@ -24,8 +24,11 @@ StrandBox::StrandBox(bool corrects, QWidget* parent) : QWidget(parent), corrects
     drop_->setToolTip(tr("Takes the chosen strand out of the count (Delete)"));
     join_ = button(tr("Join"));
     join_->setToolTip(tr("The chosen strand and the next one that you choose are one hair (J)"));
+    whole_ = button(tr("A whole hair"));
+    whole_->setToolTip(tr("The chosen strand ends where it seems torn off: it is no part of another (W)"));
     row->addWidget(drop_);
     row->addWidget(join_);
+    row->addWidget(whole_);
     told_ = text({}, "caption");
     column->addWidget(told_);
     clear_ = button(tr("Take all corrections back"), "quiet");
@@ -37,10 +40,12 @@ StrandBox::StrandBox(bool corrects, QWidget* parent) : QWidget(parent), corrects
     });
     connect(drop_, &QPushButton::clicked, this, [this] { drop(list_->currentRow()); });
     connect(join_, &QPushButton::clicked, this, [this] { begin_join(joining_ >= 0 ? -1 : list_->currentRow()); });
+    connect(whole_, &QPushButton::clicked, this, [this] { say_whole(list_->currentRow()); });
     connect(clear_, &QPushButton::clicked, this, &StrandBox::clear_asked);
     if (corrects_) {
         connect(list_, &StrandList::drop_asked, this, &StrandBox::drop);
         connect(list_, &StrandList::join_asked, this, &StrandBox::begin_join);
+        connect(list_, &StrandList::whole_asked, this, &StrandBox::say_whole);
     }
     refresh();
 }
@@ -53,12 +58,14 @@ void StrandBox::show_strands(const StrandsOverlay& found, const Marks& marks) {
         next_ = -1;
     }
     if (joining_ >= found.strands.size()) joining_ = -1;
+    torn_.clear();
+    for (const ShownStrand& strand : found.strands) torn_.append(strand.perhaps_longer && !strand.cut_off);
     const bool some = corrects_ && found.parts > 0;
     parts_->setVisible(some);
     if (some)
         parts_->setText(
             tr("%1 traced, counted as %2: some that end on another, perhaps longer, are likely parts of one "
-               "hair. Join those that are.")
+               "hair. Join those that are, and say which are whole.")
                 .arg(counted(found.strands.size(), tr("line"), tr("lines")))
                 .arg(found.strands.size() - found.parts));
     QStringList words;
@@ -66,6 +73,8 @@ void StrandBox::show_strands(const StrandsOverlay& found, const Marks& marks) {
         words.append(tr("%1 taken out by hand").arg(counted(marks.not_hair.size(), tr("strand"), tr("strands"))));
     if (!marks.joined.isEmpty())
         words.append(tr("%1 by hand").arg(counted(marks.joined.size() / 2, tr("join"), tr("joins"))));
+    if (!marks.whole.isEmpty())
+        words.append(tr("%1 by hand").arg(counted(marks.whole.size(), tr("whole hair"), tr("whole hairs"))));
     told_->setText(words.isEmpty() ? QString() : words.join(QStringLiteral(", ")) + QLatin1Char('.'));
     refresh();
 }
@@ -96,6 +105,16 @@ void StrandBox::begin_join(int strand) {
     refresh();
 }
 
+bool StrandBox::looks_torn(int strand) const {
+    return strand >= 0 && strand < torn_.size() && torn_[strand];
+}
+
+void StrandBox::say_whole(int strand) {
+    if (!looks_torn(strand)) return;
+    if (whole_->hasFocus()) list_->setFocus();  // the button goes with the doubt
+    emit whole_asked(strand);
+}
+
 void StrandBox::refresh() {
     const bool picked = corrects_ && list_->currentRow() >= 0 && list_->count() > 0;
     const bool told = corrects_ && !told_->text().isEmpty();
@@ -105,6 +124,7 @@ void StrandBox::refresh() {
                              : tr("Choose a strand that was traced wrongly, here or on the photo, to correct it."));
     drop_->setVisible(picked && joining_ < 0);
     join_->setVisible(picked || joining_ >= 0);
+    whole_->setVisible(picked && joining_ < 0 && looks_torn(list_->currentRow()));
     join_->setText(joining_ >= 0 ? tr("Do not join") : tr("Join with another"));
     join_->setAccessibleName(join_->text());
     told_->setVisible(told);

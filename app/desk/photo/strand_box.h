@@ -1,4 +1,5 @@
-// The list of a comb-out's strands with what she can correct in it: a strand that is no hair, two that are one.
+// The list of a comb-out's strands with what she can correct in it: a strand that is no hair, two that are one, one
+// that looks torn off and is whole.
 #pragma once
 
 #include <QWidget>
@@ -27,19 +28,23 @@ class StrandBox : public QWidget {
     void chosen(int strand);
     void drop_asked(int strand);
     void join_asked(int one, int other);
+    void whole_asked(int strand);
     void clear_asked();
 
   private:
     void drop(int strand);
     void begin_join(int strand);
+    void say_whole(int strand);
+    [[nodiscard]] bool looks_torn(int strand) const;
     void took(int strand);
     void refresh();
 
     StrandList* list_;
     QLabel *parts_, *words_, *told_;
-    QPushButton *drop_, *join_, *clear_;
-    int joining_ = -1;  // the strand that waits for its other part
-    int next_ = -1;     // to be chosen once a dropped one is gone, so that the keys go on from there
+    QPushButton *drop_, *join_, *whole_, *clear_;
+    QVector<bool> torn_;  // of each strand: an end of it looks torn off, on the sheet
+    int joining_ = -1;    // the strand that waits for its other part
+    int next_ = -1;       // to be chosen once a dropped one is gone, so that the keys go on from there
     bool corrects_;
 };
 

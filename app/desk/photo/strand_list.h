@@ -1,5 +1,6 @@
 // The traced strands, longest first, each with the colour that it has on the photo. Pointing at one, or choosing it,
-// shows it on the photo. Keys: Delete takes the chosen one out, J joins it with the next one that is chosen.
+// shows it on the photo. Keys: Delete takes the chosen one out, J joins it with the next one that is chosen, W says
+// that it is a whole hair.
 #pragma once
 
 #include <QListWidget>
@@ -20,6 +21,7 @@ class StrandList : public QListWidget {
     void chosen(int strand);
     void drop_asked(int strand);
     void join_asked(int strand);
+    void whole_asked(int strand);
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;

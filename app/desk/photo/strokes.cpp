@@ -15,6 +15,11 @@ void cased(QPainter& painter, const QPainterPath& path, const QColor& core, doub
     painter.drawPath(path);
 }
 
+QPainterPath tick_at(QPointF middle, double radius) {
+    return path_of({middle + QPointF(-radius, 0.1 * radius), middle + QPointF(-0.3 * radius, 0.8 * radius),
+                    middle + QPointF(radius, -0.8 * radius)});
+}
+
 QPainterPath path_of(const QPolygonF& points, bool closed) {
     QPainterPath path;
     if (points.isEmpty()) return path;

@@ -13,6 +13,7 @@ namespace kempt::desk {
 void cased(QPainter& painter, const QPainterPath& path, const QColor& core, double width,
            const QVector<double>& dashes = {}, double casing = 3);
 [[nodiscard]] QPainterPath path_of(const QPolygonF& points, bool closed = false);
+[[nodiscard]] QPainterPath tick_at(QPointF middle, double radius);
 [[nodiscard]] QPolygonF on_window(const ViewMap& map, const QVector<QPointF>& photo_points);
 // Black and bright by turns: something could not be made out.
 void striped(QPainter& painter, const QPainterPath& path, double width);

@@ -2365,6 +2365,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <source>joined by hand; removing the mark parts them</source>
         <translation>unidas a mano; al borrar la marca se separan</translation>
     </message>
+    <message>
+        <source>a whole hair, said by hand</source>
+        <translation>cabello entero, dicho a mano</translation>
+    </message>
 </context>
 <context>
     <name>kempt::desk::LiveMeter</name>
@@ -2561,6 +2565,10 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
     <message>
         <source>The mark of a join is picked; removing it parts the strands again.</source>
         <translation>Elegida la marca de una unión; al borrarla las hebras se separan.</translation>
+    </message>
+    <message>
+        <source>The mark of a whole hair is picked; removing it counts the strand as before.</source>
+        <translation>Elegida la marca de un cabello entero; al borrarla la hebra cuenta como antes.</translation>
     </message>
 </context>
 <context>
@@ -4643,6 +4651,22 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>%1 a mano</translation>
     </message>
     <message>
+        <source>whole hair</source>
+        <translation>cabello entero</translation>
+    </message>
+    <message>
+        <source>whole hairs</source>
+        <translation>cabellos enteros</translation>
+    </message>
+    <message>
+        <source>A whole hair</source>
+        <translation>Cabello entero</translation>
+    </message>
+    <message>
+        <source>The chosen strand ends where it seems torn off: it is no part of another (W)</source>
+        <translation>La hebra elegida acaba donde parece cortada: no es parte de otra (W)</translation>
+    </message>
+    <message>
         <source>join</source>
         <translation>unión</translation>
     </message>
@@ -4651,8 +4675,8 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>uniones</translation>
     </message>
     <message>
-        <source>%1 traced, counted as %2: some that end on another, perhaps longer, are likely parts of one hair. Join those that are.</source>
-        <translation>%1 en el trazado, contadas como %2: algunas que acaban en otra, quizá más largas, serán partes de un mismo cabello. Únalas si lo son.</translation>
+        <source>%1 traced, counted as %2: some that end on another, perhaps longer, are likely parts of one hair. Join those that are, and say which are whole.</source>
+        <translation>%1 en el trazado, contadas como %2: algunas que acaban en otra, quizá más largas, serán partes de un mismo cabello. Únalas si lo son, y diga cuáles están enteras.</translation>
     </message>
     <message>
         <source>line</source>

@@ -120,6 +120,38 @@ BOOST_AUTO_TEST_CASE(what_is_joined_to_something_that_is_no_hair_is_none) {
     BOOST_TEST(corrected(four().strands, by_hand, ten_px_per_mm()).size() == 2);
 }
 
+BOOST_AUTO_TEST_CASE(a_strand_that_she_says_is_whole_is_counted_for_itself_and_is_as_long_as_it_looks) {
+    CombingsReadings traced = four();
+    for (const size_t s : {2, 3}) {
+        traced.strands[s].torn_ends = 1;
+        traced.strands[s].torn[1] = 0.95;
+    }
+    summarise(traced);
+    BOOST_TEST(traced.parts == 1);
+    BOOST_TEST(reading(traced, "strands").value == 3);
+    Corrections by_hand;
+    by_hand.whole_px = {{100, 300}, {700, 300}};
+    const CombingsReadings now = corrected(traced, by_hand, ten_px_per_mm());
+    BOOST_TEST(now.parts == 0);
+    BOOST_TEST(reading(now, "strands").value == 4);
+    BOOST_TEST(reading(now, "short_share").value == 50);
+    for (const Strand& strand : now.strands) BOOST_TEST(!perhaps_longer(strand));
+    // A point beside every strand says nothing; of two that are joined it speaks for both.
+    by_hand.whole_px = {{500, 120}};
+    BOOST_TEST(corrected(traced, by_hand, ten_px_per_mm()).parts == 1);
+    by_hand.whole_px = {{700, 300}};
+    by_hand.joined_px = {{{{100, 300}, {700, 300}}}};
+    const CombingsReadings one = corrected(traced, by_hand, ten_px_per_mm());
+    BOOST_TEST(reading(one, "strands").value == 3);
+    BOOST_TEST(!perhaps_longer(one.strands[1]));
+    // What runs out of the sheet goes on there, whatever its other end is.
+    traced.strands[3].cut_off = true;
+    by_hand.joined_px.clear();
+    const CombingsReadings cut = corrected(traced, by_hand, ten_px_per_mm());
+    BOOST_TEST(cut.strands[3].cut_off);
+    BOOST_TEST(perhaps_longer(cut.strands[3]));
+}
+
 BOOST_AUTO_TEST_CASE(a_point_beside_every_strand_changes_nothing_and_a_doubt_stays_a_doubt) {
     CombingsReadings traced = four();
     traced.strands[2].doubtful = true;

@@ -55,7 +55,7 @@ bool operator==(const Marks& a, const Marks& b) {
            a.hair_side == b.hair_side && a.hair_taps == b.hair_taps && a.scalp_taps == b.scalp_taps &&
            a.shine_region == b.shine_region && a.strand_line == b.strand_line && a.region == b.region &&
            a.anchors == b.anchors && a.sheet == b.sheet && a.scale_points == b.scale_points &&
-           a.scale_mm == b.scale_mm && a.not_hair == b.not_hair && a.joined == b.joined;
+           a.scale_mm == b.scale_mm && a.not_hair == b.not_hair && a.joined == b.joined && a.whole == b.whole;
 }
 bool operator==(const ReadingRecord& a, const ReadingRecord& b) {
     return a.id == b.id && a.photo == b.photo && a.marks == b.marks && a.name == b.name && a.unit == b.unit &&
@@ -124,6 +124,7 @@ Marks sample_marks(Id photo) {
     marks.scale_mm = 50;
     marks.not_hair = {{21, 22}};
     marks.joined = {{31, 32}, {41.5, 42}};
+    marks.whole = {{51.25, 52}};
     return marks;
 }
 

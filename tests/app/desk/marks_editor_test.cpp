@@ -215,13 +215,17 @@ BOOST_AUTO_TEST_CASE(corrections_of_strands_are_steps_and_go_with_the_comb_out) 
     e.undo();
     BOOST_TEST(e.marks().joined.size() == 2);
     e.redo();
+    e.place(MarkKind::whole, {300, 60});
+    BOOST_TEST((e.handle_near({300, 60}, 8)->kind == MarkKind::whole));
     // One end of a join takes the other along.
     e.remove({MarkKind::join_point, 3});
     BOOST_TEST((e.marks().joined == QVector<QPointF>{{100, 100}, {120, 100}}));
     e.set_sheet("strand");  // other strands are asked for
     BOOST_TEST(e.marks().not_hair.isEmpty());
     BOOST_TEST(e.marks().joined.isEmpty());
+    BOOST_TEST(e.marks().whole.isEmpty());
     e.undo();
+    BOOST_TEST(e.marks().whole.size() == 1);
     BOOST_TEST(e.clear_corrections());
     BOOST_TEST(!e.clear_corrections());
     BOOST_TEST(e.marks().sheet.toStdString() == "combings");

@@ -146,6 +146,7 @@ BOOST_AUTO_TEST_CASE(the_panel_shows_what_was_asked_and_tells_what_else_could_be
     measured.asked.prepend(ReadingGroup::shine);
     measured.readings.prepend({"alignment", "-", 0.8, 0.7, 0.9, false, {}});
     panel.show_measured(measured, true);
+    QTest::qWait(1);  // parts that are new to the window come to sight
     words.clear();
     for (const QLabel* label : panel.findChildren<QLabel*>())
         if (label->isVisible()) words.append(label->text());

@@ -1,5 +1,6 @@
 // Traced strands on the photo and in their list, and what she corrects in them.
 #include <QLabel>
+#include <QPushButton>
 #include <QSet>
 #include <QSignalSpy>
 #include <boost/test/unit_test.hpp>
@@ -98,6 +99,58 @@ BOOST_FIXTURE_TEST_CASE(a_strand_is_taken_out_and_two_are_joined_by_a_point_of_t
     canvas.setFocus();
     QTest::keyClick(&canvas, Qt::Key_Delete);
     BOOST_TEST(canvas.marks().not_hair.size() == 1);
+}
+
+BOOST_FIXTURE_TEST_CASE(a_strand_is_said_to_be_whole_by_a_point_of_its_own_that_can_be_taken_away, Strands) {
+    canvas.mark_whole(1);
+    BOOST_TEST_REQUIRE(canvas.marks().whole.size() == 1);
+    BOOST_TEST(canvas.marks().whole[0].y() == 150);
+    BOOST_TEST(colour_seen(at({100, 50})) == 0);  // the strands stay in sight until they are counted anew
+    canvas.mark_whole(7);
+    BOOST_TEST(canvas.marks().whole.size() == 1);
+    canvas.undo();
+    BOOST_TEST(canvas.marks().whole.isEmpty());
+    canvas.redo();
+    canvas.clear_corrections();
+    BOOST_TEST(canvas.marks().whole.isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(only_a_strand_that_looks_torn_off_can_be_said_to_be_whole) {
+    StrandBox box(true);
+    StrandsOverlay found{
+        {strand({{0, 0}, {9, 9}}, 0, 120), strand({{0, 0}, {9, 9}}, 1, 80), strand({{0, 0}, {9, 9}}, 2, 60)}, {}};
+    found.strands[1].perhaps_longer = true;
+    found.strands[2].perhaps_longer = found.strands[2].cut_off = true;
+    box.show_strands(found, {});
+    box.show();
+    QSignalSpy whole(&box, &StrandBox::whole_asked);
+    const auto button = [&] {
+        for (QPushButton* one : box.findChildren<QPushButton*>())
+            if (one->text() == "A whole hair" && one->isVisible()) return one;
+        return static_cast<QPushButton*>(nullptr);
+    };
+    for (const int row : {0, 2}) {
+        box.list()->setCurrentRow(row);
+        BOOST_TEST(button() == nullptr);
+        QTest::keyClick(box.list(), Qt::Key_W);
+        BOOST_TEST(whole.isEmpty());
+    }
+    box.list()->setCurrentRow(1);
+    BOOST_TEST_REQUIRE(button() != nullptr);
+    QTest::keyClick(box.list(), Qt::Key_W);
+    button()->setFocus();
+    QTest::keyClick(button(), Qt::Key_Space);
+    BOOST_TEST_REQUIRE(whole.size() == 2);
+    BOOST_TEST(whole.last()[0].toInt() == 1);
+    found.strands[1].perhaps_longer = false;
+    Marks marks;
+    marks.whole = {{3, 3}};
+    box.show_strands(found, marks);
+    BOOST_TEST(button() == nullptr);
+    bool told = false;
+    for (const QLabel* label : box.findChildren<QLabel*>())
+        told = told || (label->isVisible() && label->text() == "1 whole hair by hand.");
+    BOOST_TEST(told);
 }
 
 BOOST_AUTO_TEST_CASE(the_point_that_means_a_strand_lies_away_from_the_strands_that_cross_it) {

@@ -121,7 +121,8 @@ BOOST_AUTO_TEST_CASE(marks_of_the_contract_are_read_member_by_member) {
         "shine_region": [[0,0],[1,0],[1,1],[0,1]], "strand_line": [[9, 10], [11, 12]],
         "scale": {"points": [[0, 0], [100, 0]], "mm": 50}, "sheet": "hem", "region": [[0,0],[2,0],[2,2],[0,2]],
         "anchors": [[4, 4]], "hair_taps": [[1, 1]], "scalp_taps": [[2, 2], [3, 3]], "a_later_member": {"x": 1},
-        "not_hair": [[5, 5]], "joined": [[[1, 2], [3, 4]], [[5, 6], [7, 8]]]})";
+        "not_hair": [[5, 5]], "joined": [[[1, 2], [3, 4]], [[5, 6], [7, 8]]],
+        "whole": [[6, 6], [7, 7]]})";
     const Result<Marks> read = marks_from_json(json);
     BOOST_REQUIRE(read.ok());
     const Marks& marks = read.value();
@@ -139,6 +140,7 @@ BOOST_AUTO_TEST_CASE(marks_of_the_contract_are_read_member_by_member) {
     BOOST_TEST(marks.scalp_taps.size() == 2);
     BOOST_TEST(marks.not_hair.size() == 1);
     BOOST_TEST((marks.joined == QVector<QPointF>{{1, 2}, {3, 4}, {5, 6}, {7, 8}}));
+    BOOST_TEST((marks.whole == QVector<QPointF>{{6, 6}, {7, 7}}));
 
     const QJsonObject written = json_of_marks(marks);
     const Result<Marks> again = marks_from_json(QJsonDocument(written).toJson());
@@ -168,6 +170,7 @@ BOOST_AUTO_TEST_CASE(wrong_members_are_named) {
     names(R"({"shine_region": [[0,0],[1,0],[1,1]]})", "shine_region");
     names(R"({"region": []})", "region");
     names(R"({"not_hair": [1, 2]})", "not_hair[0]");
+    names(R"({"whole": [1, 2]})", "whole[0]");
     names(R"({"joined": [[1, 2], [3, 4]]})", "joined[0][0]");
     names(R"({"joined": [[[1, 2]]]})", "joined[0]");
     names(R"({"scale": 5})", "scale");

@@ -22,7 +22,7 @@ BOOST_AUTO_TEST_CASE(between_visits_the_skin_carries_the_line_though_the_card_li
     marks.strand_line = {here({40, 41}), here({40, 50})};
     marks.shine_region = {here({30, 44}), here({50, 44}), here({50, 50})};
     marks.scalp_taps = {here({42, 36})};  // bare skin in both
-    marks.not_hair = {here({42, 45})};
+    marks.not_hair = marks.whole = {here({42, 45})};
     TemporaryBook::required(work::set_marks(*in.book, from, marks));
     const auto carried = TemporaryBook::required(work::carry_marks(*in.book, {from, to, {}}));
     BOOST_TEST(carried.by.toStdString() == "skin");
@@ -40,6 +40,7 @@ BOOST_AUTO_TEST_CASE(between_visits_the_skin_carries_the_line_though_the_card_li
     BOOST_TEST(carried.marks.shine_region.size() == 3);
     BOOST_TEST(carried.marks.scalp_taps.size() == 1);
     BOOST_TEST(carried.marks.not_hair.isEmpty());
+    BOOST_TEST(carried.marks.whole.isEmpty());
     BOOST_TEST(carried.told().contains(QStringLiteral("skin")));
     BOOST_TEST(carried.told().contains(QStringLiteral(" mm")));
     TemporaryBook::required(work::set_marks(*in.book, to, carried.marks));  // they may be kept as they are

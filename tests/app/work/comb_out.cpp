@@ -53,6 +53,11 @@ BOOST_AUTO_TEST_CASE(readings_follow_her_corrections_and_an_earlier_tracing_give
     for (const char* name : {"strands", "strand_median", "short_share"})
         BOOST_TEST(value_of(again, name) == value_of(anew, name));
     BOOST_TEST(again->combings->strands[0].length_mm == anew->combings->strands[0].length_mm);
+    // Saying that one which does not look torn is whole changes nothing.
+    by_hand.whole = {middle_of(first->combings->strands[3])};
+    const auto whole = work::measure_open_photo(*open.value(), by_hand, {}, {}, &earlier);
+    BOOST_TEST(value_of(whole, "strands") == value_of(anew, "strands"));
+    by_hand.whole.clear();
     // And back.
     const work::Earlier corrected{by_hand, *again};
     const auto back = work::measure_open_photo(*open.value(), marks, {}, {}, &corrected);

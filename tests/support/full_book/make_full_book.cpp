@@ -81,7 +81,7 @@ struct Maker {
         Marks marks = must(marks_from_json(file.readAll()));
         for (QVector<QPointF>* points :
              {&marks.edge_line, &marks.hair_taps, &marks.scalp_taps, &marks.shine_region, &marks.strand_line,
-              &marks.region, &marks.anchors, &marks.scale_points, &marks.not_hair, &marks.joined})
+              &marks.region, &marks.anchors, &marks.scale_points, &marks.not_hair, &marks.joined, &marks.whole})
             for (QPointF& p : *points) p *= scale;
         if (marks.hair_side) *marks.hair_side *= scale;
         marks.view = view;
