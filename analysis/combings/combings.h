@@ -28,6 +28,7 @@ struct Strand {
     int torn_ends = 0;        // 0-2 of its ends look torn off: where they end, something as dark goes on
     bool cut_off = false;     // runs out of the sheet or under the card: its length is a least value
     double torn[2] = {0, 0};  // 0-1: the chance that the first and the last end of the path are torn off
+    bool whole = false;       // she says that none of its ends is torn off, however they look
 };
 
 struct CombingsReadings {

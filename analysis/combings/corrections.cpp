@@ -100,11 +100,12 @@ std::vector<Strand> corrected(const std::vector<Strand>& strands, const Correcti
         hair[into] = hair[into] && hair[from];
         std::replace(part_of.begin(), part_of.end(), from, into);
     }
-    for (const cv::Point2d& p : corrections.whole_px)
-        if (const std::size_t at = strand_at(strands, p, calibration); at != nobody) {
-            now[part_of[at]].torn_ends = 0;
-            now[part_of[at]].torn[0] = now[part_of[at]].torn[1] = 0;
-        }
+    for (const cv::Point2d& p : corrections.whole_px) {
+        const std::size_t part = strand_at(strands, p, calibration);
+        // Of a joined strand the point may lie on the way between its parts.
+        const std::size_t at = part != nobody ? part_of[part] : strand_at(now, p, calibration);
+        if (at != nobody) now[at].whole = true;
+    }
     std::vector<Strand> left;
     for (std::size_t i = 0; i < now.size(); ++i)
         if (part_of[i] == i && hair[i]) left.push_back(std::move(now[i]));

@@ -55,13 +55,21 @@ constexpr size_t most_crumbs = 50;  // without a strand among them: a mat, for a
 
 const Refusal strands_torn{"", "strands-torn",
                            "The strands could not be followed through their crossings. Spread them further apart, or "
-                           "take those out that are none and join those that are one."};
+                           "take those out that are none, join those that are one and say which are hairs of their "
+                           "own."};
 
 // Chance that the whole is longer than what was followed. share: of the chances of a torn end that count.
 double chance_of_more(const Strand& strand, double share = 1) {
     double whole = strand.cut_off ? 0 : 1;
-    for (const double chance : strand.torn) whole *= chance < least_torn_chance ? 1 : 1 - share * chance;
+    for (const double chance : strand.torn)
+        whole *= strand.whole || chance < least_torn_chance ? 1 : 1 - share * chance;
     return 1 - whole;
+}
+
+double chances_of(const Strand& strand) {
+    double sum = 0;
+    for (const double chance : strand.torn) sum += chance < least_torn_chance ? 0 : chance;
+    return sum;
 }
 
 // Torn ends of a photo, as many as are to be expected.
@@ -71,9 +79,14 @@ struct TornEnds {
 };
 TornEnds torn_ends_of(const std::vector<Strand>& strands) {
     TornEnds out;
+    double natural = by_nature * static_cast<double>(strands.size());
+    // The ends of strands that she says are whole are some of those by nature.
     for (const Strand& strand : strands)
-        for (const double chance : strand.torn) out.expected += chance < least_torn_chance ? 0 : chance;
-    const double natural = by_nature * static_cast<double>(strands.size());
+        if (strand.whole)
+            natural -= chances_of(strand);
+        else
+            out.expected += chances_of(strand);
+    natural = std::max(0.0, natural);
     if (out.expected > natural) out.share = 1 - natural / out.expected;
     out.expected *= out.share;
     return out;
@@ -83,6 +96,10 @@ TornEnds torn_ends_of(const std::vector<Strand>& strands) {
 
 bool perhaps_longer(const Strand& strand) {
     return chance_of_more(strand) > 0;
+}
+
+bool looks_torn(const Strand& strand) {
+    return !strand.whole && (strand.torn_ends > 0 || chances_of(strand) > 0);
 }
 
 void summarise(CombingsReadings& found, const CombingsOptions& options) {
@@ -101,6 +118,7 @@ void summarise(CombingsReadings& found, const CombingsOptions& options) {
         lengths.push_back({strand.length_mm, chance_of_more(strand)});
         if (strand.length_mm < options.short_mm) brief += strand.cut_off ? 1 : 1 - chance_of_more(strand, torn.share);
         doubts.doubtful += strand.doubtful;
+        if (strand.whole) continue;
         look_torn += strand.torn_ends;
         doubts.one_torn += strand.torn_ends == 1;
         doubts.two_torn += strand.torn_ends == 2;

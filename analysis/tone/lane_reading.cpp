@@ -13,19 +13,29 @@ constexpr double most_lost = 0.15;
 // Without a fitted tone curve the colours are only balanced: errors about double (real chart photo, tests/app/work).
 constexpr double rough_light_doubt = 2;
 
-// A rim strip of the wide lane and the whole narrow one differ by chance by this many times what narrow lanes beside
-// each other do (SD): root of 1 + 10 mm / 4.8 mm. Two and a half times as much is another thing than this hair; of four
-// degrees of freedom, as the SD itself is told by five strips, chance exceeds that in one of 15 (Student 1908). So is
-// what differs by 12 in Lab, however little the strips agree: some two levels of the table.
-constexpr double most_off = 2.5 * 1.76, most_off_lab = 12;
+// What differs from the narrow lane by two and a half times what chance lets it differ by (SD) is other hair, or none;
+// of four degrees of freedom, as the SD itself is told by five strips, chance exceeds that in one of 15 at each rim
+// (Student 1908). So is what differs by 12 in Lab, however little the strips agree: some two levels of the table.
+constexpr double most_off = 2.5, most_off_lab = 12;
 
+// Narrow lanes beside each other differ by placing_sd; a strip of the wide lane and the narrow one by more, as their
+// widths have it.
 bool same_hair(const LaneReading& wide, const LaneReading& own, double zone_share) {
     const auto colours = [&](const LaneReading& of, size_t from, size_t to) {
         return seen_colours(of.seen.rows, of.seen.strips, zone_share, from, to);
     };
     const ZoneColours here = colours(own, 0, StripRow::strips);
     const auto off = [&](size_t rim) { return cv::norm(colours(wide, rim, rim + 1) - here) / std::sqrt(3.0); };
-    return std::max(off(0), off(StripRow::strips - 1)) <= std::min(most_off * own.placing_sd, most_off_lab);
+    const double by_width = std::sqrt(1 + own.lane.width_mm * StripRow::strips / wide.lane.width_mm);
+    return std::max(off(0), off(StripRow::strips - 1)) <= std::min(most_off * by_width * own.placing_sd, most_off_lab);
+}
+
+// Whether the wide lane tells all that the narrow one does.
+bool tells_as_much(const LaneReading& wide, const LaneReading& own) {
+    if (why_lost(wide.seen.lost) || wide.fit.parameters.empty()) return false;
+    for (size_t z = 0; z < 3; ++z)
+        if (own.zones.told[z] && !wide.zones.told[z]) return false;
+    return spread_of(wide.zones).has_value() || !spread_of(own.zones).has_value();
 }
 
 }  // namespace
@@ -78,8 +88,8 @@ Result<LaneReading> read_strand(const Photo& photo, const card::Calibration& cal
     auto own = read_lane(photo, calibration, line_px, options.lane_mm, options, part(0, 0.9));
     if (!own || own->placing_sd <= options.mixed_sd) return own;
     auto wide = read_lane(photo, calibration, line_px, options.mixed_lane_mm, options, part(0.9, 0.1));
-    const bool read = wide && !why_lost(wide->seen.lost) && !wide->fit.parameters.empty();
-    return read && same_hair(*wide, *own, options.zone_share) ? std::move(wide) : std::move(own);
+    const bool better = wide && tells_as_much(*wide, *own) && same_hair(*wide, *own, options.zone_share);
+    return better ? std::move(wide) : std::move(own);
 }
 
 }  // namespace kempt::tone

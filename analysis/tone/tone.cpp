@@ -13,6 +13,7 @@ namespace {
 constexpr double place_sd_mm = 0.35, step_sd = 0.3, step_sd_share = 0.06, z95 = 1.96;
 // A step that may be below one just noticeable difference is no line.
 constexpr double least_certain_step = 1.0;
+
 Error analysis_failed(const std::string& what) {
     return {ErrorKind::damaged, "analysis-failed", "The photo could not be measured (" + what + ").",
             "The photo and the marks are kept.", "Try another shot; if it happens again, report it with the photo."};
@@ -64,7 +65,8 @@ Result<ToneReadings> measure_tone(const Photo& photo, const card::Calibration& c
                      "Without the gauge card's grey patches the colour of the light is not known.",
                      "The photo is kept and can be compared by eye.",
                      "Lay the card beside the hair, in the same light."};
-    if (!(options.lane_mm > 0) || !(options.step_mm > 0) || !(options.zone_share > 0 && options.zone_share <= 1.0 / 3))
+    if (!(options.lane_mm > 0) || !(options.mixed_lane_mm >= options.lane_mm) || !(options.step_mm > 0) ||
+        !(options.zone_share > 0 && options.zone_share <= 1.0 / 3))
         return Error{ErrorKind::invalid, "options-invalid", "The settings for tone make no sense.", "",
                      "Use a lane and a step above 0 mm and zones of at most a third of the strand."};
     bool stopped = false;

@@ -68,7 +68,7 @@ struct Marks {
     QVector<QPointF> shine_region, strand_line, region, anchors;
     QString sheet;  // "hem", "combings", "strand" or empty
     // Corrections of a comb-out: a point on each traced strand that is no hair; pairs of points, one on each of two
-    // traced strands that are one hair; a point on each that is a whole hair, though an end of it looks torn off.
+    // traced strands that are one hair; a point on each that is a hair of its own, however its ends look.
     QVector<QPointF> not_hair, joined, whole;
     QVector<QPointF> scale_points;  // two or none
     double scale_mm = 0;

@@ -1752,8 +1752,8 @@
         <translation>No se pudo seguir las hebras a través de sus cruces.</translation>
     </message>
     <message>
-        <source>Spread them further apart, or take those out that are none and join those that are one.</source>
-        <translation>Sepárelas más, o quite las que no lo son y una las que son una sola.</translation>
+        <source>Spread them further apart, or take those out that are none, join those that are one and say which are hairs of their own.</source>
+        <translation>Sepárelas más, o quite las que no lo son, una las que son una sola y diga cuáles son cabellos aparte.</translation>
     </message>
     <message>
         <source>No strands were found on the sheet.</source>

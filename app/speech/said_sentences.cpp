@@ -168,8 +168,10 @@ const char* const said_sentences[] = {
     QT_TRANSLATE_NOOP("said", "The photo shows the sheet too small to see single strands."),
     QT_TRANSLATE_NOOP("said", "Let the sheet fill the photo, at the phone's full resolution."),
     QT_TRANSLATE_NOOP("said", "The strands could not be followed through their crossings."),
-    QT_TRANSLATE_NOOP("said",
-                      "Spread them further apart, or take those out that are none and join those that are one."),
+    QT_TRANSLATE_NOOP(
+        "said",
+        "Spread them further apart, or take those out that are none, join those that are one and say which "
+        "are hairs of their own."),
     QT_TRANSLATE_NOOP("said", "No strands were found on the sheet."),
     QT_TRANSLATE_NOOP("said", "No strand of 20 mm or more lies on the sheet."),
     QT_TRANSLATE_NOOP("said", "The strands are too faint in this photo to tell how they bend."),

@@ -45,6 +45,7 @@ std::vector<cv::Point2d> band_of(const Marks& marks, const card::Calibration& ca
     return widened(line, (left ? inward_mm : outward_mm) * scale, (left ? outward_mm : inward_mm) * scale);
 }
 
+// The narrow lane, which is always read: mixed hair beside it is as sharp and lit alike.
 std::vector<cv::Point2d> lane_of(const Marks& marks, const card::Calibration& calibration) {
     const std::vector<cv::Point2d> line = points_from(marks.strand_line);
     if (line.size() < 2 || !has_scale(calibration)) return {};

@@ -173,7 +173,7 @@ void taken_out(QPainter& painter, QPointF p, double radius, const QColor& core, 
     if (picked) dot(painter, p, radius * 0.4, core, true, false, keyboard);
 }
 
-// A tick: a strand that is a whole hair.
+// A tick: a strand that is a hair of its own.
 void whole_hair(QPainter& painter, QPointF p, double radius, const QColor& core, bool picked, bool hovered,
                 bool keyboard) {
     const double r = hovered || picked ? radius * 1.25 : radius;

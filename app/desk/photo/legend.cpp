@@ -61,7 +61,7 @@ QVector<Entry> entries(ReadingGroup group) {
     if (group == ReadingGroup::combings) {
         all.append({Sample::taken_out, Legend::tr("taken out by hand; removing the mark brings it back")});
         all.append({Sample::joined, Legend::tr("joined by hand; removing the mark parts them")});
-        all.append({Sample::whole, Legend::tr("a whole hair, said by hand")});
+        all.append({Sample::whole, Legend::tr("a hair of its own; removing the mark takes that back")});
     }
     return all;
 }

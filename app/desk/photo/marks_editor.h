@@ -24,7 +24,7 @@ enum class MarkKind {
     scale_point,
     not_hair,    // on a traced strand that is no hair
     join_point,  // two and two: on traced strands that are one hair
-    whole        // on a traced strand that is a whole hair
+    whole        // on a traced strand that is a hair of its own
 };
 
 struct Handle {

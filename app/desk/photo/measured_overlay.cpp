@@ -227,6 +227,7 @@ StrandsOverlay strands_of(const std::vector<combings::Strand>& strands, const wo
         to.doubtful = strand.doubtful;
         to.cut_off = strand.cut_off;
         to.perhaps_longer = combings::perhaps_longer(strand);
+        to.looks_torn = combings::looks_torn(strand);
         if (to.cut_off && field) to.open_ends = open_ends(strand.path_px, *field);
         out.strands.append(to);
         paths.append(to.path);

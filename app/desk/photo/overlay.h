@@ -57,6 +57,7 @@ struct ShownStrand {
     QPolygonF path;  // from end to end
     double length_mm = 0, low = 0, high = 0;
     bool doubtful = false, cut_off = false, perhaps_longer = false;
+    bool looks_torn = false;                       // at an end; she may say that it is whole
     QVector<QPointF> open_ends;                    // where a cut-off strand goes on unseen
     int colour = 0;                                // of strand_colours()
     double curve_diameter_mm = 0, wave_ratio = 0;  // of a pattern's strand; 0: not measured

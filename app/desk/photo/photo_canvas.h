@@ -61,7 +61,7 @@ class PhotoCanvas : public QWidget {
     void remove_picked();
     void drop_strand(int strand);           // it is no hair
     void join_strands(int one, int other);  // they are one hair
-    void mark_whole(int strand);            // it is a whole hair
+    void mark_whole(int strand);            // it is a hair of its own
     void clear_corrections();
     void set_scale_mm(double mm);
     void propose(const Marks& marks);  // in place of what is drawn; can be taken back

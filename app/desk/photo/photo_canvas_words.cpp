@@ -53,7 +53,7 @@ void PhotoCanvas::tell_state() {
                     tr("A mark on a strand that was taken out is picked; removing it brings the strand back."));
                 break;
             case MarkKind::whole:
-                words.append(tr("The mark of a whole hair is picked; removing it counts the strand as before."));
+                words.append(tr("The mark of a hair of its own is picked; removing it counts the strand as before."));
                 break;
             case MarkKind::join_point:
                 words.append(tr("The mark of a join is picked; removing it parts the strands again."));

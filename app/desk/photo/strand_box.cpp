@@ -24,8 +24,8 @@ StrandBox::StrandBox(bool corrects, QWidget* parent) : QWidget(parent), corrects
     drop_->setToolTip(tr("Takes the chosen strand out of the count (Delete)"));
     join_ = button(tr("Join"));
     join_->setToolTip(tr("The chosen strand and the next one that you choose are one hair (J)"));
-    whole_ = button(tr("A whole hair"));
-    whole_->setToolTip(tr("The chosen strand ends where it seems torn off: it is no part of another (W)"));
+    whole_ = button(tr("A hair of its own"));
+    whole_->setToolTip(tr("The chosen strand is all there, though it ends on another: it is no part of one (O)"));
     row->addWidget(drop_);
     row->addWidget(join_);
     row->addWidget(whole_);
@@ -59,13 +59,13 @@ void StrandBox::show_strands(const StrandsOverlay& found, const Marks& marks) {
     }
     if (joining_ >= found.strands.size()) joining_ = -1;
     torn_.clear();
-    for (const ShownStrand& strand : found.strands) torn_.append(strand.perhaps_longer && !strand.cut_off);
+    for (const ShownStrand& strand : found.strands) torn_.append(strand.looks_torn);
     const bool some = corrects_ && found.parts > 0;
     parts_->setVisible(some);
     if (some)
         parts_->setText(
             tr("%1 traced, counted as %2: some that end on another, perhaps longer, are likely parts of one "
-               "hair. Join those that are, and say which are whole.")
+               "hair. Join those that are, and say which are hairs of their own.")
                 .arg(counted(found.strands.size(), tr("line"), tr("lines")))
                 .arg(found.strands.size() - found.parts));
     QStringList words;
@@ -74,7 +74,8 @@ void StrandBox::show_strands(const StrandsOverlay& found, const Marks& marks) {
     if (!marks.joined.isEmpty())
         words.append(tr("%1 by hand").arg(counted(marks.joined.size() / 2, tr("join"), tr("joins"))));
     if (!marks.whole.isEmpty())
-        words.append(tr("%1 by hand").arg(counted(marks.whole.size(), tr("whole hair"), tr("whole hairs"))));
+        words.append(
+            tr("%1 by hand").arg(counted(marks.whole.size(), tr("hair of its own"), tr("hairs of their own"))));
     told_->setText(words.isEmpty() ? QString() : words.join(QStringLiteral(", ")) + QLatin1Char('.'));
     refresh();
 }
@@ -112,6 +113,8 @@ bool StrandBox::looks_torn(int strand) const {
 void StrandBox::say_whole(int strand) {
     if (!looks_torn(strand)) return;
     if (whole_->hasFocus()) list_->setFocus();  // the button goes with the doubt
+    torn_[strand] = false;                      // a second press says nothing more
+    refresh();
     emit whole_asked(strand);
 }
 

@@ -1,5 +1,5 @@
 // The list of a comb-out's strands with what she can correct in it: a strand that is no hair, two that are one, one
-// that looks torn off and is whole.
+// that looks torn off and is a hair of its own.
 #pragma once
 
 #include <QWidget>
@@ -42,7 +42,7 @@ class StrandBox : public QWidget {
     StrandList* list_;
     QLabel *parts_, *words_, *told_;
     QPushButton *drop_, *join_, *whole_, *clear_;
-    QVector<bool> torn_;  // of each strand: an end of it looks torn off, on the sheet
+    QVector<bool> torn_;  // of each strand
     int joining_ = -1;    // the strand that waits for its other part
     int next_ = -1;       // to be chosen once a dropped one is gone, so that the keys go on from there
     bool corrects_;

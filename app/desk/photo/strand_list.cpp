@@ -101,9 +101,12 @@ void StrandList::choose(int strand) {
 }
 
 void StrandList::keyPressEvent(QKeyEvent* event) {
-    if (currentRow() >= 0 && event->key() == Qt::Key_Delete) return emit drop_asked(currentRow());
-    if (currentRow() >= 0 && event->key() == Qt::Key_J) return emit join_asked(currentRow());
-    if (currentRow() >= 0 && event->key() == Qt::Key_W) return emit whole_asked(currentRow());
+    const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0;
+    if (currentRow() >= 0 && plain) {
+        if (event->key() == Qt::Key_Delete) return emit drop_asked(currentRow());
+        if (event->key() == Qt::Key_J) return emit join_asked(currentRow());
+        if (event->key() == Qt::Key_O) return emit whole_asked(currentRow());
+    }
     QListWidget::keyPressEvent(event);
 }
 

@@ -2366,8 +2366,8 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>unidas a mano; al borrar la marca se separan</translation>
     </message>
     <message>
-        <source>a whole hair, said by hand</source>
-        <translation>cabello entero, dicho a mano</translation>
+        <source>a hair of its own; removing the mark takes that back</source>
+        <translation>cabello aparte; al borrar la marca deja de serlo</translation>
     </message>
 </context>
 <context>
@@ -2567,8 +2567,8 @@ Haga fotos de una vista en dos visitas y ambas aparecerán aquí a la misma esca
         <translation>Elegida la marca de una unión; al borrarla las hebras se separan.</translation>
     </message>
     <message>
-        <source>The mark of a whole hair is picked; removing it counts the strand as before.</source>
-        <translation>Elegida la marca de un cabello entero; al borrarla la hebra cuenta como antes.</translation>
+        <source>The mark of a hair of its own is picked; removing it counts the strand as before.</source>
+        <translation>Elegida la marca de un cabello aparte; al borrarla la hebra cuenta como antes.</translation>
     </message>
 </context>
 <context>
@@ -4651,20 +4651,20 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>%1 a mano</translation>
     </message>
     <message>
-        <source>whole hair</source>
-        <translation>cabello entero</translation>
+        <source>hair of its own</source>
+        <translation>cabello aparte</translation>
     </message>
     <message>
-        <source>whole hairs</source>
-        <translation>cabellos enteros</translation>
+        <source>hairs of their own</source>
+        <translation>cabellos aparte</translation>
     </message>
     <message>
-        <source>A whole hair</source>
-        <translation>Cabello entero</translation>
+        <source>A hair of its own</source>
+        <translation>Cabello aparte</translation>
     </message>
     <message>
-        <source>The chosen strand ends where it seems torn off: it is no part of another (W)</source>
-        <translation>La hebra elegida acaba donde parece cortada: no es parte de otra (W)</translation>
+        <source>The chosen strand is all there, though it ends on another: it is no part of one (O)</source>
+        <translation>La hebra elegida está completa aunque acabe sobre otra: no es parte de ella (O)</translation>
     </message>
     <message>
         <source>join</source>
@@ -4675,8 +4675,8 @@ cómo está hoy y si el cambio es real.</translation>
         <translation>uniones</translation>
     </message>
     <message>
-        <source>%1 traced, counted as %2: some that end on another, perhaps longer, are likely parts of one hair. Join those that are, and say which are whole.</source>
-        <translation>%1 en el trazado, contadas como %2: algunas que acaban en otra, quizá más largas, serán partes de un mismo cabello. Únalas si lo son, y diga cuáles están enteras.</translation>
+        <source>%1 traced, counted as %2: some that end on another, perhaps longer, are likely parts of one hair. Join those that are, and say which are hairs of their own.</source>
+        <translation>%1 en el trazado, contadas como %2: algunas que acaban en otra, quizá más largas, serán partes de un mismo cabello. Únalas si lo son, y diga cuáles son cabellos aparte.</translation>
     </message>
     <message>
         <source>line</source>
@@ -4837,7 +4837,7 @@ cómo está hoy y si el cambio es real.</translation>
     <name>kempt::desk::ToneDetails</name>
     <message>
         <source>Mixed hair: each colour is the mean of the light and the dark strands over a width of %1.</source>
-        <translation>Cabello mezclado: cada color es la media de los cabellos claros y oscuros en un ancho de %1.</translation>
+        <translation>Cabello de color mezclado: cada color es la media de los cabellos claros y oscuros en un ancho de %1.</translation>
     </message>
     <message>
         <source>%1 towards %2</source>

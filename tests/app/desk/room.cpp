@@ -89,7 +89,7 @@ void add_details(ReadingGroup group, desk::Measured& out) {
             strand.colour = i;
             strand.doubtful = i % 5 == 1;
             strand.cut_off = i % 5 == 2;
-            strand.perhaps_longer = i % 5 == 3;
+            strand.perhaps_longer = strand.looks_torn = i % 5 == 3;
             strands.strands.append(strand);
         }
         (group == ReadingGroup::combings ? out.overlay.combings : out.overlay.pattern) = strands;

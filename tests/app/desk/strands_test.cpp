@@ -119,37 +119,44 @@ BOOST_AUTO_TEST_CASE(only_a_strand_that_looks_torn_off_can_be_said_to_be_whole) 
     StrandBox box(true);
     StrandsOverlay found{
         {strand({{0, 0}, {9, 9}}, 0, 120), strand({{0, 0}, {9, 9}}, 1, 80), strand({{0, 0}, {9, 9}}, 2, 60)}, {}};
-    found.strands[1].perhaps_longer = true;
+    found.strands[1].looks_torn = found.strands[1].perhaps_longer = true;
     found.strands[2].perhaps_longer = found.strands[2].cut_off = true;
     box.show_strands(found, {});
     box.show();
     QSignalSpy whole(&box, &StrandBox::whole_asked);
     const auto button = [&] {
         for (QPushButton* one : box.findChildren<QPushButton*>())
-            if (one->text() == "A whole hair" && one->isVisible()) return one;
+            if (one->text() == "A hair of its own" && one->isVisible()) return one;
         return static_cast<QPushButton*>(nullptr);
     };
     for (const int row : {0, 2}) {
         box.list()->setCurrentRow(row);
         BOOST_TEST(button() == nullptr);
-        QTest::keyClick(box.list(), Qt::Key_W);
+        QTest::keyClick(box.list(), Qt::Key_O);
         BOOST_TEST(whole.isEmpty());
     }
     box.list()->setCurrentRow(1);
     BOOST_TEST_REQUIRE(button() != nullptr);
-    QTest::keyClick(box.list(), Qt::Key_W);
+    QTest::keyClick(box.list(), Qt::Key_O, Qt::ControlModifier);
+    BOOST_TEST(whole.isEmpty());
     button()->setFocus();
     QTest::keyClick(button(), Qt::Key_Space);
-    BOOST_TEST_REQUIRE(whole.size() == 2);
+    QTest::keyClick(box.list(), Qt::Key_O);  // said already
+    BOOST_TEST_REQUIRE(whole.size() == 1);
     BOOST_TEST(whole.last()[0].toInt() == 1);
-    found.strands[1].perhaps_longer = false;
+    BOOST_TEST(button() == nullptr);
+    box.show_strands(found, {});  // and taken back
+    QTest::keyClick(box.list(), Qt::Key_O);
+    BOOST_TEST(whole.size() == 2);
+    found.strands[1].looks_torn = found.strands[1].perhaps_longer = false;
     Marks marks;
     marks.whole = {{3, 3}};
     box.show_strands(found, marks);
+    box.list()->setCurrentRow(1);
     BOOST_TEST(button() == nullptr);
     bool told = false;
     for (const QLabel* label : box.findChildren<QLabel*>())
-        told = told || (label->isVisible() && label->text() == "1 whole hair by hand.");
+        told = told || (label->isVisible() && label->text() == "1 hair of its own by hand.");
     BOOST_TEST(told);
 }
 

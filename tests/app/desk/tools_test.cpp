@@ -156,10 +156,14 @@ BOOST_AUTO_TEST_CASE(a_strand_that_is_no_hair_is_taken_out_from_the_list_and_tha
     press(button_with(box, "Join with another"));
     box->list()->setCurrentRow(5);
     BOOST_TEST(kept().joined.size() == 2);
+    box->list()->setCurrentRow(8);
+    press(button_with(box, "A hair of its own"));
+    BOOST_TEST(kept().whole.size() == 1);
     press(button_with(box, "Take all corrections back"));
     marks = kept();
     BOOST_TEST(marks.not_hair.isEmpty());
     BOOST_TEST(marks.joined.isEmpty());
+    BOOST_TEST(marks.whole.isEmpty());
     BOOST_TEST(marks.sheet.toStdString() == "combings");
 }
 

@@ -53,11 +53,22 @@ BOOST_AUTO_TEST_CASE(readings_follow_her_corrections_and_an_earlier_tracing_give
     for (const char* name : {"strands", "strand_median", "short_share"})
         BOOST_TEST(value_of(again, name) == value_of(anew, name));
     BOOST_TEST(again->combings->strands[0].length_mm == anew->combings->strands[0].length_mm);
-    // Saying that one which does not look torn is whole changes nothing.
-    by_hand.whole = {middle_of(first->combings->strands[3])};
-    const auto whole = work::measure_open_photo(*open.value(), by_hand, {}, {}, &earlier);
-    BOOST_TEST(value_of(whole, "strands") == value_of(anew, "strands"));
-    by_hand.whole.clear();
+    // Two that are likely parts of others, and then are said to be hairs of their own.
+    work::Earlier torn{marks, *first};
+    for (combings::Strand& strand : torn.result.traced->strands)
+        if (&strand < &torn.result.traced->strands[2]) strand.torn_ends = 1, strand.torn[1] = 0.95;
+    Marks whole = marks;
+    whole.whole = {middle_of(first->combings->strands[0])};
+    BOOST_TEST(!same_marks_for(ReadingGroup::combings, marks, whole));
+    const auto one = work::measure_open_photo(*open.value(), whole, {}, {}, &torn);
+    whole.whole.append(middle_of(first->combings->strands[1]));
+    const auto both = work::measure_open_photo(*open.value(), whole, {}, {}, &torn);
+    for (const auto* said : {&one, &both}) {
+        BOOST_REQUIRE(said->ok());
+        BOOST_TEST((*said)->combings->strands[0].whole);
+    }
+    BOOST_TEST(!(*one).combings->strands[1].whole);
+    BOOST_TEST(value_of(both, "strands") == count);
     // And back.
     const work::Earlier corrected{by_hand, *again};
     const auto back = work::measure_open_photo(*open.value(), marks, {}, {}, &corrected);
