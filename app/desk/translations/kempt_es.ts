@@ -4632,7 +4632,7 @@ cómo está hoy y si el cambio es real.</translation>
     </message>
     <message>
         <source>Take all corrections back</source>
-        <translation>Deshacer todas las correcciones</translation>
+        <translation>Deshacer correcciones</translation>
     </message>
     <message>
         <source>%1 taken out by hand</source>
