@@ -30,14 +30,6 @@ bool same_hair(const LaneReading& wide, const LaneReading& own, double zone_shar
     return std::max(off(0), off(StripRow::strips - 1)) <= std::min(most_off * by_width * own.placing_sd, most_off_lab);
 }
 
-// Whether the wide lane tells all that the narrow one does.
-bool tells_as_much(const LaneReading& wide, const LaneReading& own) {
-    if (why_lost(wide.seen.lost) || wide.fit.parameters.empty()) return false;
-    for (size_t z = 0; z < 3; ++z)
-        if (own.zones.told[z] && !wide.zones.told[z]) return false;
-    return spread_of(wide.zones).has_value() || !spread_of(own.zones).has_value();
-}
-
 }  // namespace
 
 const Refusal* why_lost(const Lost& lost) {
@@ -88,8 +80,10 @@ Result<LaneReading> read_strand(const Photo& photo, const card::Calibration& cal
     auto own = read_lane(photo, calibration, line_px, options.lane_mm, options, part(0, 0.9));
     if (!own || own->placing_sd <= options.mixed_sd) return own;
     auto wide = read_lane(photo, calibration, line_px, options.mixed_lane_mm, options, part(0.9, 0.1));
-    const bool better = wide && tells_as_much(*wide, *own) && same_hair(*wide, *own, options.zone_share);
-    return better ? std::move(wide) : std::move(own);
+    // A highlight may hide a zone of the wide lane that the narrow one tells. Told all the same, from the narrow lane,
+    // such zones made mixed hair err more and showed more lines that are not there (docs/methods-lengths.md).
+    const bool read = wide && !why_lost(wide->seen.lost) && !wide->fit.parameters.empty();
+    return read && same_hair(*wide, *own, options.zone_share) ? std::move(wide) : std::move(own);
 }
 
 }  // namespace kempt::tone

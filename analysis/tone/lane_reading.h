@@ -29,7 +29,7 @@ struct LaneReading {
                                             const ToneOptions& options, const Progress& progress);
 
 // The lane of options.lane_mm, or where the hair in it is mixed one of options.mixed_lane_mm, if its rims have the same
-// hair as far as one can tell, for beside a narrow lock lies something else, and it tells all that the narrow one does.
+// hair as far as one can tell: beside a narrow lock lies something else.
 [[nodiscard]] Result<LaneReading> read_strand(const Photo& photo, const card::Calibration& calibration,
                                               const std::vector<cv::Point2d>& line_px, const ToneOptions& options,
                                               const Progress& progress);
