@@ -20,10 +20,6 @@ constexpr double held_turn = 0.36;  // tan of 20 degrees
 // panels, whose lanes differ by chance.
 constexpr double stray_limit = 6;
 
-double luminance(const cv::Vec3d& v) {
-    return 0.2126 * v[0] + 0.7152 * v[1] + 0.0722 * v[2];
-}
-
 // Value at a fractional row, repeated beyond the ends.
 cv::Vec3d at(const std::vector<cv::Vec3d>& v, double row) {
     const double r = std::clamp(row, 0.0, static_cast<double>(v.size() - 1));

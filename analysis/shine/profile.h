@@ -8,6 +8,12 @@
 
 namespace kempt::shine {
 
+// Of linear sRGB light.
+inline constexpr double luminance_of[3] = {0.2126, 0.7152, 0.0722};
+[[nodiscard]] inline double luminance(const cv::Vec3d& v) {
+    return luminance_of[0] * v[0] + luminance_of[1] * v[1] + luminance_of[2] * v[2];
+}
+
 struct Lane {
     double middle = 0;             // column of its middle
     std::vector<cv::Vec3d> light;  // linear light by row

@@ -57,6 +57,20 @@ double width(const Split& s) {
     return luster_of(s.surface, s.step_mm).width;
 }
 
+// What a JPEG of quality 85 leaves of the colours: Cb and Cr (ITU-T T.871) in whole steps of 5/8 of a code.
+cv::Vec3d on_the_stairs(const cv::Vec3d& light) {
+    constexpr double step = 0.625, power = 2.2;
+    cv::Vec3d code;
+    for (int c = 0; c < 3; ++c) code[c] = 255 * std::pow(light[c], 1 / power);
+    const double y = 0.299 * code[0] + 0.587 * code[1] + 0.114 * code[2],
+                 blue = step * std::round((code[2] - y) / 1.772 / step),
+                 red = step * std::round((code[0] - y) / 1.402 / step);
+    const cv::Vec3d kept(y + 1.402 * red, y - 0.344136 * blue - 0.714136 * red, y + 1.772 * blue);
+    cv::Vec3d out;
+    for (int c = 0; c < 3; ++c) out[c] = std::pow(kept[c] / 255, power);
+    return out;
+}
+
 const cv::Vec3d brown{0.10, 0.06, 0.035}, black{0.011, 0.010, 0.009}, red{0.24, 0.085, 0.035}, blonde{0.50, 0.36, 0.19},
     grey{0.36, 0.35, 0.34};
 
@@ -139,6 +153,43 @@ BOOST_AUTO_TEST_CASE(without_a_highlight_the_height_does_not_rise_over_its_doubt
         BOOST_CHECK_LT(got.peak, 0.1 * luster_of(got.total, got.step_mm).whole / length_mm);
         BOOST_CHECK_LT(got.peak, 3 * got.peak_sd);
     }
+}
+
+BOOST_AUTO_TEST_CASE(steps_in_a_jpegs_colours_hardly_move_the_width_on_grey_hair) {
+    double off = 0;
+    int count = 0;
+    for (const double warmth : {0.02, 0.05, 0.08, 0.11})
+        for (const double height : {0.08, 0.12, 0.16, 0.2}) {
+            Parts parts;
+            parts.body = [&](double y) {
+                return cv::Vec3d(0.36 * (1 + warmth / 2), 0.36, 0.36 * (1 - warmth)) *
+                       std::exp(-0.05 * std::pow(2 * y / length_mm - 1, 2));
+            };
+            parts.surface = [&](double y) { return height * gauss(y, 44, 13.8); };
+            Profile stairs = profile(parts, 0.005);
+            for (Lane& lane : stairs.lanes)
+                for (cv::Vec3d& light : lane.light) light = on_the_stairs(light);
+            for (cv::Vec3d& light : stairs.light) light = on_the_stairs(light);
+            off += std::abs(std::log(width(split(stairs)) / (2.3548 * 13.8)));
+            ++count;
+        }
+    BOOST_TEST_MESSAGE("mean error of the width " << off / count);
+    BOOST_CHECK_LT(off / count, 0.02);
+}
+
+BOOST_AUTO_TEST_CASE(lanes_that_are_lighter_all_along_say_nothing_of_the_curve) {
+    Parts parts;
+    parts.body = [](double) { return grey; };
+    parts.surface = [](double y) { return 0.1 * gauss(y, 45, 11); };
+    const auto log_width = [](const Split& s) { return std::vector<double>{std::log(width(s))}; };
+    const Profile even = profile(parts, 0.01);
+    Profile streaked = even;
+    double lighter = -0.07;
+    for (Lane& lane : streaked.lanes) {
+        for (cv::Vec3d& light : lane.light) light += cv::Vec3d(lighter, lighter, lighter);
+        lighter += 0.02;
+    }
+    BOOST_CHECK_CLOSE(split(streaked).uncertainty(log_width)[0], split(even).uncertainty(log_width)[0], 5);
 }
 
 BOOST_AUTO_TEST_CASE(uneven_hair_makes_the_doubt_larger) {

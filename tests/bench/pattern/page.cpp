@@ -36,17 +36,6 @@ void share_table(std::ostream& out, const std::vector<Row>& rows, const std::str
     out << "\n";
 }
 
-// With each value's place on the scale that it is judged on, told so that a share of it is a step on that scale.
-std::vector<Row> on_scale(std::vector<Row> rows) {
-    for (Row& row : rows)
-        for (const Spec& spec : specs)
-            for (const char* part : {"", "_true"}) {
-                const double place = kempt::change::scale_of(spec.reading).of(number(row, spec.reading + part));
-                if (std::isfinite(place)) row[spec.reading + part] = fixed(std::exp(place), 6);
-            }
-    return rows;
-}
-
 // How far the wave ratio must have changed, on its scale, for a changed visit to count as one with the documented
 // change (docs/reliability.md): it falls by a third above 0.97 (0.41 on the scale), give or take a third of that.
 constexpr double least_change = 0.27, most_change = 0.55;
@@ -134,8 +123,9 @@ void pattern_page(std::ostream& out, const std::vector<Row>& rows, const std::ve
     out << "The same on the scales that these readings are judged on (docs/reliability.md), where the diameter of a "
            "nearly straight strand counts by its curvature and a wave ratio by what it has above a straight strand's: "
            "a step of 0.01 is told as 1 %.\n\n";
-    share_table(out, on_scale(rows), "pattern as the hair grows", "pattern", labels(pattern_names, pattern_classes));
-    share_table(out, on_scale(rows), "hair", "hair", labels(render::hair_names, render::hair_colours));
+    share_table(out, on_scale(rows, specs), "pattern as the hair grows", "pattern",
+                labels(pattern_names, pattern_classes));
+    share_table(out, on_scale(rows, specs), "hair", "hair", labels(render::hair_names, render::hair_colours));
     out << "### Verdicts\n\nVisits of two shots of a lie; A and B the same strands laid down anew, C with the curls "
            "loosened (coils 1.3 times as wide and 1.7 times\nas drawn out, waves 1.3 times as flat) and 5 % longer. "
            "Judged on the scales of docs/reliability.md. No direction is better than the other: 'called' is\nany "

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "change/reading_traits.h"
+
 namespace bench {
 
 double Errors::below(double share) const {
@@ -62,6 +64,16 @@ void class_table(std::ostream& out, const std::vector<Row>& rows, const Spec& sp
             << fixed(error(e) / all, 2) << " | " << fixed(e.bias / e.n, 2) << " |\n";
     }
     out << "\n";
+}
+
+std::vector<Row> on_scale(std::vector<Row> rows, const std::vector<Spec>& specs) {
+    for (Row& row : rows)
+        for (const Spec& spec : specs)
+            for (const char* part : {"", "_true"}) {
+                const double place = kempt::change::scale_of(spec.reading).of(number(row, spec.reading + part));
+                if (std::isfinite(place)) row[spec.reading + part] = fixed(std::exp(place), 6);
+            }
+    return rows;
 }
 
 void refusal_line(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs) {
