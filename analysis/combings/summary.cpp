@@ -58,18 +58,21 @@ const Refusal strands_torn{"", "strands-torn",
                            "take those out that are none, join those that are one and say which are hairs of their "
                            "own."};
 
+// Chance of a torn end as it counts: below the least one it is none.
+double that_counts(double chance) {
+    return chance < least_torn_chance ? 0 : chance;
+}
+
 // Chance that the whole is longer than what was followed. share: of the chances of a torn end that count.
 double chance_of_more(const Strand& strand, double share = 1) {
     double whole = strand.cut_off ? 0 : 1;
-    for (const double chance : strand.torn)
-        whole *= strand.whole || chance < least_torn_chance ? 1 : 1 - share * chance;
+    if (!strand.whole)
+        for (const double chance : strand.torn) whole *= 1 - share * that_counts(chance);
     return 1 - whole;
 }
 
 double chances_of(const Strand& strand) {
-    double sum = 0;
-    for (const double chance : strand.torn) sum += chance < least_torn_chance ? 0 : chance;
-    return sum;
+    return that_counts(strand.torn[0]) + that_counts(strand.torn[1]);
 }
 
 // Torn ends of a photo, as many as are to be expected.

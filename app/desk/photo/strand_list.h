@@ -1,5 +1,5 @@
 // The traced strands, longest first, each with the colour that it has on the photo. Pointing at one, or choosing it,
-// shows it on the photo. Keys: Delete takes the chosen one out, J joins it with the next one that is chosen, W says
+// shows it on the photo. Keys: Delete takes the chosen one out, J joins it with the next one that is chosen, O says
 // that it is a hair of its own.
 #pragma once
 

@@ -15,27 +15,6 @@ const std::vector<Spec> specs = {{"curve_diameter", "mm", "error <= 10 %; 90-98 
                                  {"wave_ratio", "-", "error <= 3 %; 90-98 %", true},
                                  {"strand_length", "mm", "error <= 2 %; 90-98 %", true}};
 
-// These readings span a factor of a hundred between heads, so that errors are told in % of the truth.
-void share_table(std::ostream& out, const std::vector<Row>& rows, const std::string& title, const std::string& column,
-                 const std::vector<std::string>& labels) {
-    out << "| " << title << " | photos |";
-    for (const Spec& spec : specs) out << " `" << spec.reading << "` error (ratio to all) | refused |";
-    out << "\n| --- | --- | --- | --- | --- | --- | --- | --- |\n";
-    for (size_t k = 0; k < labels.size(); ++k) {
-        const auto take = [&](const Row& row) { return row.at(column) == std::to_string(k); };
-        const Errors first = errors_of(rows, specs[0].reading, take);
-        out << "| " << labels[k] << " | " << first.n + first.refused << " |";
-        for (const Spec& spec : specs) {
-            const Errors here = errors_of(rows, spec.reading, take);
-            const double all = errors_of(rows, spec.reading).mean_share();
-            out << " " << fixed(100 * here.mean_share(), 2) << " % (" << fixed(here.mean_share() / all, 2) << ") | "
-                << here.refused << " |";
-        }
-        out << "\n";
-    }
-    out << "\n";
-}
-
 // How far the wave ratio must have changed, on its scale, for a changed visit to count as one with the documented
 // change (docs/reliability.md): it falls by a third above 0.97 (0.41 on the scale), give or take a third of that.
 constexpr double least_change = 0.27, most_change = 0.55;
@@ -118,14 +97,14 @@ void pattern_page(std::ostream& out, const std::vector<Row>& rows, const std::ve
     const auto labels = [](const char* const* of, int count) { return std::vector<std::string>(of, of + count); };
     out << "### By class\n\nMean error in % of the truth. Wanted: each class within 1.5 times the mean error over all "
            "classes, or refused.\n\n";
-    share_table(out, rows, "pattern as the hair grows", "pattern", labels(pattern_names, pattern_classes));
-    share_table(out, rows, "hair", "hair", labels(render::hair_names, render::hair_colours));
+    share_table(out, rows, specs, "pattern as the hair grows", "pattern", labels(pattern_names, pattern_classes));
+    share_table(out, rows, specs, "hair", "hair", labels(render::hair_names, render::hair_colours));
     out << "The same on the scales that these readings are judged on (docs/reliability.md), where the diameter of a "
            "nearly straight strand counts by its curvature and a wave ratio by what it has above a straight strand's: "
            "a step of 0.01 is told as 1 %.\n\n";
-    share_table(out, on_scale(rows, specs), "pattern as the hair grows", "pattern",
+    share_table(out, on_scale(rows, specs), specs, "pattern as the hair grows", "pattern",
                 labels(pattern_names, pattern_classes));
-    share_table(out, on_scale(rows, specs), "hair", "hair", labels(render::hair_names, render::hair_colours));
+    share_table(out, on_scale(rows, specs), specs, "hair", "hair", labels(render::hair_names, render::hair_colours));
     out << "### Verdicts\n\nVisits of two shots of a lie; A and B the same strands laid down anew, C with the curls "
            "loosened (coils 1.3 times as wide and 1.7 times\nas drawn out, waves 1.3 times as flat) and 5 % longer. "
            "Judged on the scales of docs/reliability.md. No direction is better than the other: 'called' is\nany "

@@ -66,6 +66,28 @@ void class_table(std::ostream& out, const std::vector<Row>& rows, const Spec& sp
     out << "\n";
 }
 
+void share_table(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs,
+                 const std::string& title, const std::string& column, const std::vector<std::string>& labels) {
+    out << "| " << title << " | photos |";
+    for (const Spec& spec : specs) out << " `" << spec.reading << "` error (ratio to all) | refused |";
+    out << "\n| --- | --- |";
+    for (size_t k = 0; k < specs.size(); ++k) out << " --- | --- |";
+    out << "\n";
+    for (size_t k = 0; k < labels.size(); ++k) {
+        const auto take = [&](const Row& row) { return row.at(column) == std::to_string(k); };
+        const Errors first = errors_of(rows, specs[0].reading, take);
+        out << "| " << labels[k] << " | " << first.n + first.refused << " |";
+        for (const Spec& spec : specs) {
+            const Errors here = errors_of(rows, spec.reading, take);
+            const double all = errors_of(rows, spec.reading).mean_share();
+            out << " " << fixed(100 * here.mean_share(), 2) << " % (" << fixed(here.mean_share() / all, 2) << ") | "
+                << here.refused << " |";
+        }
+        out << "\n";
+    }
+    out << "\n";
+}
+
 std::vector<Row> on_scale(std::vector<Row> rows, const std::vector<Spec>& specs) {
     for (Row& row : rows)
         for (const Spec& spec : specs)

@@ -33,6 +33,9 @@ void reading_table(std::ostream& out, const std::vector<Row>& rows, const std::v
 // relative in % of the truth, and its ratio to all.
 void class_table(std::ostream& out, const std::vector<Row>& rows, const Spec& spec, const std::string& title,
                  const std::string& column, const std::vector<std::string>& labels);
+// Several readings side by side, each in % of the truth with its ratio to all in brackets, and how many are refused.
+void share_table(std::ostream& out, const std::vector<Row>& rows, const std::vector<Spec>& specs,
+                 const std::string& title, const std::string& column, const std::vector<std::string>& labels);
 // The rows with each value's place on the scale that it is judged on (change/scale.h) in place of the value, told so
 // that an error in % of the truth is a step on that scale in hundredths.
 [[nodiscard]] std::vector<Row> on_scale(std::vector<Row> rows, const std::vector<Spec>& specs);
